@@ -1,0 +1,36 @@
+# SPDX-License-Identifier: Apache-2.0
+# The two shapes of target in this project: a folder that is a library, and a folder of tests.
+
+add_library(wetfront_warnings INTERFACE)
+target_compile_options(wetfront_warnings INTERFACE -Wall -Wextra -Wpedantic -Wconversion -Werror)
+
+# wetfront_library(<folder> [LINKS <target>...])
+# Every .cpp of the calling folder becomes the static library wetfront_<folder>. Its headers are reached as
+# "<folder>/<header>.h", and only by targets that link it: each library owns one include directory that holds
+# nothing but a link to its folder, so a folder missing from a link line cannot be included.
+function(wetfront_library folder)
+  cmake_parse_arguments(ARG "" "" "LINKS" ${ARGN})
+  file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/*.cpp)
+  add_library(wetfront_${folder} STATIC ${sources})
+  set(include_dir ${CMAKE_BINARY_DIR}/include/${folder})
+  file(MAKE_DIRECTORY ${include_dir})
+  file(CREATE_LINK ${CMAKE_CURRENT_SOURCE_DIR} ${include_dir}/${folder} SYMBOLIC)
+  target_include_directories(wetfront_${folder} PUBLIC ${include_dir})
+  target_link_libraries(wetfront_${folder} PUBLIC ${ARG_LINKS} PRIVATE wetfront_warnings)
+endfunction()
+
+# wetfront_tests(<name> [SCREEN] [LINKS <target>...])
+# Every *_test.cpp of the calling folder becomes part of the GoogleTest program <name>, each test known to CTest.
+# SCREEN: the tests open windows; CTest runs only one such test at a time, because only one window has the keyboard.
+function(wetfront_tests name)
+  cmake_parse_arguments(ARG "SCREEN" "" "LINKS" ${ARGN})
+  file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/*_test.cpp)
+  add_executable(${name} ${sources})
+  # A main in LINKS goes before GoogleTest's.
+  target_link_libraries(${name} PRIVATE ${ARG_LINKS} wetfront_test_support wetfront_warnings GTest::gmock_main)
+  set(lock)
+  if(ARG_SCREEN)
+    set(lock RESOURCE_LOCK screen)
+  endif()
+  gtest_discover_tests(${name} PROPERTIES LABELS ${name} ${lock} DISCOVERY_TIMEOUT 60)
+endfunction()
