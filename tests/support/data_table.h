@@ -6,9 +6,9 @@
 
 namespace wetfront::test {
 
-/// Rows of a comma-separated file in tests/data; lines that start with '#' name the source and are skipped, cells in
-/// double quotes may hold commas. Fails the process if the file is missing or holds no row: a table test never
-/// passes on nothing.
+/// Rows of a comma-separated file in tests/data; lines that start with '#' name the source and are skipped,
+/// cells in double quotes may hold commas. Fails the process if the file is missing or holds no row: a table
+/// test never passes on nothing.
 [[nodiscard]] std::vector<std::vector<std::string>> data_rows(const std::string& file_name);
 
 /// A cell as a number; fails the process on anything else.

@@ -1,0 +1,384 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "cycle/explain.h"
+
+namespace wetfront {
+namespace {
+
+constexpr const char* can_be_changed = "assumed, can be changed";
+constexpr const char* air_source = "ASHRAE Handbook - Fundamentals 2017, ch. 1, eqs. 5, 6, 26, 33 and 35";
+
+AnyQuantity share(double value) {
+    return {Kind::fraction, value, Scale::normal};
+}
+
+ReasonInput measured(const char* name, std::string symbol, Duration value) {
+    return {name, std::move(symbol), any(value), Origin::measured, {}};
+}
+
+ReasonInput evaporation_ratio_input(const BankQuestion& question) {
+    return {WF_TEXT("evaporation at the hottest hour, against that of the test"), "R",
+            share(question.evaporation_ratio), Origin::derived, air_source};
+}
+
+const DryStart* dry_start(const BankQuestion& question) {
+    return std::get_if<DryStart>(&question.start);
+}
+
+// The readings that the bank's formulas use.
+std::vector<ReasonInput> readings_of(const BankQuestion& question) {
+    std::vector<ReasonInput> inputs{measured(WF_TEXT("fill time"), "t_fill", question.fill)};
+    if (const auto* dry = dry_start(question)) {
+        inputs.push_back(measured(WF_TEXT("wet-through time"), "t_wet", dry->wet_through));
+        inputs.push_back(measured(WF_TEXT("dry-out time"), "t_dry", dry->dry_out));
+    } else {
+        const auto& wet = std::get<WetStart>(question.start);
+        inputs.push_back(measured(WF_TEXT("pump-off time of the wet start"), "t_off", wet.off));
+        inputs.push_back(measured(WF_TEXT("return of the drip"), "t_r", wet.drip_return));
+    }
+    return inputs;
+}
+
+// How kappa came about, in symbols; the share from flow rules where it is the larger.
+std::string share_formula(const BankQuestion& question, double used) {
+    const std::string outlets = question.weakest_outlet_ratio > 1.0 ? " q_far / q_least" : "";
+    if (question.evaporated_share && used <= *question.evaporated_share * question.weakest_outlet_ratio) {
+        return "kappa = E H / q" + outlets;
+    }
+    if (const auto* dry = dry_start(question)) {
+        return std::string{dry->fans_on ? "kappa = (t_wet - t_fill) / (t_dry + t_wet - t_fill)"
+                                        : "kappa = (t_wet - t_fill) / t_dry"} +
+               outlets;
+    }
+    return "kappa = s / (1 + s)" + outlets + ", s = (t_r - t_fill) / (t_off + t_fill)";
+}
+
+void add_rounding(Reason& reason, Duration exact, Rounding rounding, const CycleStory& story) {
+    reason.exact = any(exact);
+    reason.rounding = rounding;
+    reason.resolution = any(story.resolution);
+    if (story.resolution_assumed) {
+        reason.inputs.push_back({WF_TEXT("smallest step of the timer"), "", any(story.resolution),
+                                 Origin::assumed, can_be_changed});
+    }
+}
+
+Reason why_enough_water(const CycleStory& story, const OnTimeBounds& bounds) {
+    Reason reason;
+    reason.brief = {WF_TEXT("enough water for %1 at the hottest hour"), {any(bounds.period)}};
+    reason.explanation = {WF_TEXT("Filling the header of %1 takes %2. The rest of the run gives its pad what "
+                                  "evaporates in %3 at the "
+                                  "hottest hour, with a margin and the uncertainty of the readings on top."),
+                          {story.bank, any(story.question.fill), any(bounds.period)}};
+    reason.formula =
+        "t_on = t_fill + m P kappa R + U; " + share_formula(story.question, bounds.evaporated_share);
+    reason.inputs = readings_of(story.question);
+    reason.inputs.push_back(
+        {WF_TEXT("water margin"), "m", share(story.margins.water_margin), Origin::assumed, can_be_changed});
+    reason.inputs.push_back({WF_TEXT("period"), "P", any(bounds.period), Origin::derived, {}});
+    reason.inputs.push_back({WF_TEXT("share of the water that evaporates, test"),
+                             "kappa",
+                             share(bounds.evaporated_share),
+                             Origin::derived,
+                             {}});
+    reason.inputs.push_back(evaporation_ratio_input(story.question));
+    reason.inputs.push_back(
+        {WF_TEXT("uncertainty"), "U", any(bounds.uncertainty), Origin::derived, "GUM, JCGM 100:2008"});
+    reason.source = "water balance of the pad";
+    return reason;
+}
+
+Reason why_no_part_dries(const CycleStory& story, const OnTimeBounds& bounds) {
+    Reason reason;
+    const auto gap = longest_gap(story.question, story.margins);
+    reason.brief = {WF_TEXT("no part of the pad dries between two runs"), {}};
+    reason.explanation = {WF_TEXT("From stop until water is back at the far end of %1, its pad gets nothing. "
+                                  "At the hottest hour that may "
+                                  "last %2, so the pump runs for the rest of the %3."),
+                          {story.bank, any(gap), any(bounds.period)}};
+    reason.inputs = readings_of(story.question);
+    if (dry_start(story.question) != nullptr) {
+        reason.formula = "t_on = P + t_fill - x t_dry / R";
+        reason.inputs.push_back({WF_TEXT("share of the dry-out time that a gap may take"), "x",
+                                 share(story.margins.drying_share), Origin::assumed, can_be_changed});
+    } else {
+        reason.formula = "t_on = P + t_fill - (t_off + t_fill) / R";
+    }
+    reason.inputs.push_back({WF_TEXT("period"), "P", any(bounds.period), Origin::derived, {}});
+    reason.inputs.push_back(evaporation_ratio_input(story.question));
+    reason.source = "wet-dry edges start scale: ASME IMECE2018 V013T05A049";
+    return reason;
+}
+
+Reason why_header_fills(const CycleStory& story, const OnTimeBounds& bounds) {
+    Reason reason;
+    reason.brief = {WF_TEXT("water reaches the far end"), {}};
+    reason.explanation = {
+        WF_TEXT("Next to nothing evaporates, so the run only has to fill the header of %1."), {story.bank}};
+    reason.formula = "t_on = t_fill + U";
+    reason.inputs = {
+        measured(WF_TEXT("fill time"), "t_fill", story.question.fill),
+        {WF_TEXT("uncertainty"), "U", any(bounds.uncertainty), Origin::derived, "GUM, JCGM 100:2008"}};
+    reason.source = "common practice, no source";
+    return reason;
+}
+
+const OnTimeBounds& deciding(const CycleStory& story) {
+    return story.answer.banks[story.answer.deciding_bank];
+}
+
+}  // namespace
+
+Reason why_period(const CycleStory& story) {
+    Reason reason;
+    reason.rule = "shortest period that fits";
+    reason.brief = {WF_TEXT("the shortest period that leaves a rest of %1"), {any(story.margins.least_rest)}};
+    reason.explanation = {WF_TEXT("Periods are tried from short to long; %1 is the first in which the pump "
+                                  "can rest for at least %2 while "
+                                  "every part of the pad stays wet."),
+                          {any(story.answer.period), any(story.margins.least_rest)}};
+    reason.formula = "t_on <= P - rest";
+    reason.inputs = {
+        {WF_TEXT("shortest rest"), "rest", any(story.margins.least_rest), Origin::assumed, can_be_changed}};
+    for (const auto& period : story.margins.periods) {
+        reason.inputs.push_back({WF_TEXT("period tried"), "P", any(period), Origin::assumed, can_be_changed});
+    }
+    reason.exact = any(story.answer.period);
+    reason.source = "5 to 10 min: common practice, no source";
+    return reason;
+}
+
+Reason why_base(const CycleStory& story) {
+    const auto& bounds = deciding(story);
+    Reason reason;
+    switch (bounds.limited_by) {
+        case LimitedBy::enough_water:
+            reason = why_enough_water(story, bounds);
+            break;
+        case LimitedBy::no_part_dries:
+            reason = why_no_part_dries(story, bounds);
+            break;
+        case LimitedBy::header_fill:
+            reason = why_header_fills(story, bounds);
+            break;
+    }
+    reason.rule = std::string{name_of(bounds.limited_by)};
+    add_rounding(reason, bounds.largest(), Rounding::up, story);
+    return reason;
+}
+
+Reason why_ceiling(const CycleStory& story) {
+    Reason reason;
+    reason.rule = "on-time ceiling";
+    const auto most = story.answer.period - story.margins.least_rest;
+    const auto exact = *story.answer.ceiling_exact;
+    reason.formula = "ceiling = max(base, min(t_wet + U, P - rest))";
+    reason.inputs = {
+        {WF_TEXT("base on-time"), "base", any(*story.answer.base), Origin::derived, {}},
+        {WF_TEXT("period"), "P", any(story.answer.period), Origin::derived, {}},
+        {WF_TEXT("shortest rest"), "rest", any(story.margins.least_rest), Origin::assumed, can_be_changed}};
+    if (exact == *story.answer.base) {
+        reason.brief = WF_TEXT("the base already keeps the pad wet");
+        reason.explanation = WF_TEXT(
+            "The base on-time keeps every part wet at the hottest hour. A longer run would pump more water "
+            "and "
+            "cool no better, so there is nothing to trim up to.");
+    } else if (exact < most) {
+        reason.brief = WF_TEXT("as long as wetting a dry pad takes");
+        reason.explanation = WF_TEXT(
+            "No run needs to be longer than the slowest wet-through time. Trimming above the base changes "
+            "how much is "
+            "pumped, not how much is cooled.");
+        reason.inputs.push_back({WF_TEXT("longest wet-through time with its uncertainty"),
+                                 "t_wet + U",
+                                 any(exact),
+                                 Origin::measured,
+                                 {}});
+    } else {
+        reason.brief = WF_TEXT("so that the pump still rests");
+        reason.explanation = {WF_TEXT("A longer run would leave less than %1 of rest. Trimming above the "
+                                      "base changes how much is pumped, "
+                                      "not how much is cooled."),
+                              {any(story.margins.least_rest)}};
+    }
+    reason.source = "ceiling below the period: common practice, no source";
+    add_rounding(reason, exact, *story.answer.ceiling >= exact ? Rounding::up : Rounding::down, story);
+    return reason;
+}
+
+Reason why_trim_step(const CycleStory& story) {
+    Reason reason;
+    reason.rule = "trim step";
+    reason.formula = "step = (ceiling - base) / 4";
+    reason.inputs = {{WF_TEXT("on-time ceiling"), "ceiling", any(*story.answer.ceiling), Origin::derived, {}},
+                     {WF_TEXT("base on-time"), "base", any(*story.answer.base), Origin::derived, {}}};
+    reason.source = "a quarter of the span: assumed, can be changed";
+    if (!story.answer.trim_step) {
+        reason.brief = WF_TEXT("nothing to trim");
+        reason.explanation = WF_TEXT("Base and ceiling are the same, so there is nothing to trim.");
+        return reason;
+    }
+    reason.brief = WF_TEXT("four steps from base to ceiling");
+    reason.explanation = WF_TEXT(
+        "One row: when the house is warmer than the dead band allows, the on-time gains this "
+        "much at a review, and four of them reach the ceiling.");
+    add_rounding(reason, (*story.answer.ceiling - *story.answer.base) / 4.0, Rounding::up, story);
+    return reason;
+}
+
+Reason why_dead_band(TemperatureDifference dead_band) {
+    Reason reason;
+    reason.rule = "trim dead band";
+    reason.brief = {WF_TEXT("no change within %1 of target"), {any(dead_band)}};
+    reason.explanation = {
+        WF_TEXT("Within %1 above or below target the on-time stays as it is, so that it does not chase "
+                "every draught at the sensor."),
+        {any(dead_band)}};
+    reason.formula = "no change while |T - target| <= band";
+    reason.inputs = {{WF_TEXT("dead band"), "band", any(dead_band), Origin::assumed, can_be_changed}};
+    reason.exact = any(dead_band);
+    reason.source = can_be_changed;
+    return reason;
+}
+
+Reason why_review_interval(Duration period, Duration house_lag) {
+    Reason reason;
+    reason.rule = "review interval";
+    reason.brief = WF_TEXT("time for the house to answer");
+    reason.explanation = {
+        WF_TEXT("A change of on-time shows in the house only after about %1. The review is the first "
+                "whole number of periods that is not shorter."),
+        {any(house_lag)}};
+    reason.formula = "smallest n P >= max(10 min, lag)";
+    reason.inputs = {
+        {WF_TEXT("period"), "P", any(period), Origin::derived, {}},
+        {WF_TEXT("time the house takes to answer"), "lag", any(house_lag), Origin::assumed, can_be_changed}};
+    reason.exact = any(house_lag);
+    reason.rounding = Rounding::up;
+    reason.resolution = any(period);
+    reason.source = "not shorter than the house takes to answer: common practice, no source";
+    return reason;
+}
+
+Reason why_rinse_at() {
+    Reason reason;
+    reason.rule = "rinse";
+    reason.brief = WF_TEXT("at the first call of the day");
+    reason.explanation = WF_TEXT(
+        "Rinse at the first call inside pad hours, once the start temperature is reached and the tunnel fans "
+        "run. "
+        "Never on cold or young birds. Where the timer wants a clock time, take the start of pad hours.");
+    reason.source = "a rinse in the morning: common practice, no source";
+    return reason;
+}
+
+Reason why_rinse_length(const CycleStory& story, const RinseNeed& need, const BankQuestion& question,
+                        const Message& bank) {
+    Reason reason;
+    reason.rule = "rinse";
+    reason.brief = WF_TEXT("wets a dry pad through and changes the header's water");
+    reason.explanation = {
+        WF_TEXT("With the fans on at the hottest hour a dry pad of %1 drips after %2; %3 more change the "
+                "water in its "
+                "header. Sump and make-up must carry it: watch the sump at the first rinse."),
+        {bank, any(need.wet_through), any(need.exchange)}};
+    reason.formula =
+        std::string{
+            "t_rinse = t_fill + wetting from dry (a = supply, b R = drying, share c at constant rate) + "} +
+        (need.exchange_from_flow ? "3 V_header / flow" : "3 t_fill");
+    reason.inputs = readings_of(question);
+    reason.inputs.push_back(evaporation_ratio_input(question));
+    reason.inputs.push_back({WF_TEXT("share of drying at constant rate"), "c",
+                             share(story.margins.constant_share), Origin::assumed, can_be_changed});
+    reason.inputs.push_back({WF_TEXT("wet-through with the fans on at the hottest hour"),
+                             "t_wet,design",
+                             any(need.wet_through),
+                             Origin::derived,
+                             {}});
+    reason.inputs.push_back({WF_TEXT("time to change the header's water"),
+                             need.exchange_from_flow ? "3 V_header / flow" : "3 t_fill", any(need.exchange),
+                             need.exchange_from_flow ? Origin::derived : Origin::assumed,
+                             need.exchange_from_flow ? "" : "flow or bore not known: three fill times"});
+    reason.source = "wetting column; 95 % of a well-mixed volume is exchanged by three volumes";
+    add_rounding(reason, need.length(), Rounding::up, story);
+    return reason;
+}
+
+Reason why_no_rinse_length(const Message& bank) {
+    Reason reason;
+    reason.rule = "rinse";
+    reason.brief = WF_TEXT("wet-through was not timed from a dry pad");
+    reason.explanation = {
+        WF_TEXT("%1 was timed from a wet pad, so nobody knows yet how long a dry one takes. Rinse by hand "
+                "until its far end drips evenly, and time that."),
+        {bank}};
+    reason.source = "wetting column";
+    return reason;
+}
+
+Reason why_continuous() {
+    Reason reason;
+    reason.rule = "continuous pumping";
+    reason.brief = WF_TEXT("the pump runs all the while it is called for");
+    reason.explanation = WF_TEXT(
+        "On-time and period are the same, so the pump does not rest while the pads are called for. "
+        "No timer cools better than that.");
+    reason.formula = "t_on = P";
+    reason.source = no_extra_cooling_source;
+    return reason;
+}
+
+Reason why_not_while_continuous() {
+    Reason reason;
+    reason.rule = "continuous pumping";
+    reason.brief = WF_TEXT("leave it off: the pump does not rest");
+    reason.explanation =
+        WF_TEXT("With the pump on all the while there is no run to trim and no dry pad to rinse.");
+    reason.source = no_extra_cooling_source;
+    return reason;
+}
+
+Reason why_not_on_demand() {
+    Reason reason;
+    reason.rule = "on demand";
+    reason.brief = WF_TEXT("this timer has no such setting");
+    reason.explanation = WF_TEXT(
+        "This timer runs the pump all the while the pads are called for. That is continuous pumping: "
+        "there is nothing to set.");
+    reason.source = no_extra_cooling_source;
+    return reason;
+}
+
+std::vector<Message> obstacles_of(const Message& bank, const BankQuestion& question,
+                                  const OnTimeBounds& bounds, Duration resolution,
+                                  const CycleMargins& margins) {
+    std::vector<Message> obstacles;
+    const auto outruns = drying_outruns_supply(question, margins);
+    if (outruns && outruns.value()) {
+        obstacles.push_back(
+            {WF_TEXT("%1: at the hottest hour its pad dries faster than water comes, even with the pump "
+                     "always on. Give it more flow: clean outlets and strainer, a stronger pump, or a "
+                     "shorter bank on this pump."),
+             {bank}});
+        return obstacles;
+    }
+    const auto most = bounds.period - margins.least_rest;
+    const auto need = rounded_up(bounds.need, resolution);
+    if (need > rounded_down(most, resolution)) {
+        obstacles.push_back(
+            {WF_TEXT("%1: at the hottest hour it needs %2 of pumping in %3 (%4 of it to fill the header), "
+                     "and %5 is the most that leaves a rest. More flow, a shorter bank on this pump or a "
+                     "second feed would help."),
+             {bank, any(need), any(bounds.period), any(question.fill), any(most)}});
+    }
+    if (rounded_up(bounds.gap_bound, resolution) > rounded_down(most, resolution)) {
+        obstacles.push_back(
+            {WF_TEXT("%1: a rest of %2 and %3 to fill leave the far end without water for %4, and at the "
+                     "hottest hour it may go without for %5. A header that stays full, a second feed or "
+                     "a shorter bank on this pump would help."),
+             {bank, any(margins.least_rest), any(question.fill), any(margins.least_rest + question.fill),
+              any(longest_gap(question, margins))}});
+    }
+    return obstacles;
+}
+
+}  // namespace wetfront

@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "base/numbers.h"
+#include "records/file_shape.h"
+#include "records/record_text.h"
+
+namespace wetfront {
+namespace {
+
+bool has_range(const Field& field) {
+    return std::isfinite(field.least) && std::isfinite(field.most);
+}
+
+// Four digits are enough to name a limit, however small it is.
+std::string four_digits(double value) {
+    const double size = std::abs(value);
+    const int decimals =
+        size == 0.0 ? 0 : std::clamp(3 - static_cast<int>(std::floor(std::log10(size))), 0, 12);
+    return print_number(value, decimals);
+}
+
+std::string limit_text(double si, const Field& field, Kind kind, UnitSystem system) {
+    const bool in_minutes = kind == Kind::duration && std::abs(si) >= 120.0 && std::fmod(si, 60.0) == 0.0;
+    const auto& unit = *display_unit(kind, system, in_minutes ? Scale::coarse : field.scale).unit;
+    return QuantityText{four_digits(number_in(unit, si)), std::string{unit.display}}.joined(system);
+}
+
+// The symbols that only US text uses; whoever typed one reads limits in US units.
+UnitSystem system_of_text(std::string_view text) {
+    constexpr std::array us_units{"ft",    "in",     "ft2",    "ft²",       "gal",        "ft3",
+                                  "ft³",   "ft/min", "gpm",    "cfm",       "lb/h",       "Btu/h",
+                                  "hp",    "inHg",   "inH2O",  "inH₂O",     "degF",       "°F",
+                                  "gr/lb", "ppm",    "gr/gal", "gal/h/ft2", "gal/(h·ft²)"};
+    for (const std::string_view unit : us_units) {
+        if (text.ends_with(unit) && text.size() > unit.size()) {
+            const char before = text[text.size() - unit.size() - 1];
+            if (before == ' ' || before == '.' || (before >= '0' && before <= '9')) {
+                return UnitSystem::us;
+            }
+        }
+    }
+    return UnitSystem::si;
+}
+
+}  // namespace
+
+std::string range_text(const Field& field, Kind kind, UnitSystem system) {
+    if (!has_range(field)) {
+        return {};
+    }
+    return limit_text(field.least, field, kind, system) + " to " +
+           limit_text(field.most, field, kind, system);
+}
+
+Result<void> check_range(const Field& field, const AnyQuantity& value, std::string_view text,
+                         std::string_view item) {
+    // A limit typed in another unit may miss it by the last bit.
+    const double slack = 1e-12 * std::max(std::abs(field.least), std::abs(field.most));
+    if (!has_range(field) || (value.si >= field.least - slack && value.si <= field.most + slack)) {
+        return boost::outcome_v2::success();
+    }
+    return bad_input(std::string{item}, text,
+                     "must be " + range_text(field, value.kind, system_of_text(text)));
+}
+
+Result<void> check_text(std::string_view text, std::size_t most_characters, std::string_view item) {
+    if (!is_utf8(text)) {
+        return bad_input(std::string{item}, text, "not UTF-8");
+    }
+    if (std::any_of(text.begin(), text.end(), [](char c) { return (c >= '\0' && c < ' ') || c == '\x7f'; })) {
+        return bad_input(std::string{item}, text, "holds a control character; write plain text in one line");
+    }
+    const auto continued = [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U; };
+    const auto characters =
+        text.size() - static_cast<std::size_t>(std::count_if(text.begin(), text.end(), continued));
+    if (characters > most_characters) {
+        return bad_input(std::string{item}, text,
+                         "at most " + std::to_string(most_characters) + " characters");
+    }
+    return boost::outcome_v2::success();
+}
+
+}  // namespace wetfront

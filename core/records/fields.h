@@ -1,0 +1,327 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <concepts>
+#include <limits>
+#include <type_traits>
+
+#include "records/visit.h"
+
+namespace wetfront {
+
+/// What is said about one field of a record, once for files, schema, forms and checks.
+struct Field {
+    const char* key;       ///< in files
+    const char* label;     ///< for people; translated
+    const char* why = "";  ///< why it is asked, or what becomes assumed without it; translated
+    double least =
+        -std::numeric_limits<double>::infinity();  ///< accepted range, inclusive, in the SI unit of the kind
+    double most = std::numeric_limits<double>::infinity();
+    Scale scale = Scale::normal;  ///< which usual unit a form offers
+};
+
+// each_field(record, visit) calls visit(Field, member) for every field in the order in which files and forms
+// show it. It works on constant and mutable records alike. The ranges are plausibility limits of ours, wide
+// on purpose: they catch a slipped digit or unit, not a rare house. No source; each is tested on both sides.
+
+template <class Record, class Wanted>
+concept RecordOf = std::same_as<std::remove_cvref_t<Record>, Wanted>;
+
+constexpr double hours = 3600.0;
+constexpr double celsius_zero = 273.15;
+
+template <class R, class V>
+requires RecordOf<R, Farm>
+void each_field(R& farm, V&& visit) {
+    visit(Field{"id", ""}, farm.id);
+    visit(Field{"name", WF_TEXT("Farm")}, farm.name);
+    visit(Field{"customer", WF_TEXT("Customer")}, farm.customer);
+    visit(Field{"service_firm", WF_TEXT("Service firm")}, farm.service_firm);
+    visit(Field{"elevation", WF_TEXT("Elevation"),
+                WF_TEXT("Sets the air pressure; without it, sea level is assumed."), -500.0, 4000.0},
+          farm.elevation);
+    visit(Field{"design_dry_bulb", WF_TEXT("Design day: hottest outside"),
+                WF_TEXT("The day that the settings must carry; without it no cycle is advised."),
+                celsius_zero + 15.0, celsius_zero + 55.0},
+          farm.design_dry_bulb);
+    visit(Field{"design_wet_bulb", WF_TEXT("Design day: wet bulb at that hour"),
+                WF_TEXT("How much a pad evaporates then; without it no cycle is advised."), celsius_zero,
+                celsius_zero + 40.0},
+          farm.design_wet_bulb);
+    visit(Field{"design_daily_range", WF_TEXT("Design day: warmest minus coolest"),
+                WF_TEXT("For the hours in which pads help."), 0.0, 35.0},
+          farm.design_daily_range);
+}
+
+template <class R, class V>
+requires RecordOf<R, Pump>
+void each_field(R& pump, V&& visit) {
+    visit(Field{"id", ""}, pump.id);
+    visit(Field{"name", WF_TEXT("Pump")}, pump.name);
+    visit(Field{"sump_volume", WF_TEXT("Sump volume"), WF_TEXT("Must hold what drains back at a stop."),
+                0.005, 50.0},
+          pump.sump_volume);
+    visit(Field{"make_up_flow", WF_TEXT("Make-up flow"), WF_TEXT("Must carry what evaporates."), 1e-6, 0.02},
+          pump.make_up_flow);
+    visit(Field{"riser_volume", WF_TEXT("Riser volume"),
+                WF_TEXT("Filled before the header; without it, none is assumed."), 0.0, 1.0},
+          pump.riser_volume);
+}
+
+template <class R, class V>
+requires RecordOf<R, PadBank>
+void each_field(R& bank, V&& visit) {
+    visit(Field{"id", ""}, bank.id);
+    visit(Field{"name", WF_TEXT("Bank")}, bank.name);
+    visit(Field{"pump", WF_TEXT("Fed by")}, bank.pump);
+    visit(Field{"pump_end", WF_TEXT("Pump at the")}, bank.pump_end);
+    visit(Field{"length", WF_TEXT("Pad length"),
+                WF_TEXT("Shares the pump's flow; without it, no flow per length."), 0.5, 200.0},
+          bank.length);
+    visit(Field{"height", WF_TEXT("Pad height"), WF_TEXT("Water evaporated down the pad."), 0.3, 4.0},
+          bank.height);
+    visit(Field{"thickness", WF_TEXT("Pad thickness"), WF_TEXT("For the expected cooling."), 0.05, 0.30,
+                Scale::fine},
+          bank.thickness);
+    visit(Field{"header_bore", WF_TEXT("Header bore"),
+                WF_TEXT("Pipe volume, for the fill time to expect and the rinse; without it, three fill "
+                        "times are rinsed."),
+                0.01, 0.30, Scale::fine},
+          bank.header_bore);
+    visit(Field{"outlet_bore", WF_TEXT("Outlet bore"), WF_TEXT("For the water along the header."), 0.0005,
+                0.03, Scale::fine},
+          bank.outlet_bore);
+    visit(Field{"outlet_spacing", WF_TEXT("Outlet spacing"), WF_TEXT("For the water along the header."), 0.01,
+                3.0, Scale::fine},
+          bank.outlet_spacing);
+}
+
+template <class R, class V>
+requires RecordOf<R, Timer>
+void each_field(R& timer, V&& visit) {
+    visit(Field{"id", ""}, timer.id);
+    visit(Field{"name", WF_TEXT("Timer")}, timer.name);
+    visit(Field{"kind", WF_TEXT("Kind of timer")}, timer.kind);
+    visit(Field{"pumps", WF_TEXT("Switches")}, timer.pumps);
+    visit(Field{"resolution", WF_TEXT("Smallest step of an on-time"),
+                WF_TEXT("Advice is rounded to it; without it, 1 s is assumed."), 0.1, 600.0},
+          timer.resolution);
+    visit(Field{"period_resolution", WF_TEXT("Smallest step of a period"),
+                WF_TEXT("Without it, any period is assumed to be possible."), 0.1, 3600.0},
+          timer.period_resolution);
+}
+
+template <class R, class V>
+requires RecordOf<R, Sensor>
+void each_field(R& sensor, V&& visit) {
+    visit(Field{"id", ""}, sensor.id);
+    visit(Field{"kind", WF_TEXT("Sensor")}, sensor.kind);
+    visit(Field{"place", WF_TEXT("Hangs")}, sensor.place);
+}
+
+template <class R, class V>
+requires RecordOf<R, House>
+void each_field(R& house, V&& visit) {
+    visit(Field{"id", ""}, house.id);
+    visit(Field{"farm", ""}, house.farm);
+    visit(Field{"name", WF_TEXT("House")}, house.name);
+    visit(Field{"fan_airflow", WF_TEXT("Airflow of the fans that run with the pads"),
+                WF_TEXT("For the water evaporated and the air speed."), 0.5, 1000.0, Scale::coarse},
+          house.fan_airflow);
+    visit(Field{"pumps", WF_TEXT("Pumps")}, house.pumps);
+    visit(Field{"banks", WF_TEXT("Pad banks")}, house.banks);
+    visit(Field{"timers", WF_TEXT("Timers")}, house.timers);
+    visit(Field{"sensors", WF_TEXT("Sensors")}, house.sensors);
+}
+
+template <class R, class V>
+requires RecordOf<R, TrimRow>
+void each_field(R& row, V&& visit) {
+    visit(Field{"above_target", WF_TEXT("Above target"), "", 0.0, 20.0}, row.above_target);
+    visit(Field{"change", WF_TEXT("On-time changes by"), "", -600.0, 600.0}, row.change);
+}
+
+template <class R, class V>
+requires RecordOf<R, TimerSettings>
+void each_field(R& settings, V&& visit) {
+    visit(Field{"timer", ""}, settings.timer);
+    visit(Field{"target", WF_TEXT("Target"), "", celsius_zero, celsius_zero + 45.0}, settings.target);
+    visit(Field{"start_temperature", WF_TEXT("Start temperature"), "", celsius_zero, celsius_zero + 50.0},
+          settings.start_temperature);
+    visit(Field{"lowest_house_temperature", WF_TEXT("Lowest house temperature"), "", celsius_zero - 20.0,
+                celsius_zero + 45.0},
+          settings.lowest_house_temperature);
+    visit(Field{"humidity_cut_off", WF_TEXT("Humidity cut-off"), "", 0.0, 1.0}, settings.humidity_cut_off);
+    visit(Field{"pad_hours_from", WF_TEXT("Pad hours from")}, settings.pad_hours_from);
+    visit(Field{"pad_hours_to", WF_TEXT("Pad hours to")}, settings.pad_hours_to);
+    visit(Field{"period", WF_TEXT("Period"), "", 1.0, 4.0 * hours}, settings.period);
+    visit(Field{"base_on_time", WF_TEXT("Base on-time"), "", 0.0, 4.0 * hours}, settings.base_on_time);
+    visit(Field{"on_time_ceiling", WF_TEXT("On-time ceiling"), "", 0.0, 4.0 * hours},
+          settings.on_time_ceiling);
+    visit(Field{"trim_rows", WF_TEXT("Trim rows")}, settings.trim_rows);
+    visit(Field{"review_interval", WF_TEXT("Review interval"), "", 1.0, 24.0 * hours},
+          settings.review_interval);
+    visit(Field{"rinse_at", WF_TEXT("Rinse time")}, settings.rinse_at);
+    visit(Field{"rinse_length", WF_TEXT("Rinse length"), "", 0.0, 4.0 * hours}, settings.rinse_length);
+    visit(Field{"entered_fill", WF_TEXT("Entered fill"), "", 0.0, 1.0 * hours}, settings.entered_fill);
+    visit(Field{"entered_wet_through", WF_TEXT("Entered wet-through"), "", 0.0, 2.0 * hours},
+          settings.entered_wet_through);
+    visit(Field{"shown_on_time", WF_TEXT("Shown on-time"), "", 0.0, 4.0 * hours}, settings.shown_on_time);
+    visit(Field{"continuous_intended", WF_TEXT("Pump meant to run without rest")},
+          settings.continuous_intended);
+}
+
+template <class R, class V>
+requires RecordOf<R, Person>
+void each_field(R& person, V&& visit) {
+    visit(Field{"name", WF_TEXT("Name")}, person.name);
+    visit(Field{"role", WF_TEXT("Role")}, person.role);
+}
+
+template <class R, class V>
+requires RecordOf<R, Instrument>
+void each_field(R& instrument, V&& visit) {
+    visit(Field{"name", WF_TEXT("Instrument")}, instrument.name);
+    visit(Field{"last_checked", WF_TEXT("Last checked")}, instrument.last_checked);
+}
+
+template <class R, class V>
+requires RecordOf<R, StopAgreement>
+void each_field(R& agreement, V&& visit) {
+    visit(Field{"longest_pump_off", WF_TEXT("Longest time the pads may be off"),
+                WF_TEXT("Agreed with the grower before any pump is stopped; it counts down on every page."),
+                30.0, 4.0 * hours, Scale::coarse},
+          agreement.longest_pump_off);
+    visit(Field{"stop_temperature", WF_TEXT("House temperature at which the test stops"),
+                WF_TEXT("Agreed with the grower before any pump is stopped."), celsius_zero + 10.0,
+                celsius_zero + 45.0},
+          agreement.stop_temperature);
+    visit(Field{"agreed_with", WF_TEXT("Agreed with")}, agreement.agreed_with);
+}
+
+template <class R, class V>
+requires RecordOf<R, Tick>
+void each_field(R& tick, V&& visit) {
+    visit(Field{"id", ""}, tick.id);
+    visit(Field{"done", ""}, tick.done);
+    visit(Field{"note", WF_TEXT("Note")}, tick.note);
+}
+
+template <class R, class V>
+requires RecordOf<R, PumpFlow>
+void each_field(R& flow, V&& visit) {
+    visit(Field{"pump", ""}, flow.pump);
+    visit(Field{"flow", WF_TEXT("Measured flow"),
+                WF_TEXT("By sump drawdown with the make-up shut, or by meter. Checks the stopwatch; a second "
+                        "opinion."),
+                1e-6, 0.1},
+          flow.flow);
+}
+
+template <class R, class V>
+requires RecordOf<R, Conditions>
+void each_field(R& conditions, V&& visit) {
+    visit(Field{"outside_dry_bulb", WF_TEXT("Outside temperature"),
+                WF_TEXT("Today's weather against the design day; without it no cycle is advised."),
+                celsius_zero - 40.0, celsius_zero + 55.0},
+          conditions.outside_dry_bulb);
+    visit(
+        Field{"outside_humidity", WF_TEXT("Outside relative humidity"),
+              WF_TEXT("Today's weather against the design day; without it no cycle is advised."), 0.01, 1.0},
+        conditions.outside_humidity);
+    visit(Field{"barometer", WF_TEXT("Barometer"),
+                WF_TEXT("Station pressure; without it, from the farm's elevation."), 60e3, 110e3},
+          conditions.barometer);
+    visit(Field{"behind_pad", WF_TEXT("Temperature behind the pad"),
+                WF_TEXT("Measures how well the pad cools; without it, the published value for new pads or 75 "
+                        "% is assumed."),
+                celsius_zero - 10.0, celsius_zero + 50.0},
+          conditions.behind_pad);
+    visit(Field{"house_temperature", WF_TEXT("House temperature"), "", celsius_zero - 10.0,
+                celsius_zero + 55.0},
+          conditions.house_temperature);
+    visit(Field{"house_humidity", WF_TEXT("House relative humidity"), "", 0.01, 1.0},
+          conditions.house_humidity);
+    visit(Field{"static_pressure", WF_TEXT("Static pressure"), WF_TEXT("Compared with earlier visits."), 0.0,
+                500.0},
+          conditions.static_pressure);
+    visit(Field{"face_velocity", WF_TEXT("Air speed at the pad face"),
+                WF_TEXT("Mean of at least five points; for the expected cooling."), 0.1, 5.0},
+          conditions.face_velocity);
+    visit(Field{"bird_age_days", WF_TEXT("Age of the birds in days"), "", 0.0, 700.0},
+          conditions.bird_age_days);
+    visit(Field{"flows", WF_TEXT("Measured flow")}, conditions.flows);
+    visit(Field{"hardness", WF_TEXT("Hardness as CaCO3"), "", 0.0, 5.0}, conditions.hardness);
+    visit(Field{"alkalinity", WF_TEXT("Alkalinity as CaCO3"), "", 0.0, 5.0}, conditions.alkalinity);
+    visit(Field{"ph", WF_TEXT("pH"), "", 0.0, 14.0}, conditions.ph);
+    visit(Field{"conductivity", WF_TEXT("Conductivity"), "", 0.0, 10.0}, conditions.conductivity);
+}
+
+template <class R, class V>
+requires RecordOf<R, BootTime>
+void each_field(R& at, V&& visit) {
+    visit(Field{"boot_id", ""}, at.boot_id);
+    visit(Field{"boot_ns", ""}, at.boot_ns);
+}
+
+template <class R, class V>
+requires RecordOf<R, Mark>
+void each_field(R& mark, V&& visit) {
+    visit(Field{"id", ""}, mark.id);
+    visit(Field{"kind", ""}, mark.kind);
+    visit(Field{"pump", ""}, mark.pump);
+    visit(Field{"bank", ""}, mark.bank);
+    visit(Field{"at", ""}, mark.at);
+    visit(Field{"wall", ""}, mark.wall);
+    visit(Field{"timed_by", ""}, mark.timed_by);
+    visit(Field{"stamp_error_ns", ""}, mark.stamp_error_ns);
+    visit(Field{"seen", ""}, mark.seen);
+    visit(Field{"undone", ""}, mark.undone);
+    visit(Field{"started_by", ""}, mark.started_by);
+    visit(Field{"pads", ""}, mark.pads);
+    visit(Field{"fans_running", ""}, mark.fans_running);
+}
+
+template <class R, class V>
+requires RecordOf<R, SetAside>
+void each_field(R& set_aside, V&& visit) {
+    visit(Field{"end_mark", ""}, set_aside.end_mark);
+    visit(Field{"reason", WF_TEXT("Reason")}, set_aside.reason);
+}
+
+template <class R, class V>
+requires RecordOf<R, Signature>
+void each_field(R& signature, V&& visit) {
+    visit(Field{"person", ""}, signature.person);
+    visit(Field{"at", ""}, signature.at);
+}
+
+template <class R, class V>
+requires RecordOf<R, Visit>
+void each_field(R& visited, V&& visit) {
+    visit(Field{"id", ""}, visited.id);
+    visit(Field{"house", ""}, visited.house);
+    visit(Field{"started", ""}, visited.started);
+    visit(Field{"persons", WF_TEXT("Persons")}, visited.persons);
+    visit(Field{"instruments", WF_TEXT("Instruments")}, visited.instruments);
+    visit(Field{"agreement", ""}, visited.agreement);
+    visit(Field{"ticks", ""}, visited.ticks);
+    visit(Field{"conditions", ""}, visited.conditions);
+    visit(Field{"marks", ""}, visited.marks);
+    visit(Field{"set_aside", ""}, visited.set_aside);
+    visit(Field{"found", WF_TEXT("Settings found")}, visited.found);
+    visit(Field{"left", WF_TEXT("Settings left")}, visited.left);
+    visit(Field{"open_points", WF_TEXT("Open points")}, visited.open_points);
+    visit(Field{"signatures", ""}, visited.signatures);
+    visit(Field{"replaces", ""}, visited.replaces);
+}
+
+template <class R, class V>
+requires RecordOf<R, VisitFile>
+void each_field(R& file, V&& visit) {
+    visit(Field{"farm", ""}, file.farm);
+    visit(Field{"house", ""}, file.house);
+    visit(Field{"visit", ""}, file.visit);
+}
+
+}  // namespace wetfront

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "records/house.h"
+
+#include <algorithm>
+
+namespace wetfront {
+namespace {
+
+template <class Record>
+const Record* with_id(const std::vector<Record>& records, const Id& id) {
+    const auto found =
+        std::find_if(records.begin(), records.end(), [&](const Record& record) { return record.id == id; });
+    return found == records.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+const Pump* House::pump(const Id& wanted) const {
+    return with_id(pumps, wanted);
+}
+const PadBank* House::bank(const Id& wanted) const {
+    return with_id(banks, wanted);
+}
+const Timer* House::timer(const Id& wanted) const {
+    return with_id(timers, wanted);
+}
+
+std::vector<const PadBank*> House::banks_of(const Timer& timer) const {
+    std::vector<const PadBank*> driven;
+    for (const auto& bank : banks) {
+        if (std::find(timer.pumps.begin(), timer.pumps.end(), bank.pump) != timer.pumps.end()) {
+            driven.push_back(&bank);
+        }
+    }
+    return driven;
+}
+
+}  // namespace wetfront

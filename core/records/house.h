@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/enum_names.h"
+#include "base/ids.h"
+#include "units/quantity_text.h"
+
+namespace wetfront {
+
+template <class Q>
+using Optional = std::optional<Entered<Q>>;
+
+/// A customer's site with the weather its houses are designed for.
+struct Farm {
+    Id id;
+    std::string name;
+    std::string customer;
+    std::string service_firm;
+    Optional<Length> elevation;
+    Optional<Temperature> design_dry_bulb;  ///< hottest hour of the design day
+    Optional<Temperature> design_wet_bulb;  ///< coincident with it
+    Optional<TemperatureDifference> design_daily_range;
+
+    friend bool operator==(const Farm&, const Farm&) = default;
+};
+
+/// A pump with its sump; it feeds one or more banks.
+struct Pump {
+    Id id;
+    std::string name;
+    Optional<Volume> sump_volume;
+    Optional<VolumeFlow> make_up_flow;
+    Optional<Volume> riser_volume;  ///< pipe between pump and header
+
+    friend bool operator==(const Pump&, const Pump&) = default;
+};
+
+/// Where a bank's header is fed, seen from outside the house.
+enum class PumpEnd { left, right };
+
+/// One row of pads under one header.
+struct PadBank {
+    Id id;
+    std::string name;
+    Id pump;
+    PumpEnd pump_end = PumpEnd::left;
+    Optional<Length> length;
+    Optional<Length> height;
+    Optional<Length> thickness;
+    Optional<Length> header_bore;
+    Optional<Length> outlet_bore;
+    Optional<Length> outlet_spacing;
+
+    friend bool operator==(const PadBank&, const PadBank&) = default;
+};
+
+enum class TimerKind {
+    trimmed,         ///< all settings: on-time trimmed by temperature
+    fixed_interval,  ///< on-time and period only
+    on_demand,       ///< pump on while called for
+};
+
+/// What switches pumps: one timer drives one or more pumps.
+struct Timer {
+    Id id;
+    std::string name;
+    TimerKind kind = TimerKind::trimmed;
+    std::vector<Id> pumps;
+    Optional<Duration> resolution;         ///< smallest step of an on-time
+    Optional<Duration> period_resolution;  ///< smallest step of a period
+
+    friend bool operator==(const Timer&, const Timer&) = default;
+};
+
+enum class SensorKind { temperature, humidity };
+enum class SensorPlace { outside, in_house, behind_pad };
+
+struct Sensor {
+    Id id;
+    SensorKind kind = SensorKind::temperature;
+    SensorPlace place = SensorPlace::in_house;
+
+    friend bool operator==(const Sensor&, const Sensor&) = default;
+};
+
+struct House {
+    Id id;
+    Id farm;
+    std::string name;
+    Optional<VolumeFlow> fan_airflow;  ///< of all fans that run with the pads
+    std::vector<Pump> pumps;
+    std::vector<PadBank> banks;
+    std::vector<Timer> timers;
+    std::vector<Sensor> sensors;
+
+    [[nodiscard]] const Pump* pump(const Id& id) const;
+    [[nodiscard]] const PadBank* bank(const Id& id) const;
+    [[nodiscard]] const Timer* timer(const Id& id) const;
+    [[nodiscard]] std::vector<const PadBank*> banks_of(const Timer& timer) const;
+    friend bool operator==(const House&, const House&) = default;
+};
+
+// clang-format off
+template <> struct EnumNames<PumpEnd> { static constexpr std::array all{
+    EnumName{PumpEnd::left, "left"}, EnumName{PumpEnd::right, "right"}}; };
+template <> struct EnumNames<TimerKind> { static constexpr std::array all{
+    EnumName{TimerKind::trimmed, "trimmed"}, EnumName{TimerKind::fixed_interval, "fixed interval"},
+    EnumName{TimerKind::on_demand, "on demand"}}; };
+template <> struct EnumNames<SensorKind> { static constexpr std::array all{
+    EnumName{SensorKind::temperature, "temperature"}, EnumName{SensorKind::humidity, "humidity"}}; };
+template <> struct EnumNames<SensorPlace> { static constexpr std::array all{
+    EnumName{SensorPlace::outside, "outside"}, EnumName{SensorPlace::in_house, "in house"},
+    EnumName{SensorPlace::behind_pad, "behind pad"}}; };
+// clang-format on
+
+}  // namespace wetfront

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "records/house.h"
+#include "units/message.h"
+
+namespace wetfront {
+
+/// A time of day at the house: 0 to 1439 minutes after midnight.
+struct TimeOfDay {
+    int minutes = 0;
+
+    [[nodiscard]] std::string text() const;  ///< "09:30"
+    [[nodiscard]] static Result<TimeOfDay> parse(std::string_view text, std::string_view item);
+    friend auto operator<=>(const TimeOfDay&, const TimeOfDay&) = default;
+};
+
+/// Degrees above target, and what the on-time gains (or, negative, loses) at a review.
+struct TrimRow {
+    Optional<TemperatureDifference> above_target;
+    Optional<Duration> change;
+
+    friend bool operator==(const TrimRow&, const TrimRow&) = default;
+};
+
+/// What stands in a timer, in the four groups in which a grower asks. Nothing is "not set" or "not asked".
+struct TimerSettings {
+    Id timer;
+    // When pads may run
+    Optional<Temperature> target;
+    Optional<Temperature> start_temperature;
+    Optional<Temperature> lowest_house_temperature;  ///< strictly below it the pads are off
+    Optional<Fraction> humidity_cut_off;
+    std::optional<TimeOfDay> pad_hours_from;
+    std::optional<TimeOfDay> pad_hours_to;
+    // How long
+    Optional<Duration> period;
+    Optional<Duration> base_on_time;
+    Optional<Duration> on_time_ceiling;
+    // How it adapts
+    std::vector<TrimRow> trim_rows;  ///< at most 4
+    Optional<Duration> review_interval;
+    // Rinse
+    std::optional<TimeOfDay> rinse_at;
+    Optional<Duration> rinse_length;
+    // Evidence from the controller
+    Optional<Duration> entered_fill;
+    Optional<Duration> entered_wet_through;
+    Optional<Duration> shown_on_time;
+    std::optional<bool> continuous_intended;  ///< the grower wants the pump to run without rest
+
+    friend bool operator==(const TimerSettings&, const TimerSettings&) = default;
+};
+
+/// True if pads may run at that house temperature as far as the lowest house temperature goes: strictly below
+/// it they are off (a 40 degF limit stops pads at 39 degF and not at 40 degF; common practice, no source).
+[[nodiscard]] bool warm_enough(const TimerSettings& settings, Temperature house);
+
+/// The settings that advice speaks of.
+enum class Setting {
+    period,
+    base_on_time,
+    on_time_ceiling,
+    trim_step,
+    trim_dead_band,
+    review_interval,
+    rinse_at,
+    rinse_length,
+};
+enum class SettingGroup { when_pads_may_run, how_long, how_it_adapts, rinse };
+
+[[nodiscard]] std::string_view key_of(Setting setting);  ///< "base_on_time"
+[[nodiscard]] Message label_of(Setting setting);         ///< "Base on-time"
+[[nodiscard]] SettingGroup group_of(Setting setting);
+[[nodiscard]] Message label_of(SettingGroup group);
+
+/// What a timer holds for that setting; trim step is that of the first row. None if not set.
+[[nodiscard]] std::optional<AnyQuantity> held(const TimerSettings& settings, Setting setting);
+
+}  // namespace wetfront

@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <functional>
+
+#include "made_visits.h"
+
+namespace wetfront::test {
+namespace {
+
+using testing::HasSubstr;
+
+/// A visit of a house with two pumps, so that a bank can name the wrong one; one mark of each sort.
+VisitFile two_pump_visit() {
+    VisitFile file;
+    file.farm.id = Id{"farm"};
+    file.farm.name = "Farm";
+    file.house.id = Id{"house"};
+    file.house.farm = file.farm.id;
+    file.house.name = "House";
+    file.house.pumps.resize(2);
+    file.house.banks.resize(2);
+    for (std::size_t i = 0; i < 2; ++i) {
+        file.house.pumps[i].id = Id{"pump-" + std::to_string(i)};
+        file.house.banks[i].id = Id{"bank-" + std::to_string(i)};
+        file.house.banks[i].pump = file.house.pumps[i].id;
+    }
+    file.house.timers.resize(1);
+    file.house.timers[0].id = Id{"timer"};
+    file.house.timers[0].pumps = {Id{"pump-0"}, Id{"pump-1"}};
+    file.visit.id = Id{"visit"};
+    file.visit.house = file.house.id;
+    file.visit.marks.resize(2);
+    file.visit.marks[0] = {.id = Id{"mark-0"},
+                           .kind = MarkKind::pump_start,
+                           .pump = Id{"pump-0"},
+                           .bank = {},
+                           .at = {},
+                           .wall = {},
+                           .stamp_error_ns = {},
+                           .fans_running = {}};
+    file.visit.marks[1] = {.id = Id{"mark-1"},
+                           .kind = MarkKind::water_at_far_end,
+                           .pump = Id{"pump-0"},
+                           .bank = Id{"bank-0"},
+                           .at = {},
+                           .wall = {},
+                           .stamp_error_ns = {},
+                           .fans_running = {}};
+    file.visit.set_aside = {{Id{"mark-1"}, "late"}};
+    file.visit.found.resize(1);
+    file.visit.found[0].timer = Id{"timer"};
+    file.visit.left = file.visit.found;
+    file.visit.conditions.flows = {{Id{"pump-0"}, std::nullopt}};
+    file.visit.ticks = {{"safety.first", true, ""}};
+    return file;
+}
+
+struct Wrong {
+    const char* item;
+    const char* accepted;
+    std::function<void(VisitFile&)> break_it;
+};
+
+TEST(RecordChecksTest, a_consistent_file_passes) {
+    const auto result = check_references(two_pump_visit());
+    EXPECT_TRUE(result) << result.error().text();
+}
+
+TEST(RecordChecksTest, every_broken_reference_is_named_by_its_path) {
+    const std::vector<Wrong> rows{
+        {"farm.name", "a name", [](VisitFile& f) { f.farm.name.clear(); }},
+        {"house.farm", "no farm", [](VisitFile& f) { f.house.farm = Id{"other"}; }},
+        {"visit.house", "no house", [](VisitFile& f) { f.visit.house = Id{"other"}; }},
+        {"house.pumps[1].id", "twice", [](VisitFile& f) { f.house.pumps[1].id = f.house.pumps[0].id; }},
+        {"house.banks[1].id", "twice", [](VisitFile& f) { f.house.banks[1].id = f.house.banks[0].id; }},
+        {"house.timers[1].id", "twice", [](VisitFile& f) { f.house.timers.push_back(f.house.timers[0]); }},
+        {"house.banks[1].pump", "no pump", [](VisitFile& f) { f.house.banks[1].pump = Id{"pump-9"}; }},
+        {"house.banks[1].pump", "no pump", [](VisitFile& f) { f.house.banks[1].pump = Id{}; }},
+        {"house.timers[0].pumps[1]", "no pump",
+         [](VisitFile& f) { f.house.timers[0].pumps[1] = Id{"pump-9"}; }},
+        {"house.timers[0].pumps[1]", "twice",
+         [](VisitFile& f) { f.house.timers[0].pumps[1] = Id{"pump-0"}; }},
+        {"visit.marks[1].id", "twice", [](VisitFile& f) { f.visit.marks[1].id = Id{"mark-0"}; }},
+        {"visit.marks[0].pump", "no pump", [](VisitFile& f) { f.visit.marks[0].pump = Id{"bank-0"}; }},
+        {"visit.marks[0].bank", "belongs to a pump",
+         [](VisitFile& f) { f.visit.marks[0].bank = Id{"bank-0"}; }},
+        {"visit.marks[1].bank", "no bank", [](VisitFile& f) { f.visit.marks[1].bank = Id{}; }},
+        {"visit.marks[1].bank", "fed by pump 'pump-1'",
+         [](VisitFile& f) { f.visit.marks[1].bank = Id{"bank-1"}; }},
+        {"visit.set_aside[0].end_mark", "no mark",
+         [](VisitFile& f) { f.visit.set_aside[0].end_mark = Id{"x"}; }},
+        {"visit.set_aside[1].end_mark", "twice",
+         [](VisitFile& f) { f.visit.set_aside.push_back(f.visit.set_aside[0]); }},
+        {"visit.found[0].timer", "no timer", [](VisitFile& f) { f.visit.found[0].timer = Id{"x"}; }},
+        {"visit.left[1].timer", "twice", [](VisitFile& f) { f.visit.left.push_back(f.visit.left[0]); }},
+        {"visit.conditions.flows[0].pump", "no pump",
+         [](VisitFile& f) { f.visit.conditions.flows[0].pump = Id{"x"}; }},
+        {"visit.conditions.flows[1].pump", "twice",
+         [](VisitFile& f) { f.visit.conditions.flows.push_back(f.visit.conditions.flows[0]); }},
+        {"visit.ticks[1].id", "twice", [](VisitFile& f) { f.visit.ticks.push_back(f.visit.ticks[0]); }},
+        {"visit.replaces", "itself", [](VisitFile& f) { f.visit.replaces = f.visit.id; }},
+    };
+    for (const auto& row : rows) {
+        auto file = two_pump_visit();
+        row.break_it(file);
+        const auto result = check_references(file);
+        ASSERT_FALSE(result) << row.item << " was accepted";
+        EXPECT_EQ(result.error().item, row.item) << result.error().text();
+        EXPECT_THAT(result.error().accepted, HasSubstr(row.accepted)) << result.error().text();
+    }
+}
+
+TEST(RecordChecksTest, a_design_wet_bulb_above_the_dry_bulb_names_both_and_an_equal_one_is_fog) {
+    auto file = two_pump_visit();
+    file.farm.design_dry_bulb = VisitMaker::entered<Temperature>("76degF");
+    file.farm.design_wet_bulb = VisitMaker::entered<Temperature>("76degF");
+    EXPECT_TRUE(check_references(file));
+    file.farm.design_wet_bulb = VisitMaker::entered<Temperature>("76.1degF");
+    const auto result = check_references(file);
+    ASSERT_FALSE(result);
+    EXPECT_EQ(
+        result.error().text(),
+        "farm.design_wet_bulb: '76.1degF': a wet bulb cannot be above farm.design_dry_bulb, here '76degF'");
+}
+
+}  // namespace
+}  // namespace wetfront::test

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "records/settings.h"
+
+#include <gtest/gtest.h>
+
+#include "made_visits.h"
+
+namespace wetfront::test {
+namespace {
+
+Temperature fahrenheit(const char* text) {
+    return VisitMaker::entered<Temperature>(text).value();
+}
+
+TEST(SettingsTest, a_40_degF_limit_stops_pads_at_39_degF_and_not_at_40_degF) {
+    // Common practice, no source: the limit itself still runs.
+    TimerSettings settings;
+    settings.lowest_house_temperature = VisitMaker::entered<Temperature>("40degF");
+    EXPECT_FALSE(warm_enough(settings, fahrenheit("39degF")));
+    EXPECT_FALSE(warm_enough(settings, fahrenheit("39.9degF")));
+    EXPECT_TRUE(warm_enough(settings, fahrenheit("40degF")));
+    EXPECT_TRUE(warm_enough(settings, fahrenheit("41degF")));
+}
+
+TEST(SettingsTest, without_a_lowest_house_temperature_no_temperature_stops_the_pads) {
+    EXPECT_TRUE(warm_enough(TimerSettings{}, fahrenheit("-20degF")));
+}
+
+TEST(SettingsTest, every_time_of_day_reads_back_as_it_is_written) {
+    for (int minutes = 0; minutes < 1440; ++minutes) {
+        const auto text = TimeOfDay{minutes}.text();
+        ASSERT_EQ(text.size(), 5U);
+        const auto back = TimeOfDay::parse(text, "rinse");
+        ASSERT_TRUE(back) << text;
+        ASSERT_EQ(back.value().minutes, minutes) << text;
+    }
+}
+
+TEST(SettingsTest, what_is_no_time_of_day_is_refused) {
+    for (const auto* text :
+         {"", "9:30", "09.30", "24:00", "09:60", "-1:00", "09:30 ", "0930", "ab:cd", "09:3o"}) {
+        EXPECT_FALSE(TimeOfDay::parse(text, "rinse")) << text;
+    }
+}
+
+TEST(SettingsTest, what_a_timer_holds_is_found_under_each_setting) {
+    TimerSettings settings;
+    for (const auto setting :
+         {Setting::period, Setting::base_on_time, Setting::on_time_ceiling, Setting::trim_step,
+          Setting::trim_dead_band, Setting::review_interval, Setting::rinse_at, Setting::rinse_length}) {
+        EXPECT_FALSE(held(settings, setting)) << key_of(setting);
+    }
+    settings.period = VisitMaker::entered<Duration>("5min");
+    settings.base_on_time = VisitMaker::entered<Duration>("90s");
+    settings.on_time_ceiling = VisitMaker::entered<Duration>("180s");
+    settings.trim_rows = {
+        {VisitMaker::entered<TemperatureDifference>("1degF"), VisitMaker::entered<Duration>("10s")},
+        {std::nullopt, VisitMaker::entered<Duration>("20s")}};
+    settings.review_interval = VisitMaker::entered<Duration>("10min");
+    settings.rinse_at = TimeOfDay{570};
+    settings.rinse_length = VisitMaker::entered<Duration>("4min");
+    EXPECT_DOUBLE_EQ(held(settings, Setting::period)->si, 300.0);
+    EXPECT_DOUBLE_EQ(held(settings, Setting::base_on_time)->si, 90.0);
+    EXPECT_DOUBLE_EQ(held(settings, Setting::on_time_ceiling)->si, 180.0);
+    EXPECT_DOUBLE_EQ(held(settings, Setting::trim_step)->si, 10.0);
+    EXPECT_DOUBLE_EQ(held(settings, Setting::trim_dead_band)->si, 5.0 / 9.0);
+    EXPECT_DOUBLE_EQ(held(settings, Setting::review_interval)->si, 600.0);
+    EXPECT_DOUBLE_EQ(held(settings, Setting::rinse_at)->si, 570.0 * 60.0);
+    EXPECT_DOUBLE_EQ(held(settings, Setting::rinse_length)->si, 240.0);
+}
+
+}  // namespace
+}  // namespace wetfront::test
