@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
+
+#include "rules/timer_view.h"
+
+namespace wetfront {
+namespace {
+
+constexpr double an_hour = 3600.0;
+
+/// What the advised cycle would save in an hour against a pump that never rests.
+struct Saving {
+    Duration base;
+    Duration period;
+    Duration pumping;              ///< less in every hour
+    std::optional<Volume> pumped;  ///< less in every hour; none unless the flow of every pump was measured
+};
+
+std::optional<VolumeFlow> measured_flow(const TimerView& view, const Visit& visit) {
+    VolumeFlow total = from_si<VolumeFlow>(0.0);
+    for (const auto& pump : view.timer.pumps) {
+        const auto flow = visit.flow_of(pump);
+        if (!flow) {
+            return std::nullopt;
+        }
+        total += flow->value();
+    }
+    return view.timer.pumps.empty() ? std::nullopt : std::optional{total};
+}
+
+std::optional<Saving> saving_of_cycle(const TimerView& view, const Visit& visit) {
+    const auto period = view.advised_in_cycle(Setting::period);
+    const auto base = view.advised_in_cycle(Setting::base_on_time);
+    if (!period || !base || at_least(*base, *period)) {
+        return std::nullopt;
+    }
+    Saving saving{*base, *period, seconds(an_hour * (1.0 - in_seconds(*base) / in_seconds(*period))), {}};
+    if (const auto flow = measured_flow(view, visit)) {
+        saving.pumped = *flow * saving.pumping;
+    }
+    return saving;
+}
+
+/// Running without rest is intended, is all that this timer can do, or is what the advice comes to.
+bool nothing_to_change(const TimerView& view) {
+    const auto& intended = view.settings.continuous_intended;
+    const bool only_way = view.timer.kind == TimerKind::on_demand && !intended;
+    return intended.value_or(false) || only_way || view.no_cycle_fits();
+}
+
+Severity severity_of(const TimerView& view, const std::optional<Saving>& saving) {
+    if (nothing_to_change(view)) {
+        return Severity::note;
+    }
+    if (view.settings.continuous_intended) {
+        return Severity::fault;
+    }
+    return saving ? Severity::waste : Severity::note;
+}
+
+Message cause(const TimerView& view) {
+    if (view.timer.kind == TimerKind::on_demand) {
+        return WF_TEXT("The pump runs for as long as pads are called for and never rests");
+    }
+    if (view.always_on()) {
+        return {WF_TEXT("The on-time of %1 fills the whole period of %2, so the pump never rests"),
+                {any(*view.on_time()), any(*view.period())}};
+    }
+    return {
+        WF_TEXT(
+            "Trimming can bring the on-time to %1 in a period of %2, and from then on the pump never rests"),
+        {any(*view.ceiling()), any(*view.period())}};
+}
+
+Message what_a_cycle_saves(const Saving& saving) {
+    if (saving.pumped) {
+        return {
+            WF_TEXT("a cycle of %1 in %2 cools the same with %3 less pumping in every hour, %4 of water"),
+            {any(saving.base), any(saving.period), any(saving.pumping, Scale::coarse), any(*saving.pumped)}};
+    }
+    return {WF_TEXT("a cycle of %1 in %2 cools the same with %3 less pumping in every hour"),
+            {any(saving.base), any(saving.period), any(saving.pumping, Scale::coarse)}};
+}
+
+Message consequence(const TimerView& view, const std::optional<Saving>& saving) {
+    if (view.settings.continuous_intended.value_or(false)) {
+        return WF_TEXT("that is what is wanted here");
+    }
+    if (view.timer.kind == TimerKind::on_demand) {
+        return view.settings.continuous_intended ? Message{WF_TEXT("a cycle was wanted here")}
+                                                 : Message{WF_TEXT("no cycle would cool better")};
+    }
+    if (view.no_cycle_fits()) {
+        return WF_TEXT("no cycle keeps these pads wet, and running without rest is what is advised");
+    }
+    if (saving) {
+        return what_a_cycle_saves(*saving);
+    }
+    if (view.settings.continuous_intended) {
+        return WF_TEXT("a cycle was wanted here");
+    }
+    return WF_TEXT("whether a cycle cools the same is not known, because readings are missing");
+}
+
+Message remedy(const TimerView& view, Severity severity, const std::optional<Saving>& saving) {
+    if (severity == Severity::note) {
+        return nothing_to_change(view)
+                   ? Message{WF_TEXT("Nothing to change.")}
+                   : Message{WF_TEXT("Take the readings that the advice names as missing.")};
+    }
+    if (view.timer.kind == TimerKind::on_demand) {
+        return WF_TEXT("Use a timer that holds an on-time and a period.");
+    }
+    if (!saving) {
+        return WF_TEXT(
+            "Bring every on-time below the period; how far, the readings named as missing will tell.");
+    }
+    if (const auto ceiling = view.advised_in_cycle(Setting::on_time_ceiling);
+        ceiling && view.timer.kind == TimerKind::trimmed) {
+        return {WF_TEXT("Set the base on-time to %1, the on-time ceiling to %2 and the period to %3."),
+                {any(saving->base), any(*ceiling), any(saving->period)}};
+    }
+    return {WF_TEXT("Set the on-time to %1 and the period to %2."), {any(saving->base), any(saving->period)}};
+}
+
+std::vector<NamedValue> values(const TimerView& view, const std::optional<Saving>& saving) {
+    std::vector<NamedValue> values;
+    if (view.period() && view.on_time()) {
+        values.push_back({"period", any(*view.period())});
+        values.push_back({"base_on_time", any(*view.on_time())});
+        if (view.ceiling()) {
+            values.push_back({"on_time_ceiling", any(*view.ceiling())});
+        }
+    }
+    if (saving) {
+        values.push_back({"pumping_saved_per_hour", any(saving->pumping)});
+        if (saving->pumped) {
+            values.push_back({"water_not_pumped_per_hour", any(*saving->pumped)});
+        }
+    }
+    return values;
+}
+
+bool never_rests(const TimerView& view) {
+    if (view.always_on()) {
+        return true;
+    }
+    return view.period() && view.on_time() && view.can_climb() && view.ceiling() &&
+           at_least(*view.ceiling(), *view.period());
+}
+
+}  // namespace
+
+std::vector<Finding> pump_never_rests(const RuleInputs& inputs) {
+    std::vector<Finding> findings;
+    for (const auto& view : timers_with_settings(inputs)) {
+        if (!never_rests(view)) {
+            continue;
+        }
+        const auto saving = saving_of_cycle(view, inputs.file.visit);
+        const auto severity = severity_of(view, saving);
+        auto finding = finding_on(view, nullptr, "pump-never-rests", severity);
+        finding.message = {WF_TEXT("%1; %2."), {cause(view), consequence(view, saving)}};
+        finding.remedy = remedy(view, severity, saving);
+        finding.source =
+            "Continuous pumping is the reference: University of Georgia, Poultry Housing Tips 21(7) 2009 and "
+            "34(10) 2022; "
+            "the limit is the period itself";
+        finding.values = values(view, saving);
+        findings.push_back(std::move(finding));
+    }
+    return findings;
+}
+
+}  // namespace wetfront

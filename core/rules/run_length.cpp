@@ -1,0 +1,226 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
+
+#include "pad/wetting_column.h"
+#include "rules/timer_view.h"
+
+// Rules about the length of a run: does water reach the far end, and is a dry pad wet there when the run
+// ends.
+namespace wetfront {
+namespace {
+
+const char* const own_reading = "common practice, no source; the limit is this bank's own reading";
+
+/// A run that leaves the pad wetter by less than this share of what it holds leads nowhere within a day.
+constexpr double least_gain = 1e-3;
+
+struct TimedBank {
+    const PadBank* bank = nullptr;
+    TimingResult time;
+};
+
+std::optional<TimedBank> slowest_to_wet(const TimerView& view, const VisitTimings& timings) {
+    std::optional<TimedBank> slowest;
+    for (const auto* bank : view.banks) {
+        const auto* timed = timings.of(bank->id);
+        if (timed != nullptr && timed->wet_through &&
+            (!slowest || timed->wet_through->mean > slowest->time.mean)) {
+            slowest = TimedBank{bank, *timed->wet_through};
+        }
+    }
+    return slowest;
+}
+
+bool rinse_covers(const TimerView& view, Duration wet_through) {
+    return view.timer.kind == TimerKind::trimmed && view.settings.rinse_length &&
+           at_least(view.settings.rinse_length->value(), wet_through);
+}
+
+/// In which run after the pads start dry the far end drips; none if in no run, or if that cannot be known.
+/// Source: the wetting column (closed forms), evaporation at the design hour
+/// where both weathers are known.
+/// Simplification: each run fills the header anew from pump start.
+std::optional<int> run_that_drips(const TimerView& view, const PadBank& pads, const BankTimings& bank) {
+    if (!bank.fill || !bank.wetting || !bank.dry_out || !view.period() || !view.on_time()) {
+        return std::nullopt;
+    }
+    const auto supplied = *view.on_time() - bank.fill->mean;
+    const auto calibrated =
+        rates_from_timings(bank.wetting->mean, bank.dry_out->mean, bank.fans_ran_during_wet_through);
+    if (!calibrated || in_seconds(supplied) <= 0.0) {
+        return std::nullopt;
+    }
+    auto rates = calibrated.value();
+    rates.drying *= view.evaporation_ratio(pads).value_or(1.0);
+    double deficit = 1.0;
+    for (int run = 1;; ++run) {
+        const double wetted = deficit_after_supply(rates, deficit, supplied);
+        if (wetted <= 0.0) {
+            return run;
+        }
+        const double before_next = deficit_after_drying(rates, wetted, *view.period() - supplied);
+        if (before_next > deficit - least_gain) {
+            return std::nullopt;
+        }
+        deficit = before_next;
+    }
+}
+
+std::vector<NamedValue> run_values(const char* run_name, Duration run, const char* limit_name,
+                                   const TimingResult& limit) {
+    return {{run_name, any(run)},
+            {limit_name, any(limit.mean)},
+            {std::string{limit_name} + "_uncertainty", any(limit.expanded)}};
+}
+
+Finding too_close_to_call(const TimerView& view, const PadBank& bank, const char* rule, Message message,
+                          Duration enough) {
+    auto finding = finding_on(view, &bank, rule, Severity::note);
+    finding.message = std::move(message);
+    finding.remedy = {WF_TEXT("Set at least %1, or repeat the reading."), {any(view.holdable(enough))}};
+    finding.source = own_reading;
+    return finding;
+}
+
+Finding fill_not_reached(const TimerView& view, const PadBank& bank, Duration on, const TimingResult& fill) {
+    auto finding = finding_on(view, &bank, "base-below-fill", Severity::fault);
+    const auto dry_share = from_si<Fraction>(1.0 - in_seconds(on) / in_seconds(fill.mean));
+    finding.message = {
+        WF_TEXT("Water needs %1 to reach the far end of %2, but a run lasts %3: in every period about "
+                "%4 of this pad gets no water at all."),
+        {any(fill.mean), view.name(bank), any(on), any(dry_share)}};
+    const auto advised = view.advised_in_cycle(Setting::base_on_time);
+    if (advised && at_least(*advised, fill.mean)) {
+        finding.remedy = {WF_TEXT("Set the on-time to %1 in the advised period of %2."),
+                          {any(*advised), any(*view.advised_in_cycle(Setting::period))}};
+    } else if (view.no_cycle_fits()) {
+        finding.remedy =
+            WF_TEXT("Let the pump run without rest while pads are called for: no cycle fits here.");
+    } else {
+        finding.remedy = {WF_TEXT("Raise the on-time above %1; what the pad drinks comes on top of that."),
+                          {any(view.holdable(fill.mean + fill.expanded))}};
+    }
+    finding.source = own_reading;
+    finding.values = run_values("base_on_time", on, "fill", fill);
+    finding.values.push_back({"dry_share", any(dry_share)});
+    return finding;
+}
+
+Message ceiling_message(const TimerView& view, const TimedBank& slowest, Duration longest,
+                        std::optional<int> drips_in) {
+    const auto wet_through = any(slowest.time.mean);
+    const auto name = view.name(*slowest.bank);
+    if (rinse_covers(view, slowest.time.mean)) {
+        return {WF_TEXT("The longest timed run of %1 is shorter than the %2 that %3 needs from dry, so only "
+                        "the rinse "
+                        "of %4 wets its far end."),
+                {any(longest), wet_through, name, any(view.settings.rinse_length->value())}};
+    }
+    if (drips_in) {
+        return {
+            WF_TEXT(
+                "The run of %1 is shorter than the %2 that %3 needs from dry: after a dry start its far end "
+                "drips only in run %4, %5 later."),
+            {any(longest), wet_through, name, *drips_in,
+             any((*drips_in - 1.0) * *view.period(), Scale::coarse)}};
+    }
+    return {WF_TEXT("The longest timed run of %1 is %2 shorter than the %3 that %4 needs from dry: no single "
+                    "run wets "
+                    "its far end."),
+            {any(longest), any(slowest.time.mean - longest), wet_through, name}};
+}
+
+Message ceiling_remedy(const TimerView& view, const TimingResult& wet_through, Severity severity) {
+    if (severity == Severity::note) {
+        return WF_TEXT(
+            "Nothing to change as long as the pads are wetted through before birds depend on them.");
+    }
+    const auto enough = view.holdable(wet_through.mean + wet_through.expanded);
+    if (view.timer.kind == TimerKind::trimmed) {
+        const auto rinse = std::max(enough, view.advised(Setting::rinse_length).value_or(enough));
+        return {
+            WF_TEXT(
+                "Set a morning rinse of at least %1; where the period leaves room, raise the ceiling to %2 "
+                "too."),
+            {any(rinse), any(enough)}};
+    }
+    return {WF_TEXT("Run the pump by hand for %1 before the timed runs begin, and set the advised on-time "
+                    "and period."),
+            {any(enough)}};
+}
+
+}  // namespace
+
+std::vector<Finding> ceiling_below_wet_through(const RuleInputs& inputs) {
+    std::vector<Finding> findings;
+    for (const auto& view : timers_with_settings(inputs)) {
+        const bool trimmed = view.timer.kind == TimerKind::trimmed;
+        const auto longest = trimmed ? view.ceiling() : view.on_time();
+        const auto slowest = slowest_to_wet(view, inputs.timings);
+        if (!longest || !slowest || view.always_on() ||
+            (view.period() && at_least(*longest, *view.period()))) {
+            continue;
+        }
+        const auto& wet_through = slowest->time;
+        const char* name = trimmed ? "on_time_ceiling" : "base_on_time";
+        if (!at_least(*longest, wet_through.mean)) {
+            const auto drips_in =
+                trimmed ? std::nullopt
+                        : run_that_drips(view, *slowest->bank, *inputs.timings.of(slowest->bank->id));
+            const auto severity =
+                rinse_covers(view, wet_through.mean) || drips_in ? Severity::note : Severity::fault;
+            auto finding = finding_on(view, slowest->bank, "ceiling-below-wet-through", severity);
+            finding.message = ceiling_message(view, *slowest, *longest, drips_in);
+            finding.remedy = ceiling_remedy(view, wet_through, severity);
+            finding.source = own_reading;
+            finding.values = run_values(name, *longest, "wet_through", wet_through);
+            findings.push_back(std::move(finding));
+        } else if (!at_least(*longest, wet_through.mean + wet_through.expanded) &&
+                   !rinse_covers(view, wet_through.mean + wet_through.expanded)) {
+            auto finding = too_close_to_call(
+                view, *slowest->bank, "ceiling-below-wet-through",
+                {WF_TEXT("Whether the longest timed run of %1 wets the far end of %2 from dry is too close "
+                         "to call: that "
+                         "takes %3 ± %4."),
+                 {any(*longest), view.name(*slowest->bank), any(wet_through.mean),
+                  any(wet_through.expanded)}},
+                wet_through.mean + wet_through.expanded);
+            finding.values = run_values(name, *longest, "wet_through", wet_through);
+            findings.push_back(std::move(finding));
+        }
+    }
+    return findings;
+}
+
+std::vector<Finding> base_below_fill(const RuleInputs& inputs) {
+    std::vector<Finding> findings;
+    for (const auto& view : timers_with_settings(inputs)) {
+        const auto on = view.on_time();
+        if (!on || view.always_on()) {
+            continue;
+        }
+        for (const auto* bank : view.banks) {
+            const auto* timed = inputs.timings.of(bank->id);
+            if (timed == nullptr || !timed->fill) {
+                continue;
+            }
+            const auto& fill = *timed->fill;
+            if (!at_least(*on, fill.mean)) {
+                findings.push_back(fill_not_reached(view, *bank, *on, fill));
+            } else if (!at_least(*on, fill.mean + fill.expanded)) {
+                auto finding =
+                    too_close_to_call(view, *bank, "base-below-fill",
+                                      {WF_TEXT("Whether a run of %1 brings water to the far end "
+                                               "of %2 is too close to call: that takes %3 ± "
+                                               "%4."),
+                                       {any(*on), view.name(*bank), any(fill.mean), any(fill.expanded)}},
+                                      fill.mean + fill.expanded);
+                finding.values = run_values("base_on_time", *on, "fill", fill);
+                findings.push_back(std::move(finding));
+            }
+        }
+    }
+    return findings;
+}
+
+}  // namespace wetfront

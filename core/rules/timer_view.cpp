@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "rules/timer_view.h"
+
+#include <algorithm>
+
+#include "cycle/bank_cycle.h"
+
+namespace wetfront {
+namespace {
+
+std::optional<Duration> value_of(const Optional<Duration>& entry) {
+    return entry ? std::optional{entry->value()} : std::nullopt;
+}
+
+}  // namespace
+
+bool at_least(Duration value, Duration limit) {
+    return in_seconds(value) >= in_seconds(limit) - 1e-9;
+}
+
+std::optional<Duration> TimerView::period() const {
+    return timer.kind == TimerKind::on_demand ? std::nullopt : value_of(settings.period);
+}
+
+std::optional<Duration> TimerView::on_time() const {
+    return timer.kind == TimerKind::on_demand ? std::nullopt : value_of(settings.base_on_time);
+}
+
+std::optional<Duration> TimerView::ceiling() const {
+    return timer.kind == TimerKind::trimmed ? value_of(settings.on_time_ceiling) : std::nullopt;
+}
+
+bool TimerView::can_climb() const {
+    return timer.kind == TimerKind::trimmed &&
+           std::ranges::any_of(settings.trim_rows, [](const TrimRow& row) {
+               return row.change && in_seconds(row.change->value()) > 0.0;
+           });
+}
+
+bool TimerView::always_on() const {
+    if (timer.kind == TimerKind::on_demand) {
+        return true;
+    }
+    return period() && on_time() && at_least(*on_time(), *period());
+}
+
+std::optional<Duration> TimerView::advised(Setting setting) const {
+    const auto* advised = advice != nullptr ? advice->advised(setting) : nullptr;
+    if (advised == nullptr || !advised->value || advised->value->kind != Kind::duration) {
+        return std::nullopt;
+    }
+    return seconds(advised->value->si);
+}
+
+std::optional<Duration> TimerView::advised_in_cycle(Setting setting) const {
+    return advice != nullptr && advice->cycled ? advised(setting) : std::nullopt;
+}
+
+bool TimerView::no_cycle_fits() const {
+    return advice != nullptr && !advice->cycled && !advice->banks.empty() &&
+           std::ranges::all_of(advice->banks, [](const BankAdvice& bank) { return bank.bounds.has_value(); });
+}
+
+const BankAdvice* TimerView::advice_for(const PadBank& bank) const {
+    if (advice == nullptr) {
+        return nullptr;
+    }
+    const auto found = std::ranges::find(advice->banks, bank.id, &BankAdvice::bank);
+    return found == advice->banks.end() ? nullptr : &*found;
+}
+
+std::optional<double> TimerView::evaporation_ratio(const PadBank& bank) const {
+    if (const auto* own = advice_for(bank); own != nullptr && own->question) {
+        return own->question->evaporation_ratio;
+    }
+    return advice != nullptr ? advice->evaporation_ratio : std::nullopt;
+}
+
+Duration TimerView::holdable(Duration value) const {
+    return rounded_up(value, timer.resolution ? timer.resolution->value() : seconds(1.0));
+}
+
+std::vector<TimerView> timers_with_settings(const RuleInputs& inputs) {
+    std::vector<TimerView> views;
+    for (const auto& timer : inputs.file.house.timers) {
+        const auto settings = std::ranges::find(inputs.settings, timer.id, &TimerSettings::timer);
+        if (settings != inputs.settings.end()) {
+            views.push_back({inputs.file.house, timer, *settings, inputs.advice.of(timer.id),
+                             inputs.file.house.banks_of(timer)});
+        }
+    }
+    return views;
+}
+
+Finding finding_on(const TimerView& view, const PadBank* bank, const char* rule, Severity severity) {
+    Finding finding;
+    finding.rule = rule;
+    finding.severity = severity;
+    finding.timer = view.timer.id;
+    if (bank != nullptr) {
+        finding.bank = bank->id;
+    }
+    return finding;
+}
+
+}  // namespace wetfront

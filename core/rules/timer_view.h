@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "cycle/bank_evidence.h"
+#include "rules/rules.h"
+
+namespace wetfront {
+
+/// A timer of the house with what it holds and what is advised for it: what most rules look at.
+struct TimerView {
+    const House& house;
+    const Timer& timer;
+    const TimerSettings& settings;
+    const TimerAdvice* advice;  ///< none: nothing was worked out for it
+    std::vector<const PadBank*> banks;
+
+    [[nodiscard]] std::optional<Duration> period() const;
+    /// The pump run per period before any trimming; none on a timer on demand.
+    [[nodiscard]] std::optional<Duration> on_time() const;
+    /// The longest run that trimming may reach; only a trimmed timer has one.
+    [[nodiscard]] std::optional<Duration> ceiling() const;
+    /// Some trim row lengthens the on-time, so that it can climb to the ceiling.
+    [[nodiscard]] bool can_climb() const;
+    /// The pump runs without rest before any trimming: on demand, or an on-time that fills the period.
+    [[nodiscard]] bool always_on() const;
+    /// An advised time, of the cycle or of continuous running.
+    [[nodiscard]] std::optional<Duration> advised(Setting setting) const;
+    /// The same where a cycle is advised; none where no cycle is.
+    [[nodiscard]] std::optional<Duration> advised_in_cycle(Setting setting) const;
+    /// No cycle is advised, and not for want of a reading: every bank was looked at and no period fits.
+    [[nodiscard]] bool no_cycle_fits() const;
+    /// What was worked out for one of its banks; none if nothing was.
+    [[nodiscard]] const BankAdvice* advice_for(const PadBank& bank) const;
+    /// E_design / E_test of a bank; none where a weather is missing.
+    [[nodiscard]] std::optional<double> evaporation_ratio(const PadBank& bank) const;
+    [[nodiscard]] Message name(const PadBank& bank) const { return label_of(house, bank); }
+    /// Rounded up to what the timer can hold, 1 s where its step is not known.
+    [[nodiscard]] Duration holdable(Duration value) const;
+};
+
+/// The timers of the house for which there are settings, in the house's order.
+[[nodiscard]] std::vector<TimerView> timers_with_settings(const RuleInputs& inputs);
+
+/// Limits are met at the limit itself, whatever unit either value was typed in.
+[[nodiscard]] bool at_least(Duration value, Duration limit);
+
+/// A finding about a timer, and about one of its banks if given.
+[[nodiscard]] Finding finding_on(const TimerView& view, const PadBank* bank, const char* rule,
+                                 Severity severity);
+
+}  // namespace wetfront

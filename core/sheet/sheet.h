@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "cycle/advice.h"
+#include "records/finding.h"
+#include "records/sheet_content.h"
+#include "records/visit.h"
+
+namespace wetfront {
+
+/// What a sheet is made from besides the visit itself.
+struct SheetInputs {
+    const VisitFile& file;
+    const VisitTimings& timings;
+    const Advice& advice;
+    const std::vector<Finding>& found;  ///< findings on the settings found
+    const std::vector<Finding>& left;   ///< findings on the settings left
+    int revision = 1;
+    WallTime issued;
+};
+
+/// The commissioning sheet as data (ISO/IEC 17025 clause 7.8 as yardstick, no accreditation claimed). Missing
+/// parts say "not measured" or "not entered"; nothing is left out silently. A value left is marked where a
+/// value is advised and the two differ; where running without rest is advised, any setting that never rests
+/// is as advised.
+[[nodiscard]] SheetContent commissioning_sheet(const SheetInputs& inputs);
+
+/// One period of one timer's slowest bank for a set of settings; none where no period or on-time is known,
+/// unless the timer runs on demand (then continuous, without a period). Drying goes
+/// faster by the evaporation ratio (E_design / E_test, above 0) where it is given, else as on the day of the
+/// readings. The first dry patch and a pad that stays wet exclude each other; neither is known without a
+/// dry-out.
+[[nodiscard]] std::optional<CycleStrip> cycle_strip(const VisitFile& file, const VisitTimings& timings,
+                                                    const TimerSettings& settings, Message label,
+                                                    std::optional<double> evaporation_ratio = std::nullopt);
+
+}  // namespace wetfront

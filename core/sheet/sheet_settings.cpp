@@ -1,0 +1,323 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "records/fields.h"
+#include "sheet/blocks.h"
+#include "sheet/words.h"
+
+// As found, advised and as left side by side, and why.
+namespace wetfront {
+namespace {
+
+constexpr std::array all_groups{SettingGroup::when_pads_may_run, SettingGroup::how_long,
+                                SettingGroup::how_it_adapts, SettingGroup::rinse};
+constexpr std::array all_settings{Setting::period,    Setting::base_on_time,   Setting::on_time_ceiling,
+                                  Setting::trim_step, Setting::trim_dead_band, Setting::review_interval,
+                                  Setting::rinse_at,  Setting::rinse_length};
+
+/// One setting as a timer holds it.
+struct HeldSetting {
+    std::string_view key;
+    Message label;
+    std::optional<Message> text;        ///< none: not entered
+    std::optional<AnyQuantity> number;  ///< for comparing; none for yes or no
+};
+
+/// Reads the fields of a TimerSettings record one by one, those with one value each.
+struct ReadHeld {
+    std::vector<HeldSetting>& held;
+
+    template <class Q>
+    void operator()(const Field& field, const Optional<Q>& entry) const {
+        HeldSetting setting{field.key, field.label, std::nullopt, std::nullopt};
+        if (entry) {
+            setting.number = any(entry->value());
+            setting.text = shown(*setting.number);
+        }
+        held.push_back(std::move(setting));
+    }
+    void operator()(const Field& field, const std::optional<TimeOfDay>& time) const {
+        HeldSetting setting{field.key, field.label, std::nullopt, std::nullopt};
+        if (time) {
+            setting.number = any(seconds(60.0 * time->minutes));
+            setting.text = verbatim(time->text());
+        }
+        held.push_back(std::move(setting));
+    }
+    void operator()(const Field& field, const std::optional<bool>& flag) const {
+        HeldSetting setting{field.key, field.label, std::nullopt, std::nullopt};
+        if (flag) {
+            setting.text = *flag ? Message{WF_TEXT("yes")} : Message{WF_TEXT("no")};
+        }
+        held.push_back(std::move(setting));
+    }
+    void operator()(const Field&, const std::vector<TrimRow>&) const {}
+    void operator()(const Field&, const Id&) const {}
+};
+
+std::vector<HeldSetting> held_settings(const TimerSettings* settings) {
+    std::vector<HeldSetting> held;
+    const TimerSettings nothing;
+    each_field(settings != nullptr ? *settings : nothing, ReadHeld{held});
+    return held;
+}
+
+SettingGroup group_of_key(std::string_view key) {
+    constexpr std::array when{"target",           "start_temperature", "lowest_house_temperature",
+                              "humidity_cut_off", "pad_hours_from",    "pad_hours_to"};
+    if (std::ranges::find(when, key) != when.end()) {
+        return SettingGroup::when_pads_may_run;
+    }
+    const auto advised =
+        std::ranges::find(all_settings, key, [](Setting setting) { return key_of(setting); });
+    return advised == all_settings.end() ? SettingGroup::how_long : group_of(*advised);
+}
+
+/// What a timer of that kind can hold; what it was found to hold is shown whatever its kind.
+bool has_setting(TimerKind kind, std::string_view key) {
+    switch (kind) {
+        case TimerKind::trimmed:
+            return true;
+        case TimerKind::fixed_interval:
+            return key == "period" || key == "base_on_time" || key == "continuous_intended";
+        case TimerKind::on_demand:
+            return key == "continuous_intended";
+    }
+    return true;
+}
+
+/// What a controller shows or was told about timings; a sheet lists it only where there is something.
+bool is_evidence(std::string_view key) {
+    return key == "entered_fill" || key == "entered_wet_through" || key == "shown_on_time";
+}
+
+const SettingAdvice* advised_for(const TimerAdvice* advice, std::string_view key) {
+    const auto setting = std::ranges::find(all_settings, key, [](Setting each) { return key_of(each); });
+    return advice == nullptr || setting == all_settings.end() ? nullptr : advice->advised(*setting);
+}
+
+Message advised_text(const SettingAdvice* advised) {
+    if (advised == nullptr) {
+        return WF_TEXT("no advice");
+    }
+    return advised->value ? shown(*advised->value) : advised->reason.brief;
+}
+
+bool same_value(const AnyQuantity& a, const AnyQuantity& b) {
+    return std::abs(a.si - b.si) < 1e-6;
+}
+
+/// Everything about one timer that its tables are made from.
+struct SideBySide {
+    const Timer& timer;
+    const TimerSettings* found;
+    const TimerSettings* left;
+    const TimerAdvice* advice;
+    const BankTimings* slowest;
+
+    /// Left without rest where that is advised: as advised, whatever period it is done with.
+    [[nodiscard]] bool left_without_rest_as_advised() const {
+        return advice != nullptr && !advice->cycled && left != nullptr && left->period &&
+               left->base_on_time &&
+               in_seconds(left->base_on_time->value()) >= in_seconds(left->period->value());
+    }
+    [[nodiscard]] bool deviates(const HeldSetting& left_setting, const SettingAdvice* advised) const {
+        if (advised == nullptr || !advised->value || !left_setting.number) {
+            return false;
+        }
+        const bool how_long = group_of(advised->setting) == SettingGroup::how_long;
+        return !same_value(*left_setting.number, *advised->value) &&
+               !(how_long && left_without_rest_as_advised());
+    }
+    /// A timing that the controller was told, beside the reading of it.
+    [[nodiscard]] Message evidence_text(std::string_view key) const {
+        const auto reading = [](const std::optional<TimingResult>& result) {
+            return result ? Message{WF_TEXT("read: %1"), {any(result->mean)}} : not_measured();
+        };
+        if (key == "entered_fill") {
+            return slowest != nullptr ? reading(slowest->fill) : not_measured();
+        }
+        if (key == "entered_wet_through") {
+            return slowest != nullptr ? reading(slowest->wet_through) : not_measured();
+        }
+        return WF_TEXT("no advice");
+    }
+};
+
+SheetTable group_table(Message group) {
+    return {{std::move(group), WF_TEXT("Found"), WF_TEXT("Advised"), WF_TEXT("Left")},
+            {},
+            {0.34, 0.22, 0.22, 0.22}};
+}
+
+void add_setting(SheetTable& table, const SideBySide& side, const HeldSetting& found,
+                 const HeldSetting& left) {
+    if (!has_setting(side.timer.kind, found.key) && !found.text && !left.text) {
+        return;
+    }
+    if (is_evidence(found.key) && !found.text && !left.text) {
+        return;
+    }
+    const auto* advised = advised_for(side.advice, found.key);
+    const auto middle = is_evidence(found.key) ? side.evidence_text(found.key) : advised_text(advised);
+    auto cells =
+        row({found.label, found.text.value_or(not_entered()), middle, left.text.value_or(not_entered())});
+    cells.back().marked = side.deviates(left, advised);
+    table.rows.push_back(std::move(cells));
+}
+
+Message trim_text(const TrimRow& row) {
+    const auto from = shown_or(row.above_target, not_entered());
+    if (!row.change) {
+        return {WF_TEXT("from %1 above target: not entered"), {from}};
+    }
+    const double change = in_seconds(row.change->value());
+    const auto by = any(seconds(std::abs(change)));
+    return change < 0.0 ? Message{WF_TEXT("from %1 above target: %2 shorter"), {from, by}}
+                        : Message{WF_TEXT("from %1 above target: %2 longer"), {from, by}};
+}
+
+/// Advice has one row, the step above the dead band; none where nothing is to be trimmed.
+std::optional<TrimRow> advised_row(const TimerAdvice* advice) {
+    if (advice == nullptr) {
+        return std::nullopt;
+    }
+    const auto settings = as_settings(*advice);
+    return settings.trim_rows.empty() ? std::nullopt : std::optional{settings.trim_rows.front()};
+}
+
+bool same_row(const TrimRow& a, const TrimRow& b) {
+    const auto same = [](const auto& x, const auto& y) {
+        return x.has_value() == y.has_value() && (!x || same_value(any(x->value()), any(y->value())));
+    };
+    return same(a.above_target, b.above_target) && same(a.change, b.change);
+}
+
+void add_trim_rows(SheetTable& table, const SideBySide& side) {
+    const auto rows_of = [](const TimerSettings* settings) {
+        return settings == nullptr ? std::size_t{0} : settings->trim_rows.size();
+    };
+    const auto advised = advised_row(side.advice);
+    const auto trimmed = side.timer.kind == TimerKind::trimmed;
+    const auto count =
+        std::max({rows_of(side.found), rows_of(side.left), trimmed ? std::size_t{1} : std::size_t{0}});
+    for (std::size_t i = 0; i < count; ++i) {
+        const auto text = [&](const TimerSettings* settings) {
+            return i < rows_of(settings) ? trim_text(settings->trim_rows[i]) : not_entered();
+        };
+        Message middle = WF_TEXT("no row");
+        if (i == 0) {
+            middle = advised ? trim_text(*advised)
+                             : advised_text(advised_for(side.advice, key_of(Setting::trim_step)));
+        }
+        auto cells = row(
+            {{WF_TEXT("Trim row %1"), {static_cast<int>(i) + 1}}, text(side.found), middle, text(side.left)});
+        cells.back().marked =
+            advised && i < rows_of(side.left) && (i > 0 || !same_row(side.left->trim_rows[i], *advised));
+        table.rows.push_back(std::move(cells));
+    }
+}
+
+void add_groups(Blocks& blocks, const SideBySide& side) {
+    const auto found = held_settings(side.found);
+    const auto left = held_settings(side.left);
+    for (const auto group : all_groups) {
+        auto table = group_table(label_of(group));
+        if (group == SettingGroup::how_it_adapts) {
+            add_trim_rows(table, side);
+        }
+        for (std::size_t i = 0; i < found.size(); ++i) {
+            if (group_of_key(found[i].key) == group) {
+                add_setting(table, side, found[i], left[i]);
+            }
+        }
+        if (table.rows.empty()) {
+            table.rows.push_back(row({WF_TEXT("this timer has none"), "", "", ""}));
+        }
+        blocks.emplace_back(std::move(table));
+    }
+}
+
+void add_text(Blocks& blocks, const std::vector<Message>& texts) {
+    for (const auto& text : texts) {
+        blocks.emplace_back(SheetParagraph{text, false});
+    }
+}
+
+Message why(const SettingAdvice& advised) {
+    const auto& reason = advised.reason;
+    if (!advised.value || !reason.exact || reason.rounding == Rounding::none ||
+        same_value(*reason.exact, *advised.value)) {
+        return reason.brief;
+    }
+    return reason.rounding == Rounding::up
+               ? Message{WF_TEXT("%1; worked out %2, rounded up"), {reason.brief, *reason.exact}}
+               : Message{WF_TEXT("%1; worked out %2, rounded down"), {reason.brief, *reason.exact}};
+}
+
+void add_reason_table(Blocks& blocks, const std::vector<SettingAdvice>& settings, Message title,
+                      bool only_values) {
+    SheetTable table{{std::move(title), WF_TEXT("Advised"), WF_TEXT("Why"), WF_TEXT("Source")},
+                     {},
+                     {0.22, 0.13, 0.38, 0.27}};
+    for (const auto& advised : settings) {
+        if (only_values && !advised.value) {
+            continue;
+        }
+        table.rows.push_back(
+            row({label_of(advised.setting), advised.value ? shown(*advised.value) : Message{WF_TEXT("none")},
+                 why(advised), advised.reason.source.empty() ? "" : verbatim(advised.reason.source)}));
+    }
+    blocks.emplace_back(std::move(table));
+}
+
+}  // namespace
+
+void add_settings(Blocks& blocks, const SheetInputs& inputs) {
+    const auto& [farm, house, visit] = inputs.file;
+    blocks.emplace_back(SheetHeading{WF_TEXT("Settings")});
+    blocks.emplace_back(SheetParagraph{inputs.advice.truth, true});
+    blocks.emplace_back(SheetParagraph{{WF_TEXT("Source: %1"), {inputs.advice.truth_source}}, false});
+    for (const auto& timer : house.timers) {
+        const SideBySide side{timer, visit.found_of(timer.id), visit.left_of(timer.id),
+                              inputs.advice.of(timer.id), slowest_bank(inputs.file, inputs.timings, timer)};
+        blocks.emplace_back(SheetHeading{{WF_TEXT("As found, advised and as left: %1 (%2)"),
+                                          {label_of(house, timer), label_of(timer.kind)}}});
+        add_groups(blocks, side);
+    }
+}
+
+void add_reasons(Blocks& blocks, const SheetInputs& inputs) {
+    const auto& house = inputs.file.house;
+    const auto& advice = inputs.advice;
+    for (const auto& timer : advice.timers) {
+        const auto* described = house.timer(timer.timer);
+        const auto name = described != nullptr ? label_of(house, *described) : verbatim(timer.timer.text);
+        blocks.emplace_back(SheetHeading{{WF_TEXT("Why: %1"), {name}}});
+        blocks.emplace_back(SheetParagraph{timer.verdict, true});
+        if (timer.cycled) {
+            add_reason_table(blocks, timer.cycle, WF_TEXT("Best cycle"), false);
+        }
+        // Beside a cycle, running without rest is the other choice: what it sets is enough.
+        add_reason_table(blocks, timer.continuous, WF_TEXT("Without rest"), timer.cycled);
+        for (const auto& bank : timer.banks) {
+            add_text(blocks, bank.missing);
+            add_text(blocks, bank.obstacles);
+        }
+        add_text(blocks, timer.notes);
+    }
+    blocks.emplace_back(SheetHeading{WF_TEXT("Assumed")});
+    add_text(blocks, advice.assumed);
+    if (advice.assumed.empty()) {
+        blocks.emplace_back(SheetParagraph{WF_TEXT("Nothing was assumed for the advice."), false});
+    }
+    if (!advice.missing.empty()) {
+        blocks.emplace_back(SheetHeading{WF_TEXT("Missing for the advice")});
+        add_text(blocks, advice.missing);
+    }
+    add_text(blocks, advice.notes);
+}
+
+}  // namespace wetfront

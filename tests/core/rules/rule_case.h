@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "rules/rules.h"
+#include "support/visit_builder.h"
+
+namespace wetfront::test {
+
+/// What rules are given, with every number in the hand: timings and advice are not worked out but stated.
+class RuleCase {
+public:
+    explicit RuleCase(int banks = 1, int timers = 1, TimerKind kind = TimerKind::trimmed)
+        : builder{banks, timers, kind} {
+        for (const auto& bank : builder.file().house.banks) {
+            BankTimings timed;
+            timed.bank = bank.id;
+            timed.pump = bank.pump;
+            timings.banks.push_back(timed);
+        }
+        for (const auto& timer : builder.file().house.timers) {
+            TimerAdvice none;
+            none.timer = timer.id;
+            for (const auto* bank : builder.file().house.banks_of(timer)) {
+                none.banks.emplace_back().bank = bank->id;
+            }
+            advice.timers.push_back(none);
+        }
+    }
+
+    static TimingResult reading(double mean, double expanded) {
+        TimingResult result;
+        result.count = 3;
+        result.mean = seconds(mean);
+        result.expanded = seconds(expanded);
+        return result;
+    }
+    [[nodiscard]] BankTimings& timed(int bank) {
+        return timings.banks.at(static_cast<std::size_t>(bank - 1));
+    }
+    [[nodiscard]] TimerAdvice& advised(int timer = 1) {
+        return advice.timers.at(static_cast<std::size_t>(timer - 1));
+    }
+    [[nodiscard]] TimerSettings& found(int timer = 1) { return builder.found(timer); }
+
+    /// On-time and period as found.
+    void cycle(const char* on, const char* period, int timer = 1) {
+        found(timer).base_on_time = typed<Duration>(on);
+        found(timer).period = typed<Duration>(period);
+    }
+    /// Ceiling as found, with a row that climbs to it.
+    void trims_to(const char* ceiling, const char* change = "15s", int timer = 1) {
+        found(timer).on_time_ceiling = typed<Duration>(ceiling);
+        found(timer).trim_rows = {{typed<TemperatureDifference>("1K"), typed<Duration>(change)}};
+    }
+    /// The advice is a cycle.
+    void advise_cycle(double on, double period, int timer = 1) {
+        auto& advice_for = advised(timer);
+        advice_for.cycled = true;
+        advice_for.cycle = {{Setting::period, any(seconds(period)), {}},
+                            {Setting::base_on_time, any(seconds(on)), {}}};
+    }
+    /// Every bank was looked at, and no cycle fits.
+    void advise_continuous(int timer = 1) {
+        for (auto& bank : advised(timer).banks) {
+            bank.bounds.emplace();
+        }
+    }
+
+    [[nodiscard]] std::vector<Finding> findings(std::vector<Finding> (*rule)(const RuleInputs&)) {
+        return rule({builder.file(), timings, advice, builder.file().visit.found});
+    }
+
+    VisitBuilder builder;
+    VisitTimings timings;
+    Advice advice;
+};
+
+[[nodiscard]] inline std::string english(const Message& message) {
+    return in_english(message, UnitSystem::si);
+}
+
+/// The value of that name in a finding; NaN if there is none, so that no comparison holds.
+[[nodiscard]] inline double value_in(const Finding& finding, const std::string& name) {
+    for (const auto& value : finding.values) {
+        if (value.name == name) {
+            return value.value.si;
+        }
+    }
+    return std::numeric_limits<double>::quiet_NaN();
+}
+
+}  // namespace wetfront::test

@@ -1,0 +1,167 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <gmock/gmock.h>
+
+#include "complete_visit.h"
+#include "sheet_reader.h"
+
+namespace wetfront::test {
+namespace {
+
+using testing::Contains;
+using testing::ElementsAre;
+using testing::IsEmpty;
+using testing::SizeIs;
+
+class SheetFindingsOverBanks : public testing::TestWithParam<int> {};
+INSTANTIATE_TEST_SUITE_P(banks, SheetFindingsOverBanks, testing::Values(1, 4, 8));
+
+// Found: base 30 s below every fill time, and a ceiling at the period.
+TEST_P(SheetFindingsOverBanks, each_finding_stands_with_place_text_remedy_and_source_worst_first) {
+    const MadeSheet sheet{complete_visit(GetParam())};
+    const auto lists = sheet.below<SheetFindings>("Findings on what was found");
+    ASSERT_THAT(lists, SizeIs(1));
+    const auto& printed = lists[0].findings;
+    ASSERT_EQ(printed.size(), sheet.found.size());
+    ASSERT_EQ(printed.size(), static_cast<std::size_t>(GetParam()) + 1U);
+    for (std::size_t i = 0; i < printed.size(); ++i) {
+        EXPECT_EQ(printed[i].severity, sheet.found[i].severity);
+        EXPECT_EQ(printed[i].message, sheet.found[i].message);
+        EXPECT_EQ(printed[i].remedy, sheet.found[i].remedy);
+        EXPECT_EQ(printed[i].source, sheet.found[i].source);
+        if (i > 0) {
+            EXPECT_LE(printed[i].severity, printed[i - 1].severity);
+        }
+    }
+    const auto last = "Timer 1, Bank " + std::to_string(GetParam());
+    EXPECT_THAT(printed, Contains(testing::Truly([&](const SheetFinding& finding) {
+                    return MadeSheet::english(finding.where) == last;
+                })));
+    EXPECT_THAT(sheet.paragraphs("Findings that remain on what was left"),
+                ElementsAre("None by the rules of this program."));
+}
+
+TEST(SheetCloseTest, findings_come_worst_first_however_they_are_handed_in) {
+    VisitBuilder visit;
+    std::vector<Finding> found(3);
+    found[0].severity = Severity::note;
+    found[1].severity = Severity::harm;
+    found[2].severity = Severity::waste;
+    const Advice advice;
+    const auto content = commissioning_sheet({visit.file(), {}, advice, found, {}, 1, {}});
+    for (const auto& block : content.blocks) {
+        if (const auto* list = std::get_if<SheetFindings>(&block)) {
+            EXPECT_EQ(list->findings.at(0).severity, Severity::harm);
+            EXPECT_EQ(list->findings.at(1).severity, Severity::waste);
+            EXPECT_EQ(list->findings.at(2).severity, Severity::note);
+            EXPECT_EQ(MadeSheet::english(list->findings.at(0).where), "whole house");
+            return;
+        }
+    }
+    FAIL() << "no findings block";
+}
+
+TEST(SheetCloseTest, what_remains_on_the_settings_left_is_listed) {
+    auto file = complete_visit(1);
+    file.visit.left[0].base_on_time = typed<Duration>("30s");
+    const MadeSheet sheet{file};
+    const auto lists = sheet.below<SheetFindings>("Findings that remain on what was left");
+    ASSERT_THAT(lists, SizeIs(1));
+    ASSERT_THAT(lists[0].findings, SizeIs(1));
+    EXPECT_EQ(lists[0].findings[0].severity, Severity::fault);
+}
+
+TEST(SheetCloseTest, a_finding_on_readings_is_told_once) {
+    VisitBuilder visit;
+    visit.run(1, {.fill = 45.0, .wet_through = 90.0, .pads = PadsAtStart::not_dry});
+    visit.found().period = typed<Duration>("300s");
+    visit.left().period = typed<Duration>("300s");
+    const MadeSheet sheet{visit.file()};
+    EXPECT_THAT(sheet.below<SheetFindings>("Findings on what was found").at(0).findings, SizeIs(1));
+    EXPECT_THAT(sheet.below<SheetFindings>("Findings that remain on what was left"), IsEmpty());
+}
+
+TEST(SheetCloseTest, without_settings_it_does_not_claim_that_all_is_well) {
+    auto file = complete_visit(1);
+    file.visit.found.clear();
+    file.visit.left.clear();
+    const MadeSheet sheet{file};
+    EXPECT_THAT(sheet.paragraphs("Findings on what was found"),
+                ElementsAre("Settings found: not entered, so none of them was checked."));
+    EXPECT_THAT(sheet.paragraphs("Findings that remain on what was left"),
+                ElementsAre("Settings left: not entered, so none of them was checked."));
+}
+
+TEST(SheetCloseTest, every_tick_is_printed_with_its_note) {
+    auto file = complete_visit(1);
+    const auto lines_of = [](const MadeSheet& sheet, const char* heading) {
+        return sheet.below<SheetChecks>(heading).at(0).lines;
+    };
+    for (const char* heading : {"Checked before the work", "Checked before leaving"}) {
+        for (const auto& line : lines_of(MadeSheet{file}, heading)) {
+            EXPECT_TRUE(line.done) << MadeSheet::english(line.text);
+        }
+    }
+    for (auto& tick : file.visit.ticks) {
+        if (tick.id == "leaving.alarm_armed") {
+            tick = {tick.id, false, "siren unplugged"};
+        }
+    }
+    std::erase_if(file.visit.ticks, [](const Tick& tick) { return tick.id == "leaving.flush_shut"; });
+    const auto lines = lines_of(MadeSheet{file}, "Checked before leaving");
+    ASSERT_EQ(lines.size(), checklist(Step::before_leaving).size());
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const auto id = checklist(Step::before_leaving)[i].id;
+        EXPECT_EQ(lines[i].done, id != "leaving.alarm_armed" && id != "leaving.flush_shut") << id;
+        EXPECT_EQ(lines[i].note, id == "leaving.alarm_armed" ? "siren unplugged" : "") << id;
+    }
+}
+
+TEST(SheetCloseTest, every_caution_is_printed_below_the_codes) {
+    const MadeSheet sheet{complete_visit(1)};
+    const auto blocks = sheet.below("Cautions");
+    ASSERT_THAT(blocks, SizeIs(2));
+    EXPECT_EQ(std::get<SheetParagraph>(blocks[0]).text, codes_come_first());
+    const auto& lines = std::get<SheetCautions>(blocks[1]).lines;
+    ASSERT_EQ(lines.size(), cautions().size());
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        EXPECT_EQ(lines[i].word, cautions()[i].word);
+        EXPECT_EQ(lines[i].text, cautions()[i].text);
+    }
+}
+
+TEST(SheetCloseTest, open_points_are_listed_or_said_to_be_none) {
+    auto file = complete_visit(1);
+    EXPECT_THAT(MadeSheet{file}.paragraphs("Open points"), ElementsAre("Strainer of pump 1 is worn."));
+    file.visit.open_points.clear();
+    EXPECT_THAT(MadeSheet{file}.paragraphs("Open points"), ElementsAre("None entered."));
+}
+
+TEST(SheetCloseTest, everybody_has_a_line_to_sign_on_until_he_signs) {
+    auto file = complete_visit(1);
+    const auto lines_of = [](const VisitFile& visit) {
+        return MadeSheet{visit}.below<SheetSignatures>("Signatures").at(0).lines;
+    };
+    auto lines = lines_of(file);
+    ASSERT_THAT(lines, SizeIs(2));
+    EXPECT_EQ(MadeSheet::english(lines[0].role), "T. Technician, service technician");
+    EXPECT_TRUE(lines[0].name.empty());
+
+    file.visit.signatures = {{file.visit.persons[0], file.visit.started}};
+    lines = lines_of(file);
+    ASSERT_THAT(lines, SizeIs(2));
+    EXPECT_EQ(lines[0].name, "T. Technician");
+    EXPECT_EQ(MadeSheet::english(lines[0].role), "service technician");
+    EXPECT_EQ(lines[0].signed_at, "2026-07-01 05:00");
+    EXPECT_TRUE(lines[1].name.empty());
+}
+
+TEST(SheetCloseTest, without_persons_firm_and_grower_have_a_line) {
+    VisitBuilder visit;
+    const auto lines = MadeSheet{visit.file()}.below<SheetSignatures>("Signatures").at(0).lines;
+    ASSERT_THAT(lines, SizeIs(2));
+    EXPECT_EQ(MadeSheet::english(lines[0].role), "For the service firm");
+    EXPECT_EQ(MadeSheet::english(lines[1].role), "For the grower");
+}
+
+}  // namespace
+}  // namespace wetfront::test
