@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "store/journal.h"
+
+#include <stdexcept>
+#include <string>
+
+namespace wetfront::store_detail {
+namespace {
+
+constexpr const char* mark_columns =
+    "SELECT id, kind, pump, bank, boot_id, boot_ns, unix_ms, utc_offset_min, timed_by, stamp_error_ns, seen, "
+    "undone, "
+    "started_by, pads, fans_running, visit FROM present_mark ";
+
+template <class E>
+E enum_at(const SQLite::Statement& row, int column) {
+    const auto value = enum_value<E>(text_at(row, column));
+    if (!value) {
+        throw std::runtime_error{"a mark says '" + text_at(row, column) +
+                                 "', which this version does not know"};
+    }
+    return *value;
+}
+
+Mark mark_in(const SQLite::Statement& row) {
+    Mark mark;
+    mark.id = id_at(row, 0);
+    mark.kind = enum_at<MarkKind>(row, 1);
+    mark.pump = id_at(row, 2);
+    mark.bank = id_at(row, 3);  // NULL reads as empty
+    mark.at = {text_at(row, 4), number_at(row, 5)};
+    mark.wall = time_at(row, 6);
+    mark.timed_by = enum_at<TimedBy>(row, 8);
+    if (!null_at(row, 9)) {
+        mark.stamp_error_ns = number_at(row, 9);
+    }
+    mark.seen = enum_at<Seen>(row, 10);
+    mark.undone = flag_at(row, 11);
+    mark.started_by = enum_at<StartedBy>(row, 12);
+    mark.pads = enum_at<PadsAtStart>(row, 13);
+    if (!null_at(row, 14)) {
+        mark.fans_running = flag_at(row, 14);
+    }
+    return mark;
+}
+
+}  // namespace
+
+std::vector<Mark> marks_of(Statements& sql, const Id& visit) {
+    const auto rows = sql(std::string{mark_columns} + "WHERE visit = ? ORDER BY entry");
+    Binder{rows}(visit);
+    std::vector<Mark> marks;
+    while (rows.next_row()) {
+        marks.push_back(mark_in(rows));
+    }
+    return marks;
+}
+
+std::optional<JournalMark> mark_with(Statements& sql, const Id& mark) {
+    const auto row = sql(std::string{mark_columns} + "WHERE id = ?");
+    Binder{row}(mark);
+    if (!row.next_row()) {
+        return std::nullopt;
+    }
+    return JournalMark{id_at(row, 15), mark_in(row)};
+}
+
+Result<void> add_mark(const Pen& pen, const Id& visit, const Mark& mark) {
+    WF_CHECK(parse_id(mark.id.text, "mark"));
+    WF_CHECK(parse_id(mark.pump.text, "pump of mark " + mark.id.text));
+    if (const auto there = mark_with(pen.sql, mark.id)) {
+        if (there->visit != visit || there->mark != mark) {
+            return bad_input("mark", mark.id.text,
+                             "there is another mark with this id; give this one a new id");
+        }
+        return boost::outcome_v2::success();
+    }
+    const auto entry = pen.new_entry();
+    const auto insert = pen.sql(
+        "INSERT INTO mark (entry, id, visit, kind, pump, bank, boot_id, boot_ns, unix_ms, "
+        "utc_offset_min, timed_by, stamp_error_ns, seen, started_by, pads, fans_running) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
+    Binder bind{insert};
+    bind(entry)(mark.id)(visit)(enum_name(mark.kind))(mark.pump);
+    bind(mark.bank.empty() ? std::nullopt : std::optional{mark.bank});
+    bind(mark.at.boot_id)(mark.at.boot_ns)(mark.wall)(enum_name(mark.timed_by))(mark.stamp_error_ns);
+    bind(enum_name(mark.seen))(enum_name(mark.started_by))(enum_name(mark.pads))(mark.fans_running);
+    insert.run();
+    Mark written = mark;
+    written.undone = false;
+    set_undone(pen, written, mark.undone);
+    return boost::outcome_v2::success();
+}
+
+void set_undone(const Pen& pen, const Mark& present, bool undone) {
+    if (present.undone == undone) {
+        return;
+    }
+    const auto entry = pen.new_entry();
+    const auto insert = pen.sql("INSERT INTO mark_change (entry, mark, undone) VALUES (?, ?, ?)");
+    Binder{insert}(entry)(present.id)(undone);
+    insert.run();
+}
+
+}  // namespace wetfront::store_detail

@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "store/new_file.h"
+
+#include <SQLiteCpp/Statement.h>
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <array>
+#include <cerrno>
+#include <cstdio>
+#include <system_error>
+
+#include "base/ids.h"
+#include "store/failure.h"
+#include "store/record_file.h"
+
+namespace wetfront::store_detail {
+namespace {
+
+Result<void> make_folder(const std::filesystem::path& folder, const std::string& item) {
+    std::error_code ignored;
+    if (folder.empty() || std::filesystem::is_directory(folder, ignored)) {
+        return boost::outcome_v2::success();
+    }
+    WF_CHECK(make_folder(folder.parent_path(), item));
+    if (::mkdir(folder.c_str(), 0700) != 0 && errno != EEXIST) {
+        return system_failure(item, errno);
+    }
+    return boost::outcome_v2::success();
+}
+
+std::string machine_name() {
+    std::array<char, 256> name{};
+    return ::gethostname(name.data(), name.size() - 1) == 0 ? name.data() : "";
+}
+
+/// Records or a journal whose main file is gone must not be mixed with a new one.
+Result<void> refuse_orphans(const std::filesystem::path& file, const std::string& item) {
+    for (const auto* suffix : {"-wal", "-journal"}) {
+        std::error_code none;
+        const auto size = std::filesystem::file_size(file.string() + suffix, none);
+        if (!none && size > 0) {
+            return storage_error(
+                item, "it is missing, but its " + std::string{suffix} + " file is there",
+                "put the file back beside it, or move the " + std::string{suffix} + " file away");
+        }
+    }
+    return boost::outcome_v2::success();
+}
+
+Result<void> fill(const std::filesystem::path& file, const Clock& clock, std::span<const Migration> steps) {
+    SQLite::Database db{file, SQLite::OPEN_READWRITE};
+    // A draft that a power cut spoils is never looked at again: one sync at the end is enough.
+    db.exec("PRAGMA synchronous=OFF; PRAGMA journal_mode=MEMORY; PRAGMA foreign_keys=ON");
+    db.exec("PRAGMA application_id=" + std::to_string(application_id));
+    WF_CHECK(migrate(db, steps));
+    const auto now = clock.wall_now();
+    SQLite::Statement device{
+        db, "INSERT INTO device (id, name, made_unix_ms, made_utc_offset_min) VALUES (?, ?, ?, ?)"};
+    device.bind(1, IdSource{clock}.next().text);
+    device.bind(2, printable(machine_name()));
+    device.bind(3, now.unix_ms);
+    device.bind(4, now.utc_offset_minutes);
+    device.exec();
+    db.exec("INSERT INTO this_device (only_row, device) SELECT 1, device FROM device");
+    db.exec("PRAGMA journal_mode=WAL");
+    return boost::outcome_v2::success();
+}
+
+void remove_with_journals(const std::filesystem::path& file) {
+    for (const auto* suffix : {"", "-wal", "-shm", "-journal"}) {
+        ::unlink((file.string() + suffix).c_str());
+    }
+}
+
+Result<void> sync(const std::filesystem::path& path, const std::string& item) {
+    const int descriptor = ::open(path.empty() ? "." : path.c_str(), O_RDONLY | O_CLOEXEC);
+    if (descriptor < 0) {
+        return system_failure(item, errno);
+    }
+    const int problem = ::fsync(descriptor) == 0 ? 0 : errno;
+    ::close(descriptor);
+    // Some file systems cannot sync a folder and say so with EINVAL.
+    if (problem != 0 && problem != EINVAL) {
+        return system_failure(item, problem);
+    }
+    return boost::outcome_v2::success();
+}
+
+}  // namespace
+
+Result<void> make_record_file(const std::filesystem::path& file, const Clock& clock,
+                              std::span<const Migration> steps, const std::string& item) {
+    WF_CHECK(make_folder(file.parent_path(), item));
+    WF_CHECK(refuse_orphans(file, item));
+    const std::filesystem::path draft = file.string() + ".new-" + std::to_string(::getpid());
+    remove_with_journals(draft);
+    const int descriptor = ::open(draft.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
+    if (descriptor < 0) {
+        return system_failure(item, errno);
+    }
+    ::close(descriptor);
+    const auto filled = guarded(item, [&]() -> Result<void> {
+        WF_CHECK(fill(draft, clock, steps));
+        return sync(draft, item);
+    });
+    if (!filled) {
+        remove_with_journals(draft);
+        return filled.error();
+    }
+    if (::renameat2(AT_FDCWD, draft.c_str(), AT_FDCWD, file.c_str(), RENAME_NOREPLACE) != 0) {
+        const int problem = errno;
+        remove_with_journals(draft);
+        if (problem != EEXIST) {
+            return system_failure(item, problem);
+        }
+    }
+    return sync(file.parent_path(), item);
+}
+
+}  // namespace wetfront::store_detail

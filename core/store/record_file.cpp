@@ -1,0 +1,200 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "store/record_file.h"
+
+#include <SQLiteCpp/Column.h>
+#include <SQLiteCpp/Statement.h>
+#include <fcntl.h>
+#include <sqlite3.h>
+#include <unistd.h>
+
+#include <array>
+#include <cerrno>
+#include <fstream>
+#include <system_error>
+
+#include "store/failure.h"
+#include "store/holder.h"
+#include "store/new_file.h"
+
+namespace wetfront::store_detail {
+namespace {
+
+/// The first 100 bytes tell whose file it is without asking SQLite, which might repair another program's file
+/// (sqlite.org/fileformat2.html, 1.3).
+Result<void> check_is_ours(const std::filesystem::path& file, const std::string& item) {
+    const auto not_ours = [&](std::string_view what) {
+        return storage_error(item, what,
+                             "it was not touched; choose a record file of this program or a new name");
+    };
+    std::error_code ignored;
+    if (!std::filesystem::is_regular_file(file, ignored)) {
+        return not_ours("it is not a file");
+    }
+    std::ifstream stream{file, std::ios::binary};
+    if (!stream) {
+        return system_failure(item, errno);
+    }
+    std::array<char, 100> head{};
+    stream.read(head.data(), head.size());
+    constexpr std::string_view magic{"SQLite format 3\0", 16};
+    const std::string_view read{head.data(), static_cast<std::size_t>(stream.gcount())};
+    if (read.empty()) {
+        return storage_error(
+            item, "the file is empty, which a record file never is",
+            "it was not touched; put a good copy in its place, or move it away to begin anew");
+    }
+    if (!read.starts_with(magic)) {
+        return not_ours("it is not a record file");
+    }
+    if (read.size() < head.size()) {
+        return storage_error(item,
+                             "the file is damaged: it ends after " + std::to_string(read.size()) + " bytes",
+                             "it was not touched; go back to a good copy");
+    }
+    std::uint32_t id = 0;
+    for (const char byte : read.substr(68, 4)) {
+        id = id << 8U | static_cast<unsigned char>(byte);
+    }
+    if (id != static_cast<std::uint32_t>(application_id)) {
+        return not_ours("it is another program's database");
+    }
+    return boost::outcome_v2::success();
+}
+
+bool can_write(const std::filesystem::path& path) {
+    return ::faccessat(AT_FDCWD, path.empty() ? "." : path.c_str(), W_OK, AT_EACCESS) == 0;
+}
+
+Result<void> check_can_write(const std::filesystem::path& file, const std::string& item) {
+    for (const auto& path : {file, file.parent_path()}) {
+        if (!can_write(path)) {
+            const int problem = errno;
+            return system_failure(path == file ? item : item + ", folder", problem);
+        }
+    }
+    return boost::outcome_v2::success();
+}
+
+Error held(const std::filesystem::path& file, const std::string& item) {
+    return storage_error(item, "it is open in " + holder_of(file), "close it there, then try again");
+}
+
+bool is_busy(const SQLite::Exception& cause) {
+    return (cause.getErrorCode() & 0xFF) == SQLITE_BUSY;
+}
+
+/// A file of ours is not trusted either: it may be damaged or come from elsewhere.
+void be_careful(const SQLite::Database& db) {
+    sqlite3_db_config(db.getHandle(), SQLITE_DBCONFIG_DEFENSIVE, 1, nullptr);
+    sqlite3_db_config(db.getHandle(), SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0, nullptr);
+}
+
+void checkpoint_on_close(const SQLite::Database& db, bool on) {
+    sqlite3_db_config(db.getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, on ? 0 : 1, nullptr);
+}
+
+Result<void> demand(SQLite::Database& db, const std::string& pragma, const std::string& wanted,
+                    const std::string& item) {
+    const std::string now = db.execAndGet("PRAGMA " + pragma).getString();
+    if (now != wanted) {
+        return storage_error(item, pragma + " is " + now + ", not " + wanted,
+                             "nothing is written without it");
+    }
+    return boost::outcome_v2::success();
+}
+
+Result<SQLite::Database> open_to_write(const std::filesystem::path& file, const Clock& clock,
+                                       std::span<const Migration> steps, const std::string& item) {
+    WF_CHECK(check_can_write(file, item));
+    SQLite::Database db{file, SQLite::OPEN_READWRITE};
+    be_careful(db);
+    checkpoint_on_close(db, false);
+    db.exec("PRAGMA locking_mode=EXCLUSIVE");
+    const int version = schema_version(db);
+    const auto newest = static_cast<int>(steps.size());
+    if (version > newest) {
+        return storage_error(item,
+                             "it was written by a newer version of this program (schema " +
+                                 std::to_string(version) + ", this one knows " + std::to_string(newest) + ")",
+                             "nothing was written; update this program, or view the file read-only");
+    }
+    db.exec(
+        "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA foreign_keys=ON; PRAGMA "
+        "recursive_triggers=ON;"
+        "PRAGMA cell_size_check=ON; PRAGMA temp_store=MEMORY");
+    // Takes the lock now and not at the first entry.
+    db.exec("BEGIN EXCLUSIVE; COMMIT");
+    WF_CHECK(demand(db, "locking_mode", "exclusive", item));
+    WF_CHECK(demand(db, "journal_mode", "wal", item));
+    WF_CHECK(demand(db, "synchronous", "2", item));
+    WF_CHECK(demand(db, "foreign_keys", "1", item));
+    checkpoint_on_close(db, true);
+    if (version < newest) {
+        WF_CHECK(keep_copy(db, file, newest, clock.wall_now()));
+        WF_CHECK(migrate(db, steps));
+    }
+    return db;
+}
+
+Result<SQLite::Database> open_to_read(const std::filesystem::path& file, std::span<const Migration> steps,
+                                      const std::string& item) {
+    std::string uri = "file:";
+    for (const char c : std::filesystem::absolute(file).string()) {
+        uri += c == '%' ? "%25" : c == '?' ? "%3f" : c == '#' ? "%23" : std::string(1, c);
+    }
+    if (!can_write(file.parent_path())) {
+        // Where SQLite cannot make its lock files it reads only what is known not to change.
+        std::error_code none;
+        const auto waiting = std::filesystem::file_size(file.string() + "-wal", none);
+        if (!none && waiting > 0) {
+            return storage_error(
+                item, "its last entries stand in the -wal file beside it and cannot be joined here",
+                "copy both to a folder that can be written to");
+        }
+        uri += "?immutable=1";
+    }
+    SQLite::Database db{uri, SQLite::OPEN_READONLY | SQLite::OPEN_URI};
+    be_careful(db);
+    db.exec("PRAGMA query_only=ON; PRAGMA cell_size_check=ON; PRAGMA temp_store=MEMORY");
+    const int version = schema_version(db);
+    if (version < static_cast<int>(steps.size())) {
+        return storage_error(item, "it was written by an older version of this program",
+                             "open it once for writing, which keeps a copy and brings it up to date");
+    }
+    return db;
+}
+
+}  // namespace
+
+Result<RecordFile> RecordFile::open(const std::filesystem::path& file, const Clock& clock, OpenMode mode,
+                                    std::span<const Migration> steps) {
+    const std::string item = "record file " + file.string();
+    if (open_in_this_process(file)) {
+        return storage_error(item, "this program has it open already", "close it there, then try again");
+    }
+    std::error_code ignored;
+    if (!std::filesystem::exists(std::filesystem::symlink_status(file, ignored))) {
+        if (mode == OpenMode::read_only) {
+            return storage_error(item, "there is no such file", "check its name");
+        }
+        WF_CHECK(make_record_file(file, clock, steps, item));
+    }
+    WF_CHECK(check_is_ours(file, item));
+    bool busy = false;
+    auto db = guarded(item, [&]() -> Result<SQLite::Database> {
+        try {
+            return mode == OpenMode::read_write ? open_to_write(file, clock, steps, item)
+                                                : open_to_read(file, steps, item);
+        } catch (const SQLite::Exception& cause) {
+            busy = is_busy(cause);
+            throw;
+        }
+    });
+    if (busy) {
+        return held(file, item);
+    }
+    WF_CHECK(db);
+    return RecordFile{std::move(db).value(), mode, item};
+}
+
+}  // namespace wetfront::store_detail

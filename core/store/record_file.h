@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <SQLiteCpp/Database.h>
+
+#include <cstdint>
+#include <filesystem>
+#include <span>
+#include <string>
+
+#include "store/migration.h"
+#include "store/store.h"
+
+// Not for other folders.
+namespace wetfront::store_detail {
+
+/// Written into the head of every record file of ours (PRAGMA application_id): the letters "WfRc".
+constexpr std::int32_t application_id = 0x57665263;
+
+/// The one connection to a record file, and the lock on it for as long as it lives.
+///
+/// For writing: WAL, synchronous=FULL, foreign keys on, locking_mode=EXCLUSIVE, taken before open() returns.
+/// Read-only: a shared lock, so that nobody writes meanwhile; the file is not touched.
+class RecordFile {
+public:
+    [[nodiscard]] static Result<RecordFile> open(const std::filesystem::path& file, const Clock& clock,
+                                                 OpenMode mode,
+                                                 std::span<const Migration> steps = released_migrations());
+
+    [[nodiscard]] SQLite::Database& database() { return db_; }
+    [[nodiscard]] const SQLite::Database& database() const { return db_; }
+    [[nodiscard]] OpenMode mode() const { return mode_; }
+    /// What errors call it: "record file larkrise.wetfront".
+    [[nodiscard]] const std::string& item() const { return item_; }
+
+private:
+    RecordFile(SQLite::Database db, OpenMode mode, std::string item)
+        : db_{std::move(db)}, mode_{mode}, item_{std::move(item)} {}
+
+    SQLite::Database db_;
+    OpenMode mode_;
+    std::string item_;
+};
+
+}  // namespace wetfront::store_detail

@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <SQLiteCpp/Column.h>
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
+
+#include <cstdint>
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+
+#include "base/clock.h"
+#include "base/ids.h"
+
+// Not for other folders. Everything here may throw SQLite::Exception.
+namespace wetfront::store_detail {
+
+/// Prepared statements, kept for the next time: preparing costs more than running.
+class Statements {
+public:
+    explicit Statements(SQLite::Database& db) : db_{db} {}
+
+    /// A statement on loan: reset and back on its shelf at the end of its scope.
+    class Loan {
+    public:
+        Loan(Statements& from, std::string sql)
+            : from_{from}, sql_{std::move(sql)}, statement_{from.take(sql_)} {}
+        ~Loan() { from_.put_back(std::move(sql_), std::move(statement_)); }
+        Loan(const Loan&) = delete;
+        Loan& operator=(const Loan&) = delete;
+        operator SQLite::Statement&() const {
+            return *statement_;
+        }  // NOLINT(google-explicit-constructor): it is one
+        [[nodiscard]] bool next_row() const { return statement_->executeStep(); }
+        void run() const { statement_->exec(); }
+
+    private:
+        Statements& from_;
+        std::string sql_;
+        std::unique_ptr<SQLite::Statement> statement_;
+    };
+    [[nodiscard]] Loan operator()(std::string sql) { return Loan{*this, std::move(sql)}; }
+    [[nodiscard]] SQLite::Database& database() const { return db_; }
+
+private:
+    [[nodiscard]] std::unique_ptr<SQLite::Statement> take(const std::string& sql) {
+        auto shelf = kept_.extract(sql);
+        return shelf ? std::move(shelf.mapped()) : std::make_unique<SQLite::Statement>(db_, sql);
+    }
+    void put_back(std::string sql, std::unique_ptr<SQLite::Statement> statement) {
+        statement->tryReset();  // tells once more of an error that has been told
+        statement->clearBindings();
+        kept_.insert_or_assign(std::move(sql), std::move(statement));
+    }
+
+    SQLite::Database& db_;
+    std::map<std::string, std::unique_ptr<SQLite::Statement>> kept_;
+};
+
+/// Binds values one after the other; none becomes NULL.
+class Binder {
+public:
+    explicit Binder(SQLite::Statement& statement) : statement_{statement} {}
+
+    Binder& operator()(const std::string& text) { return bound(text); }
+    Binder& operator()(std::string_view text) { return bound(std::string{text}); }
+    Binder& operator()(const Id& id) { return bound(id.text); }
+    Binder& operator()(std::int64_t number) { return bound(number); }
+    Binder& operator()(int number) { return bound(number); }
+    Binder& operator()(bool flag) { return bound(flag ? 1 : 0); }
+    Binder& operator()(WallTime time) { return (*this)(time.unix_ms)(time.utc_offset_minutes); }
+    template <class T>
+    Binder& operator()(const std::optional<T>& value) {
+        return value ? (*this)(*value) : null();
+    }
+    Binder& null() {
+        statement_.bind(next_++);
+        return *this;
+    }
+
+private:
+    template <class T>
+    Binder& bound(const T& value) {
+        statement_.bind(next_++, value);
+        return *this;
+    }
+
+    SQLite::Statement& statement_;
+    int next_ = 1;
+};
+
+[[nodiscard]] inline std::string text_at(const SQLite::Statement& row, int column) {
+    return row.getColumn(column).getString();
+}
+[[nodiscard]] inline Id id_at(const SQLite::Statement& row, int column) {
+    return Id{text_at(row, column)};
+}
+[[nodiscard]] inline std::int64_t number_at(const SQLite::Statement& row, int column) {
+    return row.getColumn(column).getInt64();
+}
+[[nodiscard]] inline bool flag_at(const SQLite::Statement& row, int column) {
+    return number_at(row, column) != 0;
+}
+[[nodiscard]] inline bool null_at(const SQLite::Statement& row, int column) {
+    return row.getColumn(column).isNull();
+}
+/// From two columns: milliseconds, then minutes of offset.
+[[nodiscard]] inline WallTime time_at(const SQLite::Statement& row, int column) {
+    return {number_at(row, column), row.getColumn(column + 1).getInt()};
+}
+
+/// What writes into a file during one transaction.
+struct Pen {
+    Statements& sql;
+    std::int64_t device;  ///< key in the table of that name
+    IdSource& ids;
+    WallTime now;
+
+    /// Takes this device's next number and returns the key of its entry.
+    [[nodiscard]] std::int64_t new_entry() const {
+        const auto insert =
+            sql("INSERT INTO entry (device, seq, unix_ms, utc_offset_min) VALUES (?1, 1 + "
+                "coalesce((SELECT max(seq) FROM entry WHERE device = ?1), 0), ?2, ?3)");
+        Binder{insert}(device)(now);
+        insert.run();
+        return sql.database().getLastInsertRowid();
+    }
+};
+
+}  // namespace wetfront::store_detail

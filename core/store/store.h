@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "base/clock.h"
+#include "base/ids.h"
+#include "records/visit.h"
+
+namespace wetfront {
+
+/// A line of the houses list.
+struct HouseSummary {
+    Id house;
+    Id farm;
+    std::string house_name;
+    std::string farm_name;
+    int visits = 0;
+    std::optional<Id> latest_visit;
+    std::optional<WallTime> latest_visit_at;
+    bool open_visit = false;  ///< the latest visit is not signed
+};
+
+struct VisitSummary {
+    Id visit;
+    WallTime started;
+    bool is_signed = false;
+    int revisions = 0;
+    int marks = 0;               ///< without undone ones
+    std::optional<Id> replaces;  ///< the visit that this one corrects
+};
+
+enum class OpenMode { read_write, read_only };
+
+/// The record file: one SQLite database, one connection, opened exclusively. Every call that returns without
+/// an error has been committed and synced; after an error nothing of that call is in the file. Not
+/// thread-safe: one owner, one thread. No exception leaves this class.
+///
+/// Records (farms, houses, visits) are append-only revisions; saving adds a revision whose parent is the
+/// present one. Marks are rows of a journal of their own; undoing or redoing one adds a row too. Nothing is
+/// updated or deleted.
+///
+/// Errors of the file or the disk are storage errors; an unknown id, a refused value or a frozen visit is bad
+/// input.
+class Store {
+public:
+    /// Opens or makes the file (folder made 0700, file 0600 by the store). Errors: held by another program
+    /// (who), not a record file of ours, from a newer version (refused for writing; read_only works),
+    /// damaged, no permission, disk full. Migrations run here, each in one transaction, a copy of the file
+    /// kept first. read_only makes no file and keeps others from writing meanwhile. `clock` must outlive the
+    /// store.
+    [[nodiscard]] static Result<Store> open(const std::filesystem::path& file, const Clock& clock,
+                                            OpenMode mode = OpenMode::read_write);
+    Store(Store&&) noexcept;
+    Store& operator=(Store&&) noexcept;
+    Store(const Store&) = delete;
+    Store& operator=(const Store&) = delete;
+    ~Store();
+
+    [[nodiscard]] const Id& device() const;
+    [[nodiscard]] Id new_id();
+
+    // Journal. A mark is on disk when add_mark returns. The visit must be there and not signed. The same mark
+    // again adds nothing, so a press whose fate is unknown can be added again.
+    [[nodiscard]] Result<void> add_mark(const Id& visit, const Mark& mark);
+    [[nodiscard]] Result<void> set_undone(const Id& mark, bool undone);
+    [[nodiscard]] Result<std::vector<Mark>> marks_of(
+        const Id& visit) const;  ///< in the order in which they were added
+
+    // Records. Saving what is already the present state adds nothing. A signed visit is frozen: saving a
+    // change of it is an error, and so is changing house, start or `replaces` of any visit. A house needs its
+    // farm saved first, a visit its house. What could not be read back (a value out of its field's range) is
+    // refused.
+    [[nodiscard]] Result<void> save(const Farm& farm);
+    [[nodiscard]] Result<void> save(const House& house);
+    [[nodiscard]] Result<void> save(const Visit& visit);  ///< all but its marks
+    [[nodiscard]] Result<Farm> farm(const Id& id) const;
+    [[nodiscard]] Result<House> house(const Id& id) const;
+    [[nodiscard]] Result<Visit> visit(const Id& id) const;  ///< with its marks
+    /// With house and farm as they were described when the visit was signed, or as they are now for an open
+    /// visit.
+    [[nodiscard]] Result<VisitFile> visit_file(const Id& visit) const;
+
+    // Lists: by name (farm, then house; numbers in names count as numbers), visits latest first.
+    [[nodiscard]] Result<std::vector<Farm>> farms() const;
+    [[nodiscard]] Result<std::vector<HouseSummary>> houses() const;
+    [[nodiscard]] Result<std::vector<VisitSummary>> visits_of(const Id& house) const;
+
+    /// The newest open visit whose marks leave a pump running, or a bank dripping or drying after a stop in
+    /// the last 24 h (longer makes no reading): where a killed program reopens.
+    [[nodiscard]] Result<std::optional<Id>> visit_with_running_stopwatch() const;
+
+    /// Number of the visit's revision, 1 for the first.
+    [[nodiscard]] Result<int> revision_of(const Id& visit) const;
+
+    /// Adds farms, houses and visits with marks, all in one transaction. What is there with the same content
+    /// stays as it is; an id that is there with other content is an error, and then nothing is added.
+    [[nodiscard]] Result<void> add(std::span<const VisitFile> files);
+    [[nodiscard]] Result<void> add(const VisitFile& file) { return add(std::span{&file, 1}); }
+
+private:
+    struct Private;
+    explicit Store(std::unique_ptr<Private> p);
+    std::unique_ptr<Private> d_;
+};
+
+}  // namespace wetfront
