@@ -57,8 +57,8 @@ void add_rounding(Reason& reason, Duration exact, Rounding rounding, const Cycle
     reason.rounding = rounding;
     reason.resolution = any(story.resolution);
     if (story.resolution_assumed) {
-        reason.inputs.push_back({WF_TEXT("smallest step of the timer"), "", any(story.resolution),
-                                 Origin::assumed, can_be_changed});
+        reason.inputs.push_back(
+            {WF_TEXT("smallest step of the timer"), "", any(story.resolution), Origin::assumed, {}});
     }
 }
 
@@ -73,7 +73,7 @@ Reason why_enough_water(const CycleStory& story, const OnTimeBounds& bounds) {
         "t_on = t_fill + m P kappa R + U; " + share_formula(story.question, bounds.evaporated_share);
     reason.inputs = readings_of(story.question);
     reason.inputs.push_back(
-        {WF_TEXT("water margin"), "m", share(story.margins.water_margin), Origin::assumed, can_be_changed});
+        {WF_TEXT("water margin"), "m", share(story.margins.water_margin), Origin::assumed, {}});
     reason.inputs.push_back({WF_TEXT("period"), "P", any(bounds.period), Origin::derived, {}});
     reason.inputs.push_back({WF_TEXT("share of the water that evaporates, test"),
                              "kappa",
@@ -98,8 +98,11 @@ Reason why_no_part_dries(const CycleStory& story, const OnTimeBounds& bounds) {
     reason.inputs = readings_of(story.question);
     if (dry_start(story.question) != nullptr) {
         reason.formula = "t_on = P + t_fill - x t_dry / R";
-        reason.inputs.push_back({WF_TEXT("share of the dry-out time that a gap may take"), "x",
-                                 share(story.margins.drying_share), Origin::assumed, can_be_changed});
+        reason.inputs.push_back({WF_TEXT("share of the dry-out time that a gap may take"),
+                                 "x",
+                                 share(story.margins.drying_share),
+                                 Origin::assumed,
+                                 {}});
     } else {
         reason.formula = "t_on = P + t_fill - (t_off + t_fill) / R";
     }
@@ -137,10 +140,9 @@ Reason why_period(const CycleStory& story) {
                                   "every part of the pad stays wet."),
                           {any(story.answer.period), any(story.margins.least_rest)}};
     reason.formula = "t_on <= P - rest";
-    reason.inputs = {
-        {WF_TEXT("shortest rest"), "rest", any(story.margins.least_rest), Origin::assumed, can_be_changed}};
+    reason.inputs = {{WF_TEXT("shortest rest"), "rest", any(story.margins.least_rest), Origin::assumed, {}}};
     for (const auto& period : story.margins.periods) {
-        reason.inputs.push_back({WF_TEXT("period tried"), "P", any(period), Origin::assumed, can_be_changed});
+        reason.inputs.push_back({WF_TEXT("period tried"), "P", any(period), Origin::assumed, {}});
     }
     reason.exact = any(story.answer.period);
     reason.source = "5 to 10 min: common practice, no source";
@@ -172,10 +174,9 @@ Reason why_ceiling(const CycleStory& story) {
     const auto most = story.answer.period - story.margins.least_rest;
     const auto exact = *story.answer.ceiling_exact;
     reason.formula = "ceiling = max(base, min(t_wet + U, P - rest))";
-    reason.inputs = {
-        {WF_TEXT("base on-time"), "base", any(*story.answer.base), Origin::derived, {}},
-        {WF_TEXT("period"), "P", any(story.answer.period), Origin::derived, {}},
-        {WF_TEXT("shortest rest"), "rest", any(story.margins.least_rest), Origin::assumed, can_be_changed}};
+    reason.inputs = {{WF_TEXT("base on-time"), "base", any(*story.answer.base), Origin::derived, {}},
+                     {WF_TEXT("period"), "P", any(story.answer.period), Origin::derived, {}},
+                     {WF_TEXT("shortest rest"), "rest", any(story.margins.least_rest), Origin::assumed, {}}};
     if (exact == *story.answer.base) {
         reason.brief = WF_TEXT("the base already keeps the pad wet");
         reason.explanation = WF_TEXT(
@@ -234,7 +235,7 @@ Reason why_dead_band(TemperatureDifference dead_band) {
                 "every draught at the sensor."),
         {any(dead_band)}};
     reason.formula = "no change while |T - target| <= band";
-    reason.inputs = {{WF_TEXT("dead band"), "band", any(dead_band), Origin::assumed, can_be_changed}};
+    reason.inputs = {{WF_TEXT("dead band"), "band", any(dead_band), Origin::assumed, {}}};
     reason.exact = any(dead_band);
     reason.source = can_be_changed;
     return reason;
@@ -249,9 +250,8 @@ Reason why_review_interval(Duration period, Duration house_lag) {
                 "whole number of periods that is not shorter."),
         {any(house_lag)}};
     reason.formula = "smallest n P >= max(10 min, lag)";
-    reason.inputs = {
-        {WF_TEXT("period"), "P", any(period), Origin::derived, {}},
-        {WF_TEXT("time the house takes to answer"), "lag", any(house_lag), Origin::assumed, can_be_changed}};
+    reason.inputs = {{WF_TEXT("period"), "P", any(period), Origin::derived, {}},
+                     {WF_TEXT("time the house takes to answer"), "lag", any(house_lag), Origin::assumed, {}}};
     reason.exact = any(house_lag);
     reason.rounding = Rounding::up;
     reason.resolution = any(period);
@@ -287,8 +287,11 @@ Reason why_rinse_length(const CycleStory& story, const RinseNeed& need, const Ba
         (need.exchange_from_flow ? "3 V_header / flow" : "3 t_fill");
     reason.inputs = readings_of(question);
     reason.inputs.push_back(evaporation_ratio_input(question));
-    reason.inputs.push_back({WF_TEXT("share of drying at constant rate"), "c",
-                             share(story.margins.constant_share), Origin::assumed, can_be_changed});
+    reason.inputs.push_back({WF_TEXT("share of drying at constant rate"),
+                             "c",
+                             share(story.margins.constant_share),
+                             Origin::assumed,
+                             {}});
     reason.inputs.push_back({WF_TEXT("wet-through with the fans on at the hottest hour"),
                              "t_wet,design",
                              any(need.wet_through),

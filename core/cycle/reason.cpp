@@ -10,7 +10,7 @@ Message label_of(Origin origin) {
         case Origin::entered:
             return WF_TEXT("entered");
         case Origin::assumed:
-            return WF_TEXT("assumed");
+            return WF_TEXT("assumed, can be changed");
         case Origin::published:
             return WF_TEXT("published");
         case Origin::derived:

@@ -18,7 +18,7 @@ struct ReasonInput {
     std::string symbol;  ///< as in the formula: "t_fill"
     AnyQuantity value;
     Origin origin = Origin::derived;
-    std::string source;  ///< publication, or "assumed, can be changed", or empty for measured and entered
+    std::string source;  ///< publication; empty for what was measured, entered or assumed
 };
 
 enum class Rounding { none, up, down };

@@ -48,13 +48,14 @@ struct CycleStrip {
     bool continuous = false;  ///< the pump never rests
     double on_s = 0.0;
     std::optional<double> ceiling_s;
-    double fill_s = 0.0;                ///< 0: not measured
+    double fill_s = 0.0;  ///< 0: not measured
     std::optional<double> wet_through_s;
     std::optional<double> run_off_s;  ///< dripping goes on for this long after the stop
     std::optional<double>
         dry_patch_s;  ///< from pump start; only where it comes before the next start wets the far end
-    /// Where the cycle keeps the pad wet: the least that the far end still holds, just as water comes back, as
-    /// a share (0 to 1) of what it holds when it drips evenly. Without it every period is drawn from dry.
+    /// Where the cycle keeps the pad wet at the design hour: the least that the far end still holds, just as
+    /// water comes back, as a share (0 to 1) of what it holds when it drips evenly. Without it every period
+    /// is drawn from dry.
     std::optional<double> lowest_level;
     std::optional<double> drip_returns_s;  ///< goes with lowest_level: the far end drips evenly again
 };

@@ -36,10 +36,11 @@ CycleStrip strip_of_run(const TimerSettings& settings, const Timer& timer, Messa
 ///
 /// Source: the wetting column (closed forms), from even drip at the stop: dry for period - on + fill, then
 /// supplied for on - fill. A cycle that begins and ends so repeats.
-/// Range: a dry-out and a wet-through were read. A wet start says only that its own pause is made up for, not
-/// how much the pad holds: nothing is added.
-void add_steady_pad(CycleStrip& strip, const BankTimings& bank, double evaporation_ratio) {
-    if (strip.continuous || strip.dry_patch_s || !bank.fill || !bank.wetting || !bank.dry_out) {
+/// Range: a dry-out and a wet-through were read, and both weathers are known. A wet start says only that its
+/// own pause is made up for, not how much the pad holds: nothing is added.
+void add_steady_pad(CycleStrip& strip, const BankTimings& bank, std::optional<double> evaporation_ratio) {
+    if (strip.continuous || strip.dry_patch_s || !evaporation_ratio || !bank.fill || !bank.wetting ||
+        !bank.dry_out) {
         return;
     }
     const auto calibrated =
@@ -48,7 +49,7 @@ void add_steady_pad(CycleStrip& strip, const BankTimings& bank, double evaporati
         return;
     }
     auto rates = calibrated.value();
-    rates.drying *= evaporation_ratio;
+    rates.drying *= *evaporation_ratio;
     const double deficit =
         deficit_after_drying(rates, 0.0, seconds(strip.period_s - strip.on_s + strip.fill_s));
     const auto until_drip = time_to_drip(rates, deficit);
@@ -94,14 +95,13 @@ std::optional<CycleStrip> cycle_strip(const VisitFile& file, const VisitTimings&
     if (bank->run_off) {
         strip.run_off_s = in_seconds(bank->run_off->mean);
     }
-    const double ratio = evaporation_ratio.value_or(1.0);
     if (bank->dry_out && !strip.continuous) {
-        const double patch = strip.on_s + in_seconds(bank->dry_out->mean) / ratio;
+        const double patch = strip.on_s + in_seconds(bank->dry_out->mean) / evaporation_ratio.value_or(1.0);
         if (patch < strip.period_s + strip.fill_s) {
             strip.dry_patch_s = patch;
         }
     }
-    add_steady_pad(strip, *bank, ratio);
+    add_steady_pad(strip, *bank, evaporation_ratio);
     return strip;
 }
 

@@ -29,10 +29,9 @@ struct SheetInputs {
 [[nodiscard]] SheetContent commissioning_sheet(const SheetInputs& inputs);
 
 /// One period of one timer's slowest bank for a set of settings; none where no period or on-time is known,
-/// unless the timer runs on demand (then continuous, without a period). Drying goes
-/// faster by the evaporation ratio (E_design / E_test, above 0) where it is given, else as on the day of the
-/// readings. The first dry patch and a pad that stays wet exclude each other; neither is known without a
-/// dry-out.
+/// unless the timer runs on demand (then continuous, without a period). Dry-out is shortened by the
+/// evaporation ratio (E_design / E_test, above 0) where it is given. That a pad stays wet is said of the
+/// design hour only: never without the ratio.
 [[nodiscard]] std::optional<CycleStrip> cycle_strip(const VisitFile& file, const VisitTimings& timings,
                                                     const TimerSettings& settings, Message label,
                                                     std::optional<double> evaporation_ratio = std::nullopt);

@@ -50,13 +50,13 @@ Message label_of(NotUsed why) {
 Message label_of(StartedBy who) {
     switch (who) {
         case StartedBy::me_here:
-            return WF_TEXT("technician, far end in sight");
+            return WF_TEXT("technician here");
         case StartedBy::me_then_walk:
-            return WF_TEXT("technician, then walked to the far end");
+            return WF_TEXT("technician, walked");
         case StartedBy::helper_signal:
             return WF_TEXT("helper on signal");
         case StartedBy::controller:
-            return WF_TEXT("controller at a set minute");
+            return WF_TEXT("timer at a minute");
     }
     return {};
 }

@@ -103,7 +103,7 @@ Usual usual(Kind kind, Scale scale) {
         case Kind::humidity_ratio:
             return {2, 0, 1, 1};
         case Kind::fraction:
-            return {1, 0, 1, 0};
+            return {1, 1, 1, 1};
         case Kind::evaporation:
             return {2, 3, 1, 2};
         case Kind::concentration:

@@ -106,7 +106,7 @@ std::string QuantityText::joined(UnitSystem system) const {
 
 QuantityText show(const AnyQuantity& quantity, UnitSystem system) {
     auto scale = quantity.scale;
-    if (quantity.kind == Kind::duration && quantity.si >= 120.0 && std::fmod(quantity.si, 60.0) == 0.0) {
+    if (quantity.kind == Kind::duration && quantity.si >= 300.0 && std::fmod(quantity.si, 60.0) == 0.0) {
         scale = Scale::coarse;
     }
     const auto [unit, decimals] = display_unit(quantity.kind, system, scale);

@@ -111,7 +111,7 @@ TEST(AdviceTest, every_setting_carries_why_with_words_formula_inputs_and_source)
                 EXPECT_FALSE(reason.formula.empty()) << key_of(setting.setting);
             }
             for (const auto& input : reason.inputs) {
-                if (input.origin == Origin::assumed) {
+                if (input.origin == Origin::published) {
                     EXPECT_FALSE(input.source.empty()) << english(input.name);
                 }
             }

@@ -30,7 +30,7 @@ TEST(GapOutlastsWetPadTest, a_gap_longer_than_the_dry_out_time_is_a_fault_with_t
     EXPECT_NEAR(value_in(findings[0], "gap"), 240.0, 1e-9);
     EXPECT_NEAR(value_in(findings[0], "dry_per_period"), 40.0, 1e-9);
     EXPECT_EQ(english(findings[0].message),
-              "The far end of Bank 1 is without water for 4 min in every period but stays wet for 200 s in "
+              "The far end of Bank 1 is without water for 240 s in every period but stays wet for 200 s in "
               "the weather of "
               "the reading: it is dry for 40 s before water comes back, dries 12 times an hour, cools less "
               "and scales.");
@@ -73,7 +73,7 @@ TEST(GapOutlastsWetPadTest, near_the_limit_it_says_too_close_to_call_and_beyond_
     EXPECT_THAT(english(house.findings(gap_outlasts_wet_pad).at(0).message), HasSubstr("too close to call"));
     house.timed(1).dry_out = RuleCase::reading(250.0, 10.0);
     EXPECT_THAT(english(house.findings(gap_outlasts_wet_pad).at(0).message),
-                HasSubstr("without water for 4 min of the 250 s that it stays wet at the design hour"));
+                HasSubstr("without water for 240 s of the 250 s that it stays wet at the design hour"));
 }
 
 TEST(GapOutlastsWetPadTest, a_gap_beyond_what_a_wet_start_proved_is_a_note) {

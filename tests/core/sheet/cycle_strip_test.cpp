@@ -48,12 +48,87 @@ TEST(CycleStripTest, a_dry_patch_is_drawn_only_if_it_comes_before_the_water) {
     EXPECT_NEAR(strip_of(visit, 2.0)->dry_patch_s.value_or(0.0), 400.0, 1e-9);
 }
 
+// 0.7 of what the far end holds dries in 600 s. Without water for 600 - 450 + 50 = 200 s it loses
+// 0.7 * 200 / 600 = 0.2333. It takes up 1 / (160 - 50) and loses 0.7 / 600 a second: full again
+// 0.2333 / (1 / 110 - 0.7 / 600) = 29.446 s after the fill. Twice as fast: 0.4667, 69.058 s.
+TEST(CycleStripTest, a_cycle_that_holds_says_what_is_left_and_when_it_drips_again) {
+    auto visit = two_banks();
+    visit.found().base_on_time = typed<Duration>("450s");
+    const auto once = strip_of(visit, 1.0);
+    EXPECT_NEAR(once->lowest_level.value_or(0.0), 0.76667, 1e-5);
+    EXPECT_NEAR(once->drip_returns_s.value_or(0.0), 79.446, 1e-3);
+    const auto twice = strip_of(visit, 2.0);
+    EXPECT_NEAR(twice->lowest_level.value_or(0.0), 0.53333, 1e-5);
+    EXPECT_NEAR(twice->drip_returns_s.value_or(0.0), 119.058, 1e-3);
+}
+
+// Taken up in on - 50 s, at 1 / 110 a second: what dries in 600 s, 0.7. So on = 50 + 0.7 * 110 = 127 s.
+TEST(CycleStripTest, a_cycle_holds_only_if_it_gives_back_what_dries_in_a_period) {
+    auto visit = two_banks();
+    visit.found().base_on_time = typed<Duration>("126s");
+    EXPECT_FALSE(strip_of(visit, 1.0)->lowest_level.has_value());
+    EXPECT_FALSE(strip_of(visit, 1.0)->drip_returns_s.has_value());
+    visit.found().base_on_time = typed<Duration>("128s");
+    EXPECT_NEAR(strip_of(visit, 1.0)->lowest_level.value_or(0.0), 1.0 - 0.7 * 522.0 / 600.0, 1e-9);
+    EXPECT_FALSE(strip_of(visit, 1.1)->lowest_level.has_value());
+}
+
+// 200 s without water; the first patch shows after 600 s / ratio.
+TEST(CycleStripTest, a_cycle_in_which_a_part_dries_does_not_hold) {
+    auto visit = two_banks();
+    visit.found().base_on_time = typed<Duration>("450s");
+    const auto wet = strip_of(visit, 2.99);
+    EXPECT_NEAR(wet->lowest_level.value_or(0.0), 1.0 - 0.7 * 200.0 / 600.0 * 2.99, 1e-9);
+    EXPECT_FALSE(wet->dry_patch_s.has_value());
+    const auto patched = strip_of(visit, 3.01);
+    EXPECT_FALSE(patched->lowest_level.has_value());
+    EXPECT_TRUE(patched->dry_patch_s.has_value());
+}
+
+TEST(CycleStripTest, a_run_that_ends_with_the_fill_never_holds) {
+    auto visit = two_banks();
+    for (const char* on : {"40s", "50s"}) {
+        visit.found().base_on_time = typed<Duration>(on);
+        EXPECT_FALSE(strip_of(visit, 0.01)->lowest_level.has_value()) << on;
+    }
+}
+
+// With the fans on, wetting takes (0.3 / b) ln(a / (a - b)) + 0.7 / (a - b). For a = 10 b that is
+// (0.3 ln(10 / 9) + 0.7 / 9) / b = 0.109386 / b, so 110 s of it go with b = 0.7 / t_dry at t_dry = 703.93 s.
+// Without water for 200 s, then: 1 - 0.7 * 200 / 703.93 left, full again after 200 b / (10 b - b) = 22.222 s.
+TEST(CycleStripTest, wetting_timed_with_the_fans_on_is_reckoned_with_what_dried_meanwhile) {
+    VisitBuilder visit;
+    visit.run(1, {.fill = 50.0, .wet_through = 160.0, .dry_out = 703.93});
+    visit.file().visit.marks.front().fans_running = true;
+    visit.found().period = typed<Duration>("600s");
+    visit.found().base_on_time = typed<Duration>("450s");
+    const auto strip = strip_of(visit, 1.0);
+    EXPECT_NEAR(strip->lowest_level.value_or(0.0), 0.80112, 1e-5);
+    EXPECT_NEAR(strip->drip_returns_s.value_or(0.0), 72.222, 2e-3);
+}
+
+TEST(CycleStripTest, whether_a_cycle_holds_is_unknown_without_weather_dry_out_or_wet_through) {
+    const auto level = [](const MarkedRun& run, std::optional<double> ratio) {
+        VisitBuilder visit;
+        visit.run(1, run);
+        visit.found().period = typed<Duration>("600s");
+        visit.found().base_on_time = typed<Duration>("450s");
+        return strip_of(visit, ratio)->lowest_level;
+    };
+    EXPECT_TRUE(level({.fill = 50.0, .wet_through = 160.0, .dry_out = 600.0}, 1.0));
+    EXPECT_FALSE(level({.fill = 50.0, .wet_through = 160.0, .dry_out = 600.0}, std::nullopt));
+    EXPECT_FALSE(level({.fill = 50.0, .wet_through = 160.0}, 1.0));
+    EXPECT_FALSE(level({.fill = 50.0, .dry_out = 600.0}, 1.0));
+    EXPECT_FALSE(level({.wet_through = 160.0, .dry_out = 600.0}, 1.0));
+}
+
 TEST(CycleStripTest, an_on_time_at_the_period_never_rests_and_never_dries) {
     auto visit = two_banks();
     visit.found().base_on_time = typed<Duration>("600s");
     const auto strip = strip_of(visit, 100.0);
     EXPECT_TRUE(strip->continuous);
     EXPECT_FALSE(strip->dry_patch_s.has_value());
+    EXPECT_FALSE(strip->lowest_level.has_value());
     visit.found().base_on_time = typed<Duration>("599s");
     EXPECT_FALSE(strip_of(visit)->continuous);
 }
@@ -111,6 +186,19 @@ TEST(TimelineTest, each_timer_has_three_strips_found_advised_left) {
     }
     const auto base = sheet.advice.timers.at(1).advised(Setting::base_on_time)->value->si;
     EXPECT_EQ(timelines[1].strips[1].on_s, base);
+}
+
+// An advised cycle leaves the far end without water for at most half of its dry-out at the design hour, in
+// which 0.7 / 2 of what it holds dries. The cycle found stops before the header is full.
+TEST(TimelineTest, the_advised_cycle_is_drawn_as_one_that_holds) {
+    for (const auto& timeline : MadeSheet{complete_visit(4, 2)}.all<SheetTimeline>()) {
+        const auto& advised = timeline.strips.at(1);
+        ASSERT_FALSE(advised.continuous);
+        EXPECT_GE(advised.lowest_level.value_or(0.0), 0.65);
+        EXPECT_LT(advised.lowest_level.value_or(1.0), 1.0);
+        EXPECT_LT(advised.drip_returns_s.value_or(1e9), advised.on_s);
+        EXPECT_FALSE(timeline.strips.at(0).lowest_level.has_value());
+    }
 }
 
 TEST(TimelineTest, a_strip_without_settings_keeps_its_place_and_says_so) {

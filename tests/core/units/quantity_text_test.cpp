@@ -178,8 +178,8 @@ INSTANTIATE_TEST_SUITE_P(
     Quantities, ShownQuantity,
     testing::Values(
         Shown{{Kind::duration, 79.999}, "80 s", "80 s"}, Shown{{Kind::duration, 82.5}, "82.5 s", "82.5 s"},
-        Shown{{Kind::duration, 60.0}, "60 s", "60 s"}, Shown{{Kind::duration, 120.0}, "2 min", "2 min"},
-        Shown{{Kind::duration, 300.0}, "5 min", "5 min"}, Shown{{Kind::duration, 119.999}, "120 s", "120 s"},
+        Shown{{Kind::duration, 60.0}, "60 s", "60 s"}, Shown{{Kind::duration, 240.0}, "240 s", "240 s"},
+        Shown{{Kind::duration, 300.0}, "5 min", "5 min"}, Shown{{Kind::duration, 299.999}, "300 s", "300 s"},
         Shown{{Kind::duration, 150.0}, "150 s", "150 s"}, Shown{{Kind::duration, -0.01}, "0 s", "0 s"},
         Shown{{Kind::duration, 2400.0, Scale::coarse}, "40 min", "40 min"},
         Shown{{Kind::temperature, 273.15 + 79.999}, "176 °F", "80 °C"},
