@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Wetfront.Controls
+
+ScrollColumn {
+    id: page
+
+    property string houseName: "House 2, north"
+
+    signal padAsked
+
+    Card {
+        title: "Header"
+        note: "Bank 1"
+        Layout.fillWidth: true
+        FieldRow {
+            label: "Header length"
+            value: "120 ft"
+            hint: "From the inlet to the last outlet"
+            note: "last visit"
+            onClicked: page.padAsked()
+            Layout.fillWidth: true
+        }
+        FieldRow {
+            label: "Outlet spacing"
+            hint: "Decides when each part of the pad gets its water"
+            Layout.fillWidth: true
+        }
+        FieldRow {
+            label: "Pad height"
+            value: "3 km"
+            errorText: "3 km was read; 1 to 12 ft is accepted."
+            Layout.fillWidth: true
+        }
+        FieldRow {
+            label: "Flow per foot of header"
+            value: "0.75 gpm/ft"
+            readOnly: true
+            Layout.fillWidth: true
+        }
+    }
+    Card {
+        title: "Names"
+        Layout.fillWidth: true
+        TextFieldRow {
+            label: "Name of the house"
+            text: page.houseName
+            onEdited: text => page.houseName = text
+            Layout.fillWidth: true
+        }
+        TextFieldRow {
+            label: "Grower"
+            placeholder: "first and last name"
+            hint: "Stands on the sheet"
+            Layout.fillWidth: true
+        }
+        TextFieldRow {
+            label: "Farm"
+            text: "Farm 1"
+            errorText: "There is a farm of this name already."
+            Layout.fillWidth: true
+        }
+    }
+}
