@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <filesystem>
+#include <functional>
+#include <iosfwd>
+#include <string>
+#include <vector>
+
+#include "base/clock.h"
+#include "records/sheet_content.h"
+#include "units/kinds.h"
+
+namespace wetfront {
+
+enum class SheetPaperSize { letter, a4 };
+
+/// A sheet that is to become a PDF file.
+struct SheetOrder {
+    const SheetContent& content;
+    std::filesystem::path file;
+    SheetPaperSize paper = SheetPaperSize::letter;
+    UnitSystem units = UnitSystem::us;
+};
+
+/// Paints the sheet; writes beside the file and renames, so that an error leaves what was there before.
+using SheetPrinter = std::function<Result<void>(const SheetOrder&)>;
+
+/// What the command line is given by its main, and by tests. All must outlive the call.
+struct CliSurroundings {
+    std::istream& in;
+    std::ostream& out;
+    std::ostream& err;
+    const Clock& clock;
+    SheetPrinter print_sheet;  ///< empty: this build has no printer, and says so
+};
+
+/// Exit statuses of the program.
+enum class ExitStatus { done = 0, found = 1, bad_input = 2, storage_failed = 3 };
+
+/// Runs one command; `arguments` without the program's name. Result text goes to `out`, complaints to `err`
+/// as "wetfront-cli: what: why". Never throws. Example: run_cli({"timing", "45s,47s"}, surroundings).
+[[nodiscard]] ExitStatus run_cli(const std::vector<std::string>& arguments,
+                                 const CliSurroundings& surroundings);
+
+}  // namespace wetfront

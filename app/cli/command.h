@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <CLI/CLI.hpp>
+#include <functional>
+#include <optional>
+#include <string>
+
+#include "cli/cli.h"
+
+namespace wetfront {
+
+/// What every command is given besides its own options.
+struct Common {
+    const CliSurroundings& surroundings;
+    UnitSystem units = UnitSystem::us;
+    bool json = false;
+    std::string store;  ///< file, empty if not named
+
+    [[nodiscard]] std::ostream& out() const { return surroundings.out; }
+};
+
+/// A command that was chosen on the command line, ready to run.
+using Work = std::function<Result<ExitStatus>()>;
+
+/// Adds a command to `app`. When it is chosen, `chosen` becomes what it has to do; nothing runs while
+/// arguments are read.
+void add_timing(CLI::App& app, const Common& common, Work& chosen);
+void add_cycle(CLI::App& app, const Common& common, Work& chosen);
+void add_advise(CLI::App& app, const Common& common, Work& chosen);
+void add_check(CLI::App& app, const Common& common, Work& chosen);
+void add_sheet(CLI::App& app, const Common& common, Work& chosen);
+void add_example(CLI::App& app, const Common& common, Work& chosen);
+void add_schema(CLI::App& app, const Common& common, Work& chosen);
+void add_store(CLI::App& app, const Common& common, Work& chosen);
+
+/// The text of an option as a quantity; none if the option was not given. `item` names it in errors.
+template <class Q>
+[[nodiscard]] Result<std::optional<Q>> option_value(const std::optional<std::string>& text,
+                                                    std::string_view item) {
+    if (!text) {
+        return std::optional<Q>{};
+    }
+    WF_TRY(const auto value, parse_quantity<Q>(*text, item));
+    return std::optional<Q>{value};
+}
+
+}  // namespace wetfront

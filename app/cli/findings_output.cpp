@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "cli/findings_output.h"
+
+#include <ostream>
+
+namespace wetfront {
+namespace {
+
+JsonObject id_or_null(const Id& id) {
+    return id.empty() ? JsonObject(nullptr) : JsonObject(id.text);
+}
+
+std::string place_of(const Finding& finding, const House& house) {
+    if (const auto* bank = house.bank(finding.bank)) {
+        return bank->name.empty() ? bank->id.text : bank->name;
+    }
+    if (const auto* timer = house.timer(finding.timer)) {
+        return timer->name.empty() ? timer->id.text : timer->name;
+    }
+    return house.name;
+}
+
+}  // namespace
+
+JsonObject findings_json(const std::vector<Finding>& findings, const House& house, UnitSystem units) {
+    JsonObject list = JsonObject::array();
+    for (const auto& finding : findings) {
+        JsonObject values = JsonObject::object();
+        for (const auto& value : finding.values) {
+            values[json_key(value.name, value.value.kind)] = json_number(value.value);
+        }
+        list.push_back({{"rule", finding.rule},
+                        {"severity", std::string{name_of(finding.severity)}},
+                        {"timer", id_or_null(finding.timer)},
+                        {"bank", id_or_null(finding.bank)},
+                        {"where", place_of(finding, house)},
+                        {"message", in_english(finding.message, units)},
+                        {"remedy", in_english(finding.remedy, units)},
+                        {"source", finding.source},
+                        {"values", std::move(values)}});
+    }
+    return list;
+}
+
+void print_findings(std::ostream& out, const std::vector<Finding>& findings, const House& house,
+                    UnitSystem units) {
+    for (const auto& finding : findings) {
+        out << name_of(finding.severity) << ": " << place_of(finding, house) << " (" << finding.rule << ")\n";
+        out << "  " << in_english(finding.message, units) << '\n';
+        if (!finding.remedy.empty()) {
+            out << "  do: " << in_english(finding.remedy, units) << '\n';
+        }
+        out << "  source: " << finding.source << '\n';
+    }
+}
+
+}  // namespace wetfront

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "cli/visit_source.h"
+
+#include <cerrno>
+#include <cstring>
+#include <fstream>
+#include <istream>
+
+#include "records/record_text.h"
+
+namespace wetfront {
+namespace {
+
+// One byte more than is accepted, so that the reader sees that a file is too long and memory stays bounded.
+std::string bounded_text(std::istream& stream) {
+    std::string text(most_file_bytes + 1, '\0');
+    stream.read(text.data(), static_cast<std::streamsize>(text.size()));
+    text.resize(static_cast<std::size_t>(stream.gcount()));
+    return text;
+}
+
+Result<std::string> file_text(const std::string& name) {
+    std::ifstream stream{name, std::ios::binary};
+    std::error_code ignored;
+    if (!stream || std::filesystem::is_directory(name, ignored)) {
+        const auto cause =
+            std::filesystem::is_directory(name, ignored) ? "is a folder" : std::strerror(errno);
+        return storage_error(name, cause, "name a visit file that can be read");
+    }
+    return bounded_text(stream);
+}
+
+bool is_there(const std::string& name) {
+    std::error_code ignored;
+    return std::filesystem::exists(name, ignored);
+}
+
+Result<LoadedVisit> from_store(const std::string& visit, const Common& common) {
+    WF_TRY(const auto id, parse_id(visit, "VISIT"));
+    WF_TRY(const auto store, open_store(common));
+    WF_TRY(auto file, store.visit_file(id));
+    WF_TRY(const int revision, store.revision_of(id));
+    return LoadedVisit{std::move(file), revision};
+}
+
+}  // namespace
+
+Result<LoadedVisit> load_visit(const std::string& visit, const Common& common) {
+    if (visit != "-" && !is_there(visit)) {
+        if (common.store.empty()) {
+            return storage_error(visit, "there is no such file",
+                                 "name a file, - or, with --store FILE, an id");
+        }
+        return from_store(visit, common);
+    }
+    std::string text;
+    if (visit == "-") {
+        text = bounded_text(common.surroundings.in);
+    } else {
+        WF_TRY(text, file_text(visit));
+    }
+    WF_TRY(auto file, parse_visit_file(text));
+    return LoadedVisit{std::move(file), 1};
+}
+
+Result<Store> open_store(const Common& common) {
+    if (common.store.empty()) {
+        return bad_input("--store", "", "name the record file: --store FILE");
+    }
+    if (!is_there(common.store)) {
+        return storage_error(common.store, "there is no such file",
+                             "name a record file that was made by the program");
+    }
+    return Store::open(common.store, common.surroundings.clock, OpenMode::read_only);
+}
+
+std::string headline(const VisitFile& file) {
+    return file.house.name + ", " + file.farm.name + ", " + local_date(file.visit.started);
+}
+
+}  // namespace wetfront

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "cli/command.h"
+#include "records/visit.h"
+#include "store/store.h"
+
+namespace wetfront {
+
+/// A visit and what the store knows about it; 1 for a visit that came as a file.
+struct LoadedVisit {
+    VisitFile file;
+    int revision = 1;
+};
+
+/// The visit that VISIT names: "-" is standard input; a file of that name; else an id in the store.
+[[nodiscard]] Result<LoadedVisit> load_visit(const std::string& visit, const Common& common);
+
+/// The store that --store names, read only. An error if none is named or the file is not there.
+[[nodiscard]] Result<Store> open_store(const Common& common);
+
+/// House, farm and day of a visit in one line.
+[[nodiscard]] std::string headline(const VisitFile& file);
+
+}  // namespace wetfront

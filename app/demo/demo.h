@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <vector>
+
+#include "records/visit.h"
+#include "store/store.h"
+
+namespace wetfront {
+
+// The demo: an invented farm with three houses over three summers. Everything is made by code and the same on
+// every machine; no name, number or reading was taken from anywhere.
+//   House Alder: well set.   House Birch: its pump never rests.   House Cedar: its banks differ, and more so
+//   each year.
+
+/// Every visit, house by house, oldest first; each with the farm and house it speaks of. All are signed but
+/// the last of House Cedar.
+[[nodiscard]] std::vector<VisitFile> demo_visits();
+
+/// The last visit to House Alder, signed: what `example visit` prints.
+[[nodiscard]] VisitFile example_visit();
+
+/// Adds every demo visit to a store.
+[[nodiscard]] Result<void> fill_store(Store& store);
+
+}  // namespace wetfront

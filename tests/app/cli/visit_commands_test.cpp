@@ -1,0 +1,232 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "cli_run.h"
+
+#include "demo/demo.h"
+#include "records/record_text.h"
+
+namespace wetfront::test {
+namespace {
+
+using testing::TempDir;
+
+std::string example() {
+    return visit_file_text(example_visit());
+}
+
+std::string never_resting() {
+    for (const auto& file : demo_visits()) {
+        if (file.house.name == "House Birch" && local_date(file.visit.started) > "2026") {
+            return visit_file_text(file);
+        }
+    }
+    return {};
+}
+
+TEST(AdviseCommandTest, the_json_object_has_the_documented_keys_at_every_level) {
+    const auto result = run({"advise", "-", "--json"}, example());
+    ASSERT_EQ(result.status, 0) << result.err;
+    const auto json = result.json();
+    EXPECT_EQ(keys_of(json),
+              (std::set<std::string>{"visit", "timers", "continuous", "cycle", "settings", "banks",
+                                     "findings", "truth", "truth_source", "assumed", "missing", "notes"}));
+    ASSERT_FALSE(json.at("settings").empty());
+    for (const auto* list : {"settings", "cycle", "continuous"}) {
+        for (const auto& setting : json.at(list)) {
+            EXPECT_EQ(keys_of(setting),
+                      (std::set<std::string>{"timer", "name", "value", "unit", "rounded", "reason", "rule",
+                                             "formula", "inputs", "source"}));
+            EXPECT_FALSE(setting.at("reason").get<std::string>().empty()) << setting;
+        }
+    }
+    EXPECT_EQ(json.at("banks").size(), 2U);
+    EXPECT_EQ(json.at("settings"), json.at("cycle"));
+}
+
+TEST(AdviseCommandTest, text_and_json_give_the_same_on_time) {
+    const auto json = run({"advise", "-", "--json"}, example()).json();
+    for (const auto& setting : json.at("settings")) {
+        if (setting.at("name") == "base_on_time") {
+            const auto shown = std::to_string(static_cast<int>(setting.at("rounded").get<double>())) + " s";
+            EXPECT_NE(run({"advise", "-"}, example()).out.find("Base on-time                    " + shown),
+                      std::string::npos)
+                << run({"advise", "-"}, example()).out;
+            EXPECT_LE(setting.at("value").get<double>(), setting.at("rounded").get<double>());
+            return;
+        }
+    }
+    FAIL() << "no base on-time in " << json.at("settings");
+}
+
+TEST(AdviseCommandTest, explain_prints_formula_inputs_and_rounding) {
+    const auto plain = run({"advise", "-"}, example()).out;
+    const auto full = run({"advise", "-", "--explain"}, example()).out;
+    EXPECT_EQ(plain.find("formula:"), std::string::npos);
+    for (const auto* part : {"formula:", "before rounding:", "source:", "t_fill = "}) {
+        EXPECT_NE(full.find(part), std::string::npos) << part << "\n" << full;
+    }
+}
+
+TEST(AdviseCommandTest, temperatures_follow_the_unit_system_in_text_and_stay_si_in_json) {
+    const auto us = run({"--units", "us", "advise", "-"}, example()).out;
+    const auto si = run({"--units", "si", "advise", "-"}, example()).out;
+    EXPECT_NE(us.find("0.9 °F"), std::string::npos) << us;
+    EXPECT_NE(si.find("0.5 °C"), std::string::npos) << si;
+    const auto us_json = run({"--units", "us", "advise", "-", "--json"}, example()).json();
+    const auto si_json = run({"--units", "si", "advise", "-", "--json"}, example()).json();
+    ASSERT_EQ(us_json.at("settings").size(), si_json.at("settings").size());
+    for (std::size_t i = 0; i < us_json.at("settings").size(); ++i) {
+        EXPECT_EQ(us_json.at("settings")[i].at("rounded"), si_json.at("settings")[i].at("rounded"));
+    }
+}
+
+TEST(CheckCommandTest, the_json_object_has_the_documented_keys_and_values_carry_their_unit) {
+    const auto json = run({"check", "-", "--json"}, never_resting()).json();
+    EXPECT_EQ(keys_of(json), (std::set<std::string>{"visit", "settings", "settings_entered", "findings"}));
+    ASSERT_FALSE(json.at("findings").empty());
+    const auto& finding = json.at("findings")[0];
+    EXPECT_EQ(keys_of(finding), (std::set<std::string>{"rule", "severity", "timer", "bank", "where",
+                                                       "message", "remedy", "source", "values"}));
+    EXPECT_EQ(finding.at("rule"), "pump-never-rests");
+    EXPECT_EQ(finding.at("severity"), "waste");
+    EXPECT_TRUE(finding.at("bank").is_null());
+    EXPECT_EQ(finding.at("values").at("period_s"), 300.0) << finding;
+}
+
+TEST(CheckCommandTest, the_exit_status_says_whether_something_reached_the_severity_asked_for) {
+    const auto file = never_resting();
+    EXPECT_EQ(run({"check", "-"}, file).status, 0);
+    EXPECT_EQ(run({"check", "-", "--fail-on", "harm"}, file).status, 0);
+    EXPECT_EQ(run({"check", "-", "--fail-on", "fault"}, file).status, 0);
+    EXPECT_EQ(run({"check", "-", "--fail-on", "waste"}, file).status, 1);
+    EXPECT_EQ(run({"check", "-", "--fail-on", "note"}, file).status, 1);
+    EXPECT_EQ(run({"check", "-", "--settings", "left", "--fail-on", "waste"}, file).status, 0);
+    expect_refused(run({"check", "-", "--fail-on", "catastrophe"}, file), "catastrophe");
+    expect_refused(run({"check", "-", "--settings", "advised"}, file), "advised");
+}
+
+TEST(CheckCommandTest, a_visit_without_settings_says_that_only_the_readings_were_checked) {
+    auto file = example_visit();
+    file.visit.found.clear();
+    const auto result = run({"check", "-"}, visit_file_text(file));
+    EXPECT_EQ(result.status, 0);
+    EXPECT_NE(result.out.find("No settings found were entered"), std::string::npos) << result.out;
+    EXPECT_EQ(run({"check", "-", "--json"}, visit_file_text(file)).json().at("settings_entered"), false);
+}
+
+TEST(ExampleCommandTest, the_example_is_read_by_every_command_that_takes_a_visit) {
+    const auto result = run({"example", "visit"});
+    ASSERT_EQ(result.status, 0) << result.err;
+    EXPECT_EQ(result.out, example());
+    EXPECT_EQ(run({"advise", "-"}, result.out).status, 0);
+    EXPECT_EQ(run({"check", "-", "--fail-on", "waste"}, result.out).status, 0);
+}
+
+TEST(SchemaCommandTest, the_schema_is_the_one_of_the_records) {
+    const auto result = run({"schema", "visit"});
+    EXPECT_EQ(result.status, 0) << result.err;
+    EXPECT_EQ(result.out, visit_schema_text());
+}
+
+TEST(VisitSourceTest, a_visit_comes_from_a_file_from_standard_input_or_from_the_store) {
+    const TemporaryFolder folder;
+    const auto file = folder.with("visit.json", example());
+    const auto store_file = folder.file("records.db");
+    {
+        const FakeClock clock;
+        auto store = Store::open(store_file, clock);
+        ASSERT_TRUE(store) << store.error().text();
+        ASSERT_TRUE(fill_store(store.value()));
+    }
+    const auto from_file = run({"advise", file});
+    const auto from_input = run({"advise", "-"}, example());
+    const auto from_store = run({"advise", example_visit().visit.id.text, "--store", store_file});
+    ASSERT_EQ(from_file.status, 0) << from_file.err;
+    EXPECT_EQ(from_file.out, from_input.out);
+    EXPECT_EQ(from_store.out, from_input.out) << from_store.err;
+}
+
+TEST(VisitSourceTest, what_is_not_there_is_a_failed_file_and_what_is_wrong_is_bad_input) {
+    const TemporaryFolder folder;
+    EXPECT_EQ(run({"advise", folder.file("none.json")}).status, 3);
+    EXPECT_EQ(run({"advise", folder.file("")}).status, 3);
+    EXPECT_EQ(run({"advise", "some-id", "--store", folder.file("none.db")}).status, 3);
+    EXPECT_EQ(run({"advise", "some-id", "--store", folder.with("text.db", std::string(5000, 'x'))}).status,
+              3);
+    expect_refused(run({"advise", "bad id", "--store", folder.file("none.db")}), "VISIT");
+    expect_refused(run({"advise", folder.with("cut.json", example().substr(0, 1000))}), "ends here");
+    expect_refused(run({"advise", "-"}, ""), "ends here");
+    expect_refused(run({"check", "-"}, std::string(10'000'000, ' ')), "at most");
+    expect_refused(run({"advise", "-"}, "{\"farm\": \xFF}"), "UTF-8");
+}
+
+TEST(VisitSourceTest, one_wrong_value_gives_one_message_with_its_path) {
+    auto json = nlohmann::ordered_json::parse(example());
+    json["house"]["banks"][1]["length"] = "3km";
+    expect_refused(run({"advise", "-"}, json.dump()),
+                   "house.banks[1].length: '3km': not a unit of length, write m, mm, cm, ft or in");
+}
+
+TEST(SheetCommandTest, without_a_printer_it_says_so_and_writes_nothing) {
+    const TemporaryFolder folder;
+    expect_refused(run({"sheet", "-", "-o", folder.file("sheet.pdf")}, example()), "no printer");
+    EXPECT_FALSE(std::filesystem::exists(folder.file("sheet.pdf")));
+}
+
+TEST(SheetCommandTest, the_printer_gets_content_file_paper_and_units) {
+    std::vector<std::string> seen;
+    const SheetPrinter printer = [&](const SheetOrder& order) -> Result<void> {
+        seen = {order.content.id, order.file.string(), order.paper == SheetPaperSize::a4 ? "a4" : "letter",
+                order.units == UnitSystem::si ? "si" : "us", order.content.draft ? "draft" : "signed"};
+        return boost::outcome_v2::success();
+    };
+    const auto result =
+        run({"sheet", "-", "-o", "x.pdf", "--paper", "a4", "--units", "si"}, example(), printer);
+    EXPECT_EQ(result.status, 0) << result.err;
+    EXPECT_EQ(seen, (std::vector<std::string>{example_visit().visit.id.text, "x.pdf", "a4", "si", "signed"}));
+    run({"sheet", "-", "-o", "y.pdf"}, visit_file_text(demo_visits().back()), printer);
+    EXPECT_EQ(seen[2], "letter");
+    EXPECT_EQ(seen[4], "draft");
+}
+
+TEST(SheetCommandTest, a_printer_that_fails_and_options_that_are_unknown_have_their_own_status) {
+    const SheetPrinter full_disk = [](const SheetOrder&) -> Result<void> {
+        return storage_error("sheet.pdf", "no space left", "free some space");
+    };
+    const auto failed = run({"sheet", "-", "-o", "sheet.pdf"}, example(), full_disk);
+    EXPECT_EQ(failed.status, 3);
+    EXPECT_EQ(failed.err, "wetfront-cli: sheet.pdf: no space left: free some space\n");
+    expect_refused(run({"sheet", "-"}, example(), full_disk), "--output");
+    expect_refused(run({"sheet", "-", "-o", "x.pdf", "--paper", "a5"}, example(), full_disk), "a5");
+    expect_refused(run({"sheet", "-", "-o", "x.pdf", "--language", "tlh"}, example(), full_disk),
+                   "--language");
+}
+
+TEST(StoreCommandTest, list_and_show_give_what_the_store_holds) {
+    const TemporaryFolder folder;
+    const auto store_file = folder.file("records.db");
+    {
+        const FakeClock clock;
+        auto store = Store::open(store_file, clock);
+        ASSERT_TRUE(store) << store.error().text();
+        ASSERT_TRUE(fill_store(store.value()));
+    }
+    const auto list = run({"store", "list", "--store", store_file, "--json"}).json();
+    ASSERT_EQ(list.at("houses").size(), 3U);
+    EXPECT_EQ(keys_of(list.at("houses")[0]),
+              (std::set<std::string>{"house", "house_name", "farm", "farm_name", "visits"}));
+    EXPECT_EQ(keys_of(list.at("houses")[0].at("visits")[0]),
+              (std::set<std::string>{"visit", "started", "signed", "revisions", "marks"}));
+    const auto text = run({"store", "list", "--store", store_file}).out;
+    EXPECT_NE(text.find("House Alder"), std::string::npos) << text;
+    EXPECT_NE(text.find("open"), std::string::npos) << text;
+
+    const auto id = example_visit().visit.id.text;
+    EXPECT_EQ(run({"store", "show", id, "--store", store_file, "--json"}).out, example());
+    const auto shown = run({"store", "show", id, "--store", store_file}).out;
+    EXPECT_NE(shown.find("wet-through"), std::string::npos) << shown;
+    expect_refused(run({"store", "list"}), "--store");
+    EXPECT_EQ(run({"store", "show", "nobody", "--store", store_file}).status, 2);
+}
+
+}  // namespace
+}  // namespace wetfront::test
