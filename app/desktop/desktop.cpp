@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "desktop/desktop.h"
+
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QDir>
+#include <QOffscreenSurface>
+#include <QOpenGLContext>
+#include <QOpenGLFunctions>
+#include <QQmlApplicationEngine>
+#include <QQuickWindow>
+#include <QSettings>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <iostream>
+
+#include "demo/demo.h"
+#include "desktop/program.h"
+
+namespace wetfront::ui {
+namespace {
+
+constexpr int bad_usage = 2;
+constexpr int store_failed = 3;
+
+// With no OpenGL, Quick aborts instead of drawing by itself, and a processor that plays a graphics card is
+// slower than the software scene graph: so the choice is made before the first window.
+bool has_graphics_card() {
+    QOpenGLContext context;
+    QOffscreenSurface surface;
+    if (!context.create()) {
+        return false;
+    }
+    surface.create();
+    if (!surface.isValid() || !context.makeCurrent(&surface)) {
+        return false;
+    }
+    const QByteArray renderer{reinterpret_cast<const char*>(context.functions()->glGetString(GL_RENDERER))};
+    context.doneCurrent();
+    return !renderer.contains("llvmpipe") && !renderer.contains("softpipe") && !renderer.contains("swrast");
+}
+
+void choose_scene_graph() {
+    if (!qEnvironmentVariableIsSet("QT_QUICK_BACKEND") && !has_graphics_card()) {
+        QQuickWindow::setGraphicsApi(QSGRendererInterface::Software);
+    }
+}
+
+struct Places {
+    std::filesystem::path store;
+    QString documents;
+};
+
+Places places(const QCommandLineParser& options, const QTemporaryDir& throwaway) {
+    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation) +
+                              QStringLiteral("/Wetfront sheets");
+    if (options.isSet(QStringLiteral("demo"))) {
+        return {throwaway.filePath(QStringLiteral("demo.wetfront")).toStdString(), documents};
+    }
+    if (options.isSet(QStringLiteral("store"))) {
+        return {options.value(QStringLiteral("store")).toStdString(), documents};
+    }
+    const QString data = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+    return {QDir{data}.filePath(QStringLiteral("records.wetfront")).toStdString(), documents};
+}
+
+int say_start_problem(const Error& error) {
+    std::cerr << "wetfront: " << error.text() << '\n';
+    QQmlApplicationEngine engine;
+    prepare_engine(engine);
+    engine.setInitialProperties({{QStringLiteral("problem"), QString::fromStdString(error.text())}});
+    engine.load(QUrl{QStringLiteral("qrc:/qt/qml/Wetfront/Wizard/StartProblem.qml")});
+    if (!engine.rootObjects().isEmpty()) {
+        QApplication::exec();
+    }
+    return store_failed;
+}
+
+}  // namespace
+
+int run_desktop(int& argc, char** argv) {
+    QApplication application{argc, argv};
+    QApplication::setApplicationName(QStringLiteral("wetfront"));
+    QApplication::setApplicationDisplayName(QStringLiteral("Wetfront"));
+    QApplication::setApplicationVersion(QStringLiteral(WETFRONT_VERSION));
+
+    QCommandLineParser options;
+    options.setApplicationDescription(
+        QStringLiteral("Times the water on cooling pads, advises pump-timer settings, prints the sheet."));
+    options.addHelpOption();
+    options.addVersionOption();
+    options.addOption({QStringLiteral("demo"), QStringLiteral("Open a throwaway copy of the demo farm.")});
+    options.addOption(
+        {QStringLiteral("store"), QStringLiteral("Open this record file."), QStringLiteral("file")});
+    options.process(application);
+    if (!options.positionalArguments().isEmpty()) {
+        std::cerr << "wetfront: " << options.positionalArguments().front().toStdString()
+                  << ": not an option, see wetfront --help\n";
+        return bad_usage;
+    }
+
+    choose_scene_graph();
+    const QTemporaryDir throwaway;
+    const auto where = places(options, throwaway);
+    const SystemClock clock;
+    auto store = Store::open(where.store, clock);
+    if (!store) {
+        return say_start_problem(store.error());
+    }
+    const bool demo = options.isSet(QStringLiteral("demo"));
+    if (demo) {
+        if (const auto filled = fill_store(store.value()); !filled) {
+            return say_start_problem(filled.error());
+        }
+    }
+    QSettings settings{QStringLiteral("wetfront"), QStringLiteral("wetfront")};
+    const Preferences preferences{
+        [&](const QString& key) { return settings.value(key).toString(); },
+        [&](const QString& key, const QString& value) { settings.setValue(key, value); }};
+    Program program{store.value(), clock, preferences, where.documents, demo};
+    return program.show() ? QApplication::exec() : store_failed;
+}
+
+}  // namespace wetfront::ui

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "desktop/program.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QQuickImageProvider>
+#include <QQuickStyle>
+
+#include "desktop/sheet_paper.h"
+
+namespace wetfront::ui {
+namespace {
+
+/// The pages of the sheet, as image://sheet/<page>/<revision>.
+class SheetImages final : public QQuickImageProvider {
+public:
+    explicit SheetImages(const SessionViewModel& session)
+        : QQuickImageProvider{QQuickImageProvider::Image}, session_{session} {}
+
+    QImage requestImage(const QString& id, QSize* size, const QSize& /*requested*/) override {
+        const QImage page = session_.sheet_page(id.section(QLatin1Char('/'), 0, 0).toInt());
+        *size = page.size();
+        return page;
+    }
+
+private:
+    const SessionViewModel& session_;
+};
+
+}  // namespace
+
+void prepare_engine(QQmlApplicationEngine& engine) {
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
+    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+}
+
+Program::Program(Store& store, const Clock& clock, Preferences preferences, const QString& documents,
+                 bool demo)
+    : formatter_{UnitSystem::us, QLocale{}},
+      presses_{clock, nullptr},
+      session_{
+          {store, clock, formatter_, {}}, presses_, sheet_paper(documents), std::move(preferences), demo} {
+    QCoreApplication::instance()->installEventFilter(&presses_);
+    prepare_engine(engine_);
+    engine_.addImageProvider(QStringLiteral("sheet"), new SheetImages{session_});
+    engine_.setInitialProperties({{QStringLiteral("session"), QVariant::fromValue(&session_)}});
+}
+
+Program::~Program() {
+    // The window goes before the session that it shows.
+    for (auto* root : engine_.rootObjects()) {
+        delete root;
+    }
+}
+
+bool Program::show() {
+    session_.resume_running_visit();
+    engine_.load(QUrl{QStringLiteral("qrc:/qt/qml/Wetfront/Wizard/Main.qml")});
+    return window() != nullptr;
+}
+
+QQuickWindow* Program::window() const {
+    return engine_.rootObjects().isEmpty() ? nullptr
+                                           : qobject_cast<QQuickWindow*>(engine_.rootObjects().front());
+}
+
+}  // namespace wetfront::ui

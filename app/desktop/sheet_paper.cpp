@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "desktop/sheet_paper.h"
+
+#include <QPrintDialog>
+#include <QPrinter>
+
+#include "print/pdf.h"
+
+namespace wetfront::ui {
+namespace {
+
+constexpr double screen_dots_per_inch = 96.0;
+
+Result<bool> print_with_dialog(const SheetContent& content, const Formatter& formatter) {
+    QPrinter printer{QPrinter::HighResolution};
+    QPrintDialog dialog{&printer};
+    if (dialog.exec() != QDialog::Accepted) {
+        return false;
+    }
+    WF_CHECK(paint_sheet(printer, content, formatter));
+    return true;
+}
+
+}  // namespace
+
+SheetPaper sheet_paper(const QString& folder) {
+    SheetPaper paper;
+    paper.pages = [](const SheetContent& content, const Formatter& formatter) {
+        return preview_pages(content, Paper::letter, formatter, screen_dots_per_inch);
+    };
+    paper.write_pdf = [](const SheetContent& content, const QString& file, const Formatter& formatter) {
+        return write_pdf(content, std::filesystem::path{file.toStdString()}, Paper::letter, formatter);
+    };
+    paper.print = print_with_dialog;
+    paper.folder = folder;
+    return paper;
+}
+
+}  // namespace wetfront::ui

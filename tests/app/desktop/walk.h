@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QString>
+#include <QTemporaryDir>
+#include <memory>
+
+#include "desktop/program.h"
+#include "support/fake_clock.h"
+#include "ui_support/hand.h"
+
+namespace wetfront::ui {
+
+/// The program on a record file of its own, with a clock in the hand, and the hand that works its window.
+class Walk {
+public:
+    explicit Walk(QSize window);
+
+    Hand& hand() { return *hand_; }
+    Store& store() { return *store_; }
+    SessionViewModel& session() { return program_->session(); }
+    [[nodiscard]] QString documents() const { return folder_.filePath(QStringLiteral("documents")); }
+
+    /// Opens the line of that name and types digits and a unit on the number pad.
+    void enter(const QString& line, const QString& number, const QString& unit);
+    /// Types letters into the field of that name.
+    void write(const QString& field, const QString& text);
+    /// Lets that many seconds pass, then presses the big button, which must say `text`.
+    void mark_after(double seconds, const QString& text);
+    void pass(double seconds);
+    void go_to(Step step);
+    void tick_all(Step step);
+    [[nodiscard]] VisitFile stored_visit();
+
+private:
+    QTemporaryDir folder_;
+    test::FakeClock clock_;
+    std::unique_ptr<Store> store_;
+    std::unique_ptr<Program> program_;
+    std::unique_ptr<Hand> hand_;
+};
+
+}  // namespace wetfront::ui

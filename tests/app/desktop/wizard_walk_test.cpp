@@ -1,0 +1,225 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <gtest/gtest.h>
+
+#include <QDir>
+#include <QProcess>
+
+#include "cycle/advice.h"
+#include "walk.h"
+
+namespace wetfront::ui {
+namespace {
+
+QString text_of_pdf(const QString& file) {
+    QProcess reader;
+    reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), file, QStringLiteral("-")});
+    EXPECT_TRUE(reader.waitForFinished());
+    return QString::fromUtf8(reader.readAllStandardOutput());
+}
+
+QString shown(const AnyQuantity& quantity) {
+    return Formatter{}.text(quantity);
+}
+
+class WizardWalkTest : public testing::TestWithParam<QSize> {
+protected:
+    void describe_house() {
+        walk.hand().click(QStringLiteral("Describe a house"));
+        walk.write(QStringLiteral("Name of the farm"), QStringLiteral("Larkrise"));
+        walk.write(QStringLiteral("Name of the house"), QStringLiteral("House 1"));
+        walk.hand().click(QStringLiteral("Start the visit"));
+    }
+
+    void agree_and_make_safe() {
+        walk.go_to(Step::safety);
+        walk.enter(QStringLiteral("Longest time the pads may be off"), QStringLiteral("25"),
+                   QStringLiteral("min"));
+        walk.enter(QStringLiteral("House temperature at which the test stops"), QStringLiteral("88"),
+                   QStringLiteral("°F"));
+        walk.tick_all(Step::safety);
+    }
+
+    void describe_banks() {
+        walk.go_to(Step::house_and_banks);
+        walk.enter(QStringLiteral("Pad length"), QStringLiteral("80"), QStringLiteral("ft"));
+        walk.enter(QStringLiteral("Pad height"), QStringLiteral("5"), QStringLiteral("ft"));
+        walk.enter(QStringLiteral("Pad thickness"), QStringLiteral("6"), QStringLiteral("in"));
+        walk.hand().click(QStringLiteral("Add a bank"));
+        walk.enter(QStringLiteral("Design day: hottest outside"), QStringLiteral("98"), QStringLiteral("°F"));
+        walk.enter(QStringLiteral("Design day: wet bulb at that hour"), QStringLiteral("76"),
+                   QStringLiteral("°F"));
+    }
+
+    // Both banks from dry with the fans off; then both run off and dry with the fans running.
+    void time_the_water() {
+        walk.go_to(Step::time_the_water);
+        walk.hand().click(QStringLiteral("Fans off"));
+        walk.mark_after(1.0, QStringLiteral("Pump starts"));
+        walk.mark_after(40.0, QStringLiteral("Water at the far end of Bank 1"));
+        walk.hand().click(QStringLiteral("Bank 2: filling"));
+        walk.mark_after(4.0, QStringLiteral("Water at the far end of Bank 2"));
+        walk.hand().click(QStringLiteral("Bank 1: wetting"));
+        walk.mark_after(76.0, QStringLiteral("Bank 1 drips evenly at the far end"));
+        walk.mark_after(10.0, QStringLiteral("Bank 2 drips evenly at the far end"));
+        walk.hand().click(QStringLiteral("Fans running"));
+        walk.mark_after(30.0, QStringLiteral("Pump stops"));
+        walk.hand().click(QStringLiteral("Bank 1: running off"));
+        walk.mark_after(90.0, QStringLiteral("Bank 1 stops dripping"));
+        walk.hand().click(QStringLiteral("Bank 2: running off"));
+        walk.mark_after(5.0, QStringLiteral("Bank 2 stops dripping"));
+        walk.hand().click(QStringLiteral("Bank 1: drying"));
+        walk.mark_after(805.0, QStringLiteral("First dry patch on Bank 1"));
+        walk.mark_after(30.0, QStringLiteral("First dry patch on Bank 2"));
+    }
+
+    void enter_conditions() {
+        walk.go_to(Step::conditions);
+        walk.enter(QStringLiteral("Outside temperature"), QStringLiteral("95"), QStringLiteral("°F"));
+        walk.enter(QStringLiteral("Outside relative humidity"), QStringLiteral("40"), QStringLiteral("%"));
+    }
+
+    void enter_found() {
+        walk.go_to(Step::settings_found);
+        walk.enter(QStringLiteral("Period"), QStringLiteral("300"), QStringLiteral("s"));
+        walk.enter(QStringLiteral("Base on-time"), QStringLiteral("30"), QStringLiteral("s"));
+        walk.enter(QStringLiteral("On-time ceiling"), QStringLiteral("300"), QStringLiteral("s"));
+    }
+
+    void sign_as(const QString& name) {
+        walk.go_to(Step::sheet);
+        walk.hand().click(QStringLiteral("Type a name"));
+        walk.write(QStringLiteral("Name"), name);
+        walk.hand().click(QStringLiteral("Add the person"));
+        walk.hand().click(QStringLiteral("Sign as %1").arg(name));
+    }
+
+    Walk walk{GetParam()};
+};
+
+TEST_P(WizardWalkTest, goes_from_an_empty_store_to_a_signed_sheet_with_the_numbers_of_the_core) {
+    describe_house();
+    ASSERT_NE(walk.session().visit(), nullptr);
+    agree_and_make_safe();
+    describe_banks();
+    time_the_water();
+    enter_conditions();
+    enter_found();
+
+    const auto file = walk.stored_visit();
+    const auto timings = timings_of(file);
+    ASSERT_EQ(timings.banks.size(), 2U);
+    // What the clock in the hand went through, second by second, in time_the_water().
+    EXPECT_DOUBLE_EQ(in_seconds(timings.banks[0].fill->mean), 40.0);
+    EXPECT_DOUBLE_EQ(in_seconds(timings.banks[1].fill->mean), 44.0);
+    EXPECT_DOUBLE_EQ(in_seconds(timings.banks[0].wet_through->mean), 120.0);
+    EXPECT_DOUBLE_EQ(in_seconds(timings.banks[1].wet_through->mean), 130.0);
+    EXPECT_DOUBLE_EQ(in_seconds(timings.banks[0].run_off->mean), 90.0);
+    EXPECT_DOUBLE_EQ(in_seconds(timings.banks[0].dry_out->mean), 900.0);
+    EXPECT_DOUBLE_EQ(in_seconds(timings.banks[1].dry_out->mean), 930.0);
+
+    const auto advice = advise(file);
+    ASSERT_EQ(advice.timers.size(), 1U);
+    ASSERT_TRUE(advice.timers.front().cycled);
+    const auto* base = advice.timers.front().advised(Setting::base_on_time);
+    ASSERT_TRUE(base != nullptr && base->value);
+    walk.go_to(Step::advice);
+    const QString on_screen = walk.hand().find(QStringLiteral("Base on-time")).description;
+    EXPECT_TRUE(on_screen.contains(shown(*base->value))) << on_screen.toStdString();
+    walk.hand().click(QStringLiteral("Base on-time"));
+    EXPECT_TRUE(walk.hand().shows(QString::fromStdString(base->reason.formula)));
+    walk.hand().key(Qt::Key_Escape);
+
+    walk.go_to(Step::settings_left);
+    walk.hand().click(QStringLiteral("Take over the advice"));
+    const auto left = walk.stored_visit().visit;
+    ASSERT_NE(left.left_of(file.house.timers.front().id), nullptr);
+    EXPECT_EQ(held(*left.left_of(file.house.timers.front().id), Setting::base_on_time), base->value);
+
+    walk.go_to(Step::before_leaving);
+    walk.tick_all(Step::before_leaving);
+    sign_as(QStringLiteral("Jo Penn"));
+    EXPECT_TRUE(walk.stored_visit().visit.is_signed());
+
+    walk.hand().click(QStringLiteral("Save as PDF"));
+    const QDir documents{walk.documents()};
+    const auto written = documents.entryList({QStringLiteral("*.pdf")});
+    ASSERT_EQ(written.size(), 1);
+    const QString text = text_of_pdf(documents.filePath(written.front()));
+    for (const QString& wanted :
+         {QStringLiteral("Larkrise"), QStringLiteral("House 1"), QStringLiteral("Jo Penn"),
+          shown(any(seconds(40.0))), shown(any(seconds(130.0))), shown(*base->value)}) {
+        EXPECT_TRUE(text.contains(wanted)) << wanted.toStdString() << " is not on the sheet:\n"
+                                           << text.toStdString();
+    }
+    EXPECT_FALSE(text.contains(QStringLiteral("DRAFT")));
+}
+
+TEST_P(WizardWalkTest, no_pump_is_timed_before_the_longest_off_time_is_agreed) {
+    describe_house();
+    walk.go_to(Step::time_the_water);
+    walk.mark_after(1.0, QStringLiteral("Pump starts"));
+    EXPECT_TRUE(walk.stored_visit().visit.marks.empty());
+    EXPECT_FALSE(walk.session().visit()->stopwatch()->blockedWhy().isEmpty());
+}
+
+TEST_P(WizardWalkTest, a_stopped_pump_counts_down_on_every_page_until_it_is_handed_back) {
+    describe_house();
+    agree_and_make_safe();
+    walk.go_to(Step::time_the_water);
+    walk.mark_after(1.0, QStringLiteral("Pump starts"));
+    walk.hand().click(QStringLiteral("Something else happened"));
+    walk.hand().click(QStringLiteral("Pump stops"));
+    for (const auto step : {Step::safety, Step::conditions, Step::sheet, Step::time_the_water}) {
+        walk.go_to(step);
+        EXPECT_TRUE(walk.hand().shows(QStringLiteral("Pump off: 25:00 left")));
+    }
+    walk.hand().click(QStringLiteral("Pump is back on automatic"));
+    EXPECT_FALSE(walk.hand().shows(QStringLiteral("Pump off: 25:00 left")));
+}
+
+TEST_P(WizardWalkTest, space_marks_and_undo_takes_the_mark_back) {
+    describe_house();
+    agree_and_make_safe();
+    walk.go_to(Step::time_the_water);
+    walk.mark_after(1.0, QStringLiteral("Pump starts"));
+    walk.pass(40.0);
+    walk.hand().key(Qt::Key_Space);
+    ASSERT_EQ(walk.stored_visit().visit.marks.size(), 2U);
+    walk.hand().click(QStringLiteral("Undo: Water at the far end of Bank 1"));
+    const auto marks = walk.stored_visit().visit.marks;
+    ASSERT_EQ(marks.size(), 2U);
+    EXPECT_TRUE(marks.back().undone);
+    EXPECT_FALSE(walk.hand().shows(QStringLiteral("Undo: Water at the far end of Bank 1")));
+    walk.hand().click(QStringLiteral("Redo: Water at the far end of Bank 1"));
+    EXPECT_FALSE(walk.stored_visit().visit.marks.back().undone);
+}
+
+TEST_P(WizardWalkTest, the_keyboard_marks_again_after_another_button_was_pressed) {
+    describe_house();
+    agree_and_make_safe();
+    walk.go_to(Step::time_the_water);
+    walk.hand().click(QStringLiteral("Fans off"));
+    walk.hand().key(Qt::Key_Space);
+    ASSERT_EQ(walk.stored_visit().visit.marks.size(), 1U);
+    EXPECT_EQ(walk.stored_visit().visit.marks.front().fans_running, false);
+}
+
+TEST_P(WizardWalkTest, an_entry_out_of_range_is_refused_with_the_range_and_nothing_is_stored) {
+    describe_house();
+    walk.go_to(Step::house_and_banks);
+    walk.hand().click(QStringLiteral("Pad length"));
+    for (const char* digit : {"9", "9", "9", "9"}) {
+        walk.hand().click(QString::fromLatin1(digit));
+    }
+    walk.hand().click(QStringLiteral("Done"));
+    EXPECT_TRUE(walk.hand().shows(QStringLiteral("entry"))) << "the pad closed on 9999 ft";
+    EXPECT_FALSE(walk.stored_visit().house.banks.front().length.has_value());
+}
+
+INSTANTIATE_TEST_SUITE_P(TabletSizes, WizardWalkTest, testing::Values(QSize(1024, 600), QSize(800, 1280)),
+                         [](const auto& size) {
+                             return size.param.width() > size.param.height() ? "landscape" : "portrait";
+                         });
+
+}  // namespace
+}  // namespace wetfront::ui

@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "viewmodels/stopwatch_view_model.h"
+
+#include "desk.h"
+
+namespace wetfront::ui {
+namespace {
+
+class StopwatchViewModelTest : public Desk {
+protected:
+    void mark_after(double seconds) {
+        clock_.advance_ms(static_cast<std::int64_t>(seconds * 1000.0));
+        stopwatch_.mark();
+    }
+
+    VisitRecord record_{context_, file_, nullptr};
+    StopwatchViewModel stopwatch_{record_, presses_, {}, nullptr};
+};
+
+TEST_F(StopwatchViewModelTest, a_mark_is_in_the_journal_when_the_screen_says_so) {
+    std::size_t stored_then = 0;
+    QObject::connect(&stopwatch_, &StopwatchViewModel::marked, &stopwatch_,
+                     [&](const QString&) { stored_then = stored().marks.size(); });
+    mark_after(0);
+    EXPECT_EQ(stored_then, 1U);
+}
+
+TEST_F(StopwatchViewModelTest, the_start_carries_what_was_said_about_it) {
+    stopwatch_.setFans(QStringLiteral("yes"));
+    stopwatch_.setStartedBy(QStringLiteral("helper on signal"));
+    stopwatch_.setPads(QStringLiteral("not dry"));
+    mark_after(0);
+    const auto start = stored().marks.front();
+    EXPECT_EQ(start.kind, MarkKind::pump_start);
+    EXPECT_EQ(start.fans_running, true);
+    EXPECT_EQ(start.started_by, StartedBy::helper_signal);
+    EXPECT_EQ(start.pads, PadsAtStart::not_dry);
+}
+
+TEST_F(StopwatchViewModelTest, time_runs_on_the_clock_that_counts_while_the_tablet_sleeps) {
+    mark_after(0);
+    clock_.boot.boot_ns += 75'200'000'000;  // the wall clock and the monotonic clock stand still
+    EXPECT_EQ(stopwatch_.elapsedText(), QStringLiteral("1:15.2"));
+}
+
+TEST_F(StopwatchViewModelTest, a_step_of_the_wall_clock_changes_no_reading) {
+    mark_after(0);
+    clock_.wall.unix_ms += 3'600'000;
+    mark_after(40.0);
+    EXPECT_DOUBLE_EQ(in_seconds(record_.timings().banks.front().fill->mean), 40.0);
+}
+
+TEST_F(StopwatchViewModelTest, after_a_restart_of_the_machine_the_time_is_shown_as_unverified) {
+    mark_after(0);
+    clock_.boot = {"boot-b", 5'000'000'000};
+    clock_.wall.unix_ms += 60'000;
+    StopwatchViewModel again{record_, presses_, {}, nullptr};
+    EXPECT_TRUE(again.unverified());
+    EXPECT_EQ(again.elapsedText(), QStringLiteral("1:00.0"));
+}
+
+TEST_F(StopwatchViewModelTest, the_same_marks_give_the_same_page_after_a_restart_of_the_program) {
+    mark_after(0);
+    mark_after(40.0);
+    VisitRecord reopened{context_, store_.visit_file(file_.visit.id).value(), nullptr};
+    StopwatchViewModel again{reopened, presses_, {}, nullptr};
+    EXPECT_EQ(again.markText(), stopwatch_.markText());
+    EXPECT_TRUE(again.running());
+}
+
+TEST_F(StopwatchViewModelTest, already_there_is_kept_as_an_upper_bound_and_not_used) {
+    mark_after(0);
+    clock_.advance_ms(50'000);
+    stopwatch_.markAlreadyThere();
+    ASSERT_EQ(record_.timings().readings.size(), 1U);
+    EXPECT_EQ(record_.timings().readings.front().not_used, NotUsed::upper_bound);
+    EXPECT_FALSE(record_.timings().banks.front().fill.has_value());
+}
+
+TEST_F(StopwatchViewModelTest, undo_and_redo_keep_the_mark_in_the_journal) {
+    mark_after(0);
+    mark_after(40.0);
+    stopwatch_.undo();
+    EXPECT_EQ(stored().marks.size(), 2U);
+    EXPECT_TRUE(stored().marks.back().undone);
+    EXPECT_TRUE(record_.timings().readings.empty());
+    stopwatch_.redo();
+    EXPECT_FALSE(stored().marks.back().undone);
+    EXPECT_EQ(record_.timings().readings.size(), 1U);
+}
+
+TEST_F(StopwatchViewModelTest, a_mark_made_after_an_undo_ends_what_can_be_redone) {
+    mark_after(0);
+    mark_after(40.0);
+    stopwatch_.undo();
+    mark_after(2.0);
+    EXPECT_EQ(stopwatch_.redoText(), QString{});
+}
+
+TEST_F(StopwatchViewModelTest, a_reading_set_aside_stays_in_sight_and_can_be_used_again) {
+    mark_after(0);
+    mark_after(40.0);
+    const QString end_mark =
+        stopwatch_.readings().front().toMap().value(QStringLiteral("endMark")).toString();
+    stopwatch_.setAside(end_mark, QStringLiteral("pressed late"));
+    EXPECT_FALSE(stopwatch_.readings().front().toMap().value(QStringLiteral("used")).toBool());
+    EXPECT_EQ(stored().set_aside.size(), 1U);
+    stopwatch_.useAgain(end_mark);
+    EXPECT_TRUE(stopwatch_.readings().front().toMap().value(QStringLiteral("used")).toBool());
+}
+
+TEST_F(StopwatchViewModelTest, a_pump_switched_by_hand_again_has_to_be_handed_back_again) {
+    mark_after(0);
+    clock_.advance_ms(10'000);
+    stopwatch_.markOther(static_cast<int>(stopwatch_.otherMarks().size()) - 1);
+    ASSERT_FALSE(stopwatch_.running());
+    stopwatch_.handBack();
+    EXPECT_TRUE(stored().ticked(pumps_automatic_line));
+    clock_.advance_ms(10'000);
+    stopwatch_.markOther(static_cast<int>(stopwatch_.otherMarks().size()) - 1);
+    ASSERT_TRUE(stopwatch_.running());
+    EXPECT_FALSE(stored().ticked(pumps_automatic_line));
+}
+
+// Half the expected fill time of 40 s has passed: water should be half way.
+TEST_F(StopwatchViewModelTest, the_picture_shows_water_where_the_first_reading_says_it_should_be) {
+    mark_after(0);
+    mark_after(40.0);
+    stopwatch_.markOther(static_cast<int>(stopwatch_.otherMarks().size()) - 1);  // stop
+    clock_.advance_ms(60'000);
+    stopwatch_.markOther(static_cast<int>(stopwatch_.otherMarks().size()) - 1);  // start
+    ASSERT_TRUE(stopwatch_.running());
+    clock_.advance_ms(20'000);
+    EXPECT_NEAR(stopwatch_.headerFront(), 0.5, 1e-9);
+}
+
+TEST_F(StopwatchViewModelTest, a_signed_visit_takes_no_mark) {
+    record_.visit().signatures.push_back({{"Jo Penn", "technician"}, clock_.wall_now()});
+    ASSERT_TRUE(record_.save_visit());
+    stopwatch_.mark();
+    EXPECT_TRUE(stored().marks.empty());
+    EXPECT_FALSE(stopwatch_.canMark());
+}
+
+}  // namespace
+}  // namespace wetfront::ui

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Wetfront.Controls
+import Wetfront.Theme
+import Wetfront.ViewModels
+
+// One house: its banks, and its visits, latest first.
+ScrollColumn {
+    id: page
+
+    required property SessionViewModel session
+    readonly property bool hasOpenVisit: session.houseVisits.length > 0 && !session.houseVisits[0].isSigned
+
+    StyledText {
+        text: page.session.houseName
+        kind: "heading"
+        Layout.fillWidth: true
+    }
+    StyledText {
+        text: page.session.houseFarm
+        soft: true
+        Layout.fillWidth: true
+    }
+    RowLayout {
+        spacing: Theme.gap
+        ActionButton {
+            visible: page.hasOpenVisit
+            text: qsTr("Go on with the open visit")
+            kind: "primary"
+            pictogram: "forward"
+            onClicked: page.session.openVisit(page.session.houseVisits[0].id)
+        }
+        ActionButton {
+            text: qsTr("Start a visit")
+            kind: page.hasOpenVisit ? "quiet" : "primary"
+            pictogram: "plus"
+            onClicked: page.session.startVisit()
+        }
+    }
+    Card {
+        title: qsTr("Banks")
+        Layout.fillWidth: true
+        Flow {
+            spacing: Theme.spaceLarge
+            Layout.fillWidth: true
+            Repeater {
+                model: page.session.houseBanks
+                delegate: ColumnLayout {
+                    id: bank
+                    required property var modelData
+                    spacing: Theme.spaceSmall
+                    BankThumbnail {
+                        pumpOnLeft: bank.modelData.pumpOnLeft
+                        aspect: bank.modelData.aspect
+                    }
+                    StyledText {
+                        text: bank.modelData.name
+                        font.bold: true
+                        Layout.maximumWidth: Theme.thumbnailWidth
+                    }
+                    StyledText {
+                        text: bank.modelData.text
+                        kind: "small"
+                        soft: true
+                        Layout.maximumWidth: Theme.thumbnailWidth
+                    }
+                }
+            }
+        }
+    }
+    Card {
+        title: qsTr("Visits")
+        Layout.fillWidth: true
+        StyledText {
+            visible: page.session.houseVisits.length === 0
+            text: qsTr("Not visited yet.")
+            Layout.fillWidth: true
+        }
+        Repeater {
+            model: page.session.houseVisits
+            delegate: TouchTarget {
+                id: visitLine
+                required property var modelData
+                text: qsTr("Visit of %1").arg(modelData.title)
+                Accessible.role: Accessible.Button
+                Accessible.description: modelData.detail
+                onClicked: page.session.openVisit(modelData.id)
+                Layout.fillWidth: true
+                background: Rectangle {
+                    color: visitLine.down ? Theme.waterTint : Theme.well
+                    radius: Theme.radius
+                    border.width: Theme.border
+                    border.color: Theme.line
+                }
+                contentItem: RowLayout {
+                    spacing: Theme.space
+                    Pictogram {
+                        name: visitLine.modelData.isSigned ? "sheet" : "pencil"
+                        colour: Theme.water
+                    }
+                    StyledText {
+                        text: visitLine.modelData.title
+                        font.bold: true
+                    }
+                    StyledText {
+                        text: visitLine.modelData.detail
+                        soft: true
+                        Layout.fillWidth: true
+                    }
+                    Pictogram {
+                        name: "forward"
+                        colour: Theme.water
+                    }
+                }
+            }
+        }
+    }
+}

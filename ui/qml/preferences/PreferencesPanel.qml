@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Wetfront.Controls
+import Wetfront.Theme
+import Wetfront.ViewModels
+
+// How the program shows things. Switching units changes no record.
+Panel {
+    id: panel
+
+    required property SessionViewModel session
+
+    title: qsTr("Units and light")
+
+    contentHeight: body.implicitHeight
+
+    ColumnLayout {
+        id: body
+        anchors.fill: parent
+        spacing: Theme.space
+        StyledText {
+            text: panel.title
+            kind: "heading"
+            Layout.fillWidth: true
+        }
+        ChoiceRow {
+            label: qsTr("Units")
+            model: [
+                {
+                    value: "us",
+                    text: qsTr("°F, ft, gpm")
+                },
+                {
+                    value: "si",
+                    text: qsTr("°C, m, L/min")
+                }
+            ]
+            current: panel.session.unitSystem
+            onChosen: value => panel.session.unitSystem = value
+            Layout.fillWidth: true
+        }
+        ChoiceRow {
+            label: qsTr("Light")
+            model: [
+                {
+                    value: "sun",
+                    text: qsTr("Sun")
+                },
+                {
+                    value: "shade",
+                    text: qsTr("Shade")
+                },
+                {
+                    value: "night",
+                    text: qsTr("Night")
+                }
+            ]
+            current: panel.session.theme
+            onChosen: value => panel.session.theme = value
+            Layout.fillWidth: true
+        }
+        ActionButton {
+            text: qsTr("Done")
+            kind: "primary"
+            onClicked: panel.close()
+            Layout.alignment: Qt.AlignRight
+        }
+    }
+}

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Wetfront.Controls
+import Wetfront.Theme
+import Wetfront.ViewModels
+
+// Who was there and with what, what is still open, the pages as they will be printed, and the signature.
+ScrollColumn {
+    id: step
+
+    required property VisitViewModel visit
+    readonly property SheetViewModel sheet: visit.sheet
+    property string outcome
+
+    Component.onCompleted: sheet.showPages()
+
+    NamesCard {
+        title: qsTr("Persons")
+        lines: step.sheet.personLines
+        known: step.sheet.knownPersons
+        typeText: qsTr("Type a name")
+        addText: qsTr("Add the person")
+        firstLabel: qsTr("Name")
+        secondLabel: qsTr("Role")
+        readOnly: step.sheet.isSigned
+        onAddAsked: (first, second) => problem = step.sheet.addPerson(first, second)
+        onRemoveAsked: row => step.sheet.removePerson(row)
+        Layout.fillWidth: true
+    }
+    NamesCard {
+        title: qsTr("Instruments")
+        lines: step.sheet.instrumentLines
+        known: step.sheet.knownInstruments
+        typeText: qsTr("Type an instrument")
+        addText: qsTr("Add the instrument")
+        firstLabel: qsTr("Instrument")
+        secondLabel: qsTr("Last checked on")
+        readOnly: step.sheet.isSigned
+        onAddAsked: (first, second) => problem = step.sheet.addInstrument(first, second)
+        onRemoveAsked: row => step.sheet.removeInstrument(row)
+        Layout.fillWidth: true
+    }
+    NamesCard {
+        title: qsTr("Open points")
+        lines: step.sheet.openPoints
+        known: [qsTr("Strainer to be cleaned"), qsTr("Outlets to be cleaned"), qsTr("Pads to be replaced"), qsTr("Pump to be looked at"), qsTr("Time the dry-out on a cooler day")]
+        typeText: qsTr("Type an open point")
+        addText: qsTr("Add the open point")
+        firstLabel: qsTr("Open point")
+        readOnly: step.sheet.isSigned
+        onAddAsked: first => problem = step.sheet.addOpenPoint(first)
+        onRemoveAsked: row => step.sheet.removeOpenPoint(row)
+        Layout.fillWidth: true
+    }
+    Card {
+        title: step.sheet.isSigned ? step.sheet.signedBy : qsTr("Sign")
+        Layout.fillWidth: true
+        Repeater {
+            model: step.sheet.isSigned ? [] : step.sheet.notReady
+            delegate: StyledText {
+                required property string modelData
+                text: modelData
+                color: Theme.warningInk
+                Layout.fillWidth: true
+            }
+        }
+        StyledText {
+            visible: !step.sheet.isSigned
+            text: step.sheet.persons.length > 0 ? qsTr("Signing freezes the visit; a correction is a new sheet that names this one.") : qsTr("Name the person who signs first.")
+            Layout.fillWidth: true
+        }
+        Flow {
+            visible: !step.sheet.isSigned
+            spacing: Theme.gap
+            Layout.fillWidth: true
+            Repeater {
+                model: step.sheet.persons
+                delegate: ActionButton {
+                    required property string modelData
+                    text: qsTr("Sign as %1").arg(modelData)
+                    pictogram: "pencil"
+                    onClicked: {
+                        step.outcome = step.sheet.sign(modelData);
+                        step.sheet.showPages();
+                    }
+                }
+            }
+        }
+    }
+    Flow {
+        spacing: Theme.gap
+        Layout.fillWidth: true
+        ActionButton {
+            text: qsTr("Save as PDF")
+            pictogram: "sheet"
+            kind: "primary"
+            onClicked: step.outcome = step.sheet.savePdf()
+        }
+        ActionButton {
+            text: qsTr("Print")
+            pictogram: "printer"
+            onClicked: step.outcome = step.sheet.print()
+        }
+        ActionButton {
+            text: qsTr("Draw the pages again")
+            pictogram: "redo"
+            onClicked: step.sheet.showPages()
+        }
+    }
+    StyledText {
+        visible: text.length > 0
+        text: step.outcome
+        font.bold: true
+        Layout.fillWidth: true
+        Accessible.role: Accessible.StaticText
+        Accessible.name: text
+    }
+    Repeater {
+        model: step.sheet.pageCount
+        delegate: Image {
+            id: pageImage
+            required property int index
+            source: "image://sheet/" + index + "/" + step.sheet.pagesRevision
+            cache: false
+            fillMode: Image.PreserveAspectFit
+            horizontalAlignment: Image.AlignLeft
+            Layout.fillWidth: true
+            Layout.preferredHeight: implicitWidth > 0 ? Math.min(width, implicitWidth) * implicitHeight / implicitWidth : implicitHeight
+            Accessible.role: Accessible.Graphic
+            Accessible.name: qsTr("page %1 of the sheet").arg(index + 1)
+            Rectangle {
+                width: pageImage.paintedWidth
+                height: pageImage.paintedHeight
+                color: "transparent"
+                border.width: Theme.border
+                border.color: Theme.line
+                Accessible.ignored: true
+            }
+        }
+    }
+}

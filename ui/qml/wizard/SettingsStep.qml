@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Wetfront.Controls
+import Wetfront.ViewModels
+
+// What stands in each timer, found or left, by the four questions of a grower.
+ScrollColumn {
+    id: step
+
+    required property VisitViewModel visit
+    required property SettingsViewModel settings
+    required property NumberPad pad
+    property string problem
+
+    ChoiceRow {
+        visible: step.settings.timers.length > 1
+        label: qsTr("Timer")
+        model: step.settings.timers
+        current: step.settings.timer
+        onChosen: value => step.settings.timer = value
+        Layout.fillWidth: true
+    }
+    ActionButton {
+        visible: step.settings.canCopy
+        text: qsTr("Take over the advice")
+        pictogram: "down"
+        kind: "primary"
+        onClicked: step.problem = step.settings.copyAdvice()
+    }
+    ErrorLine {
+        text: step.problem
+        Layout.fillWidth: true
+    }
+    FormCard {
+        title: qsTr("How long")
+        form: step.settings.howLong
+        pad: step.pad
+        readOnly: step.visit.frozen
+        Layout.fillWidth: true
+    }
+    FormCard {
+        title: qsTr("How it adapts")
+        form: step.settings.howItAdapts
+        pad: step.pad
+        readOnly: step.visit.frozen
+        Layout.fillWidth: true
+    }
+    FormCard {
+        title: qsTr("When pads may run")
+        form: step.settings.whenPadsMayRun
+        pad: step.pad
+        readOnly: step.visit.frozen
+        Layout.fillWidth: true
+    }
+    FormCard {
+        title: qsTr("Rinse")
+        form: step.settings.rinse
+        pad: step.pad
+        readOnly: step.visit.frozen
+        Layout.fillWidth: true
+    }
+    FormCard {
+        title: qsTr("What the controller itself was told and shows")
+        form: step.settings.evidence
+        pad: step.pad
+        readOnly: step.visit.frozen
+        Layout.fillWidth: true
+    }
+    CautionList {
+        visit: step.visit
+        Layout.fillWidth: true
+    }
+}

@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Wetfront.Controls
+import Wetfront.Theme
+import Wetfront.ViewModels
+
+// The stopwatch. Landscape: drawing left, time and readings right, the mark button over the lower third; portrait: drawing,
+// time, button. Space, enter and the volume keys mark too.
+FocusScope {
+    id: step
+
+    required property VisitViewModel visit
+    readonly property StopwatchViewModel stopwatch: visit.stopwatch
+    readonly property bool landscape: width > height
+    property bool othersShown: false
+
+    focus: true
+    Component.onCompleted: rest.forceActiveFocus()
+
+    Keys.onPressed: event => {
+        const keys = [Qt.Key_Space, Qt.Key_Return, Qt.Key_Enter, Qt.Key_VolumeUp, Qt.Key_VolumeDown];
+        if (keys.includes(event.key)) {
+            event.accepted = true;
+            if (!event.isAutoRepeat)
+                stopwatch.mark();
+        }
+    }
+
+    Connections {
+        target: step.stopwatch
+        function onMarked(): void {
+            step.othersShown = false;
+        }
+        // A key marks again after a button was pressed: the button does not keep the keyboard.
+        function onChanged(): void {
+            if (step.activeFocus)
+                rest.forceActiveFocus();
+        }
+    }
+    Item {
+        id: rest
+        focus: true
+        Accessible.ignored: true
+    }
+
+    ColumnLayout {
+        anchors.fill: parent
+        anchors.margins: Theme.gap
+        spacing: Theme.gap
+
+        GridLayout {
+            columns: step.landscape ? 2 : 1
+            columnSpacing: Theme.space
+            rowSpacing: Theme.gap
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+
+            StopwatchPanel {
+                stopwatch: step.stopwatch
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: step.width * 0.6
+                Layout.preferredHeight: step.height * 0.4
+            }
+            ColumnLayout {
+                spacing: Theme.gap
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: step.width * 0.4
+                Layout.preferredHeight: step.height * 0.3
+                StyledText {
+                    visible: text.length > 0
+                    text: step.stopwatch.elapsedText
+                    kind: "running"
+                    wrapMode: Text.NoWrap
+                    fontSizeMode: Text.Fit
+                    minimumPixelSize: Theme.fontDisplay
+                    horizontalAlignment: Text.AlignHCenter
+                    Layout.fillWidth: true
+                    Layout.maximumHeight: Theme.fontRunning * 1.2
+                    Accessible.role: Accessible.StaticText
+                    Accessible.name: qsTr("elapsed %1").arg(text)
+                }
+                StyledText {
+                    visible: text.length > 0
+                    text: step.stopwatch.elapsedLabel
+                    soft: true
+                    horizontalAlignment: Text.AlignHCenter
+                    Layout.fillWidth: true
+                }
+                ReadingsCard {
+                    stopwatch: step.stopwatch
+                    Layout.fillWidth: true
+                    Layout.fillHeight: true
+                }
+            }
+        }
+        Flow {
+            spacing: Theme.gap
+            Layout.fillWidth: true
+            ActionButton {
+                visible: step.stopwatch.undoText.length > 0
+                text: step.stopwatch.undoText
+                pictogram: "undo"
+                onClicked: step.stopwatch.undo()
+            }
+            ActionButton {
+                visible: step.stopwatch.redoText.length > 0
+                text: step.stopwatch.redoText
+                pictogram: "redo"
+                onClicked: step.stopwatch.redo()
+            }
+            ActionButton {
+                visible: step.stopwatch.canBeAlreadyThere && step.stopwatch.canMark
+                text: qsTr("It was already there")
+                onClicked: step.stopwatch.markAlreadyThere()
+            }
+            ActionButton {
+                visible: step.stopwatch.canHandBack
+                text: qsTr("Pump is back on automatic")
+                pictogram: "pump"
+                onClicked: step.stopwatch.handBack()
+            }
+            ActionButton {
+                visible: step.stopwatch.canMark && step.stopwatch.otherMarks.length > 0
+                text: step.othersShown ? qsTr("Fewer") : qsTr("Something else happened")
+                onClicked: step.othersShown = !step.othersShown
+            }
+            Repeater {
+                model: step.othersShown ? step.stopwatch.otherMarks : []
+                delegate: ActionButton {
+                    required property var modelData
+                    text: modelData.text
+                    onClicked: step.stopwatch.markOther(modelData.index)
+                }
+            }
+        }
+        MarkButton {
+            text: step.stopwatch.markText
+            detail: step.stopwatch.canMark ? qsTr("press as it happens") : step.stopwatch.blockedWhy
+            enabled: step.stopwatch.canMark
+            onPressed: step.stopwatch.mark()
+            Layout.fillWidth: true
+            Layout.preferredHeight: Math.max(Theme.markHeight, step.height / 3)
+        }
+    }
+}

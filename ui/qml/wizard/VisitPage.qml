@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Wetfront.Controls
+import Wetfront.Sheet
+import Wetfront.ViewModels
+
+// The wizard: its steps at the side (on top in portrait), in any order, and the step one is at.
+FocusScope {
+    id: page
+
+    required property VisitViewModel visit
+    required property NumberPad pad
+    required property ReasonSheet reasons
+
+    GridLayout {
+        anchors.fill: parent
+        columns: page.width > page.height ? 2 : 1
+        columnSpacing: 0
+        rowSpacing: 0
+
+        StepTabs {
+            model: page.visit.steps
+            current: page.visit.step
+            vertical: page.width > page.height
+            onChosen: index => page.visit.step = index
+            Layout.fillWidth: page.width <= page.height
+            Layout.fillHeight: page.width > page.height
+        }
+        // Only the step that one is at exists.
+        Item {
+            id: place
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+
+            Repeater {
+                model: page.visit.step === 0 ? 1 : 0
+                delegate: SafetyStep {
+                    anchors.fill: place
+                    visit: page.visit
+                    pad: page.pad
+                }
+            }
+            Repeater {
+                model: page.visit.step === 1 ? 1 : 0
+                delegate: HouseStep {
+                    anchors.fill: place
+                    visit: page.visit
+                    pad: page.pad
+                }
+            }
+            Repeater {
+                model: page.visit.step === 2 ? 1 : 0
+                delegate: TimeStep {
+                    anchors.fill: place
+                    visit: page.visit
+                }
+            }
+            Repeater {
+                model: page.visit.step === 3 ? 1 : 0
+                delegate: ConditionsStep {
+                    anchors.fill: place
+                    visit: page.visit
+                    pad: page.pad
+                }
+            }
+            Repeater {
+                model: page.visit.step === 4 ? 1 : 0
+                delegate: SettingsStep {
+                    anchors.fill: place
+                    visit: page.visit
+                    settings: page.visit.found
+                    pad: page.pad
+                }
+            }
+            Repeater {
+                model: page.visit.step === 5 ? 1 : 0
+                delegate: AdviceStep {
+                    anchors.fill: place
+                    visit: page.visit
+                    reasons: page.reasons
+                }
+            }
+            Repeater {
+                model: page.visit.step === 6 ? 1 : 0
+                delegate: SettingsStep {
+                    anchors.fill: place
+                    visit: page.visit
+                    settings: page.visit.left
+                    pad: page.pad
+                }
+            }
+            Repeater {
+                model: page.visit.step === 7 ? 1 : 0
+                delegate: LeavingStep {
+                    anchors.fill: place
+                    visit: page.visit
+                }
+            }
+            Repeater {
+                model: page.visit.step === 8 ? 1 : 0
+                delegate: SheetStep {
+                    anchors.fill: place
+                    visit: page.visit
+                }
+            }
+        }
+    }
+}

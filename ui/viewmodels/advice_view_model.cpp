@@ -1,0 +1,265 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "viewmodels/advice_view_model.h"
+
+#include <array>
+
+#include "sheet/sheet.h"
+#include "viewmodels/strip_map.h"
+
+namespace wetfront::ui {
+namespace {
+
+QString qstring(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+QString shown(const std::optional<AnyQuantity>& value, const Formatter& formatter) {
+    return value ? formatter.text(*value) : QString{};
+}
+
+template <class Q>
+QString entered(const Optional<Q>& entry, const Formatter& formatter) {
+    return entry ? formatter.text(any(entry->value())) : QString{};
+}
+
+QString entered(const std::optional<TimeOfDay>& entry) {
+    return entry ? qstring(entry->text()) : QString{};
+}
+
+constexpr std::array advised_settings{Setting::period,    Setting::base_on_time,   Setting::on_time_ceiling,
+                                      Setting::trim_step, Setting::trim_dead_band, Setting::review_interval,
+                                      Setting::rinse_at,  Setting::rinse_length};
+
+}  // namespace
+
+AdviceViewModel::AdviceViewModel(VisitRecord& record, QObject* parent) : QObject{parent}, record_{record} {
+    follow_record();
+    connect(&record_, &VisitRecord::changed, this, &AdviceViewModel::follow_record);
+}
+
+void AdviceViewModel::follow_record() {
+    const auto& house = record_.file().house;
+    if (house.timer(timer_) == nullptr) {
+        timer_ = house.timers.empty() ? Id{} : house.timers.front().id;
+    }
+    emit changed();
+}
+
+QVariantList AdviceViewModel::timers() const {
+    QVariantList list;
+    for (const auto& timer : record_.file().house.timers) {
+        list.append(QVariantMap{{"value", qstring(timer.id.text)}, {"text", qstring(timer.name)}});
+    }
+    return list;
+}
+
+QString AdviceViewModel::timer() const {
+    return qstring(timer_.text);
+}
+
+void AdviceViewModel::chooseTimer(const QString& id) {
+    timer_ = Id{id.toStdString()};
+    follow_record();
+}
+
+const TimerAdvice* AdviceViewModel::advice() const {
+    return record_.advice().of(timer_);
+}
+
+QString AdviceViewModel::verdict() const {
+    const auto* timer = advice();
+    return timer == nullptr ? QString{} : record_.context().formatter.text(timer->verdict);
+}
+
+QString AdviceViewModel::truth() const {
+    return record_.context().formatter.text(record_.advice().truth);
+}
+QString AdviceViewModel::truthSource() const {
+    return qstring(record_.advice().truth_source);
+}
+
+QVariantList AdviceViewModel::groups() const {
+    const auto& formatter = record_.context().formatter;
+    const auto& visit = record_.file().visit;
+    const TimerSettings none;
+    const auto* found_entry = visit.found_of(timer_);
+    const auto* left_entry = visit.left_of(timer_);
+    const TimerSettings& found = found_entry == nullptr ? none : *found_entry;
+    const TimerSettings& left = left_entry == nullptr ? none : *left_entry;
+
+    const auto plain_row = [](const QString& label, const QString& was, const QString& is) {
+        return QVariantMap{{"label", label},     {"found", was},     {"advised", QString{}}, {"left", is},
+                           {"brief", QString{}}, {"differs", false}, {"setting", QString{}}};
+    };
+    const auto advised_row = [&](Setting setting) {
+        const auto* timer = advice();
+        const auto* advised = timer == nullptr ? nullptr : timer->advised(setting);
+        const auto left_value = held(left, setting);
+        const bool differs =
+            advised != nullptr && advised->value && left_value && *left_value != *advised->value;
+        QString text = advised == nullptr ? QString{} : shown(advised->value, formatter);
+        if (advised != nullptr && !advised->value) {
+            text = tr("leave unset");
+        }
+        return QVariantMap{{"label", formatter.text(label_of(setting))},
+                           {"found", shown(held(found, setting), formatter)},
+                           {"advised", text},
+                           {"left", shown(left_value, formatter)},
+                           {"brief", advised == nullptr ? QString{} : formatter.text(advised->reason.brief)},
+                           {"differs", differs},
+                           {"setting", advised == nullptr ? QString{} : qstring(key_of(setting))}};
+    };
+
+    QVariantList when{
+        plain_row(tr("Target"), entered(found.target, formatter), entered(left.target, formatter)),
+        plain_row(tr("Start temperature"), entered(found.start_temperature, formatter),
+                  entered(left.start_temperature, formatter)),
+        plain_row(tr("Lowest house temperature"), entered(found.lowest_house_temperature, formatter),
+                  entered(left.lowest_house_temperature, formatter)),
+        plain_row(tr("Humidity cut-off"), entered(found.humidity_cut_off, formatter),
+                  entered(left.humidity_cut_off, formatter)),
+        plain_row(tr("Pad hours from"), entered(found.pad_hours_from), entered(left.pad_hours_from)),
+        plain_row(tr("Pad hours to"), entered(found.pad_hours_to), entered(left.pad_hours_to)),
+    };
+    QVariantList groups{
+        QVariantMap{{"title", formatter.text(label_of(SettingGroup::when_pads_may_run))}, {"rows", when}}};
+    for (const auto group : {SettingGroup::how_long, SettingGroup::how_it_adapts, SettingGroup::rinse}) {
+        QVariantList rows;
+        for (const auto setting : advised_settings) {
+            if (group_of(setting) == group) {
+                rows.append(advised_row(setting));
+            }
+        }
+        groups.append(QVariantMap{{"title", formatter.text(label_of(group))}, {"rows", rows}});
+    }
+    return groups;
+}
+
+QVariantList AdviceViewModel::banks() const {
+    QVariantList list;
+    const auto* timer = advice();
+    if (timer == nullptr) {
+        return list;
+    }
+    for (const auto& bank : timer->banks) {
+        const auto* described = record_.file().house.bank(bank.bank);
+        QStringList lines = texts(bank.missing) + texts(bank.obstacles);
+        if (bank.decides && lines.isEmpty() && timer->banks.size() > 1) {
+            lines.append(tr("This bank decides: the others need less."));
+        }
+        if (!lines.isEmpty()) {
+            list.append(QVariantMap{{"name", described == nullptr ? QString{} : qstring(described->name)},
+                                    {"decides", bank.decides},
+                                    {"text", lines.join(QLatin1Char(' '))}});
+        }
+    }
+    return list;
+}
+
+QStringList AdviceViewModel::texts(const std::vector<Message>& messages) const {
+    QStringList list;
+    for (const auto& message : messages) {
+        list.append(record_.context().formatter.text(message));
+    }
+    return list;
+}
+
+QStringList AdviceViewModel::missing() const {
+    return texts(record_.advice().missing);
+}
+QStringList AdviceViewModel::assumed() const {
+    return texts(record_.advice().assumed);
+}
+
+QStringList AdviceViewModel::notes() const {
+    const auto* timer = advice();
+    return (timer == nullptr ? QStringList{} : texts(timer->notes)) + texts(record_.advice().notes);
+}
+
+QVariantList AdviceViewModel::findings(const std::vector<Finding>& list) const {
+    QVariantList shown_list;
+    const auto& formatter = record_.context().formatter;
+    for (const auto& finding : list) {
+        if (!finding.timer.empty() && finding.timer != timer_) {
+            continue;
+        }
+        const auto* bank = record_.file().house.bank(finding.bank);
+        QString message = formatter.text(finding.message);
+        if (bank != nullptr && record_.file().house.banks.size() > 1) {
+            message = tr("%1: %2").arg(qstring(bank->name), message);
+        }
+        shown_list.append(QVariantMap{{"severity", qstring(name_of(finding.severity))},
+                                      {"message", message},
+                                      {"remedy", formatter.text(finding.remedy)},
+                                      {"source", qstring(finding.source)}});
+    }
+    return shown_list;
+}
+
+QVariantList AdviceViewModel::foundFindings() const {
+    return findings(record_.found_findings());
+}
+QVariantList AdviceViewModel::leftFindings() const {
+    return findings(record_.left_findings());
+}
+
+QVariantList AdviceViewModel::strips() const {
+    QVariantList list;
+    const auto& visit = record_.file().visit;
+    const auto* timer = advice();
+    const auto ratio = timer == nullptr ? std::nullopt : timer->evaporation_ratio;
+    const auto add = [&](const TimerSettings& settings, const Message& label) {
+        if (const auto strip = cycle_strip(record_.file(), record_.timings(), settings, label, ratio)) {
+            list.append(strip_map(*strip, record_.context().formatter));
+        }
+    };
+    if (const auto* found = visit.found_of(timer_)) {
+        add(*found, WF_TEXT("found"));
+    }
+    if (timer != nullptr) {
+        add(as_settings(*timer), WF_TEXT("advised"));
+    }
+    if (const auto* left = visit.left_of(timer_)) {
+        add(*left, WF_TEXT("left"));
+    }
+    return list;
+}
+
+QVariantMap AdviceViewModel::reason(const QString& setting) const {
+    const auto* timer = advice();
+    for (const auto one : advised_settings) {
+        if (timer == nullptr || setting != qstring(key_of(one))) {
+            continue;
+        }
+        const auto* advised = timer->advised(one);
+        if (advised == nullptr) {
+            return {};
+        }
+        const auto& formatter = record_.context().formatter;
+        const auto& reason = advised->reason;
+        QVariantList inputs;
+        for (const auto& input : reason.inputs) {
+            inputs.append(QVariantMap{{"name", formatter.text(input.name)},
+                                      {"symbol", qstring(input.symbol)},
+                                      {"value", formatter.text(input.value)},
+                                      {"origin", formatter.text(label_of(input.origin))},
+                                      {"source", qstring(input.source)}});
+        }
+        QString rounding;
+        if (reason.exact && reason.resolution && reason.rounding != Rounding::none) {
+            rounding = (reason.rounding == Rounding::up ? tr("%1, rounded up to a step of %2")
+                                                        : tr("%1, rounded down to a step of %2"))
+                           .arg(formatter.text(*reason.exact), formatter.text(*reason.resolution));
+        }
+        return {{"title", formatter.text(label_of(one))},
+                {"explanation", formatter.text(reason.explanation)},
+                {"formula", qstring(reason.formula)},
+                {"inputs", inputs},
+                {"result", advised->value ? formatter.text(*advised->value) : tr("leave unset")},
+                {"rounding", rounding},
+                {"source", qstring(reason.source)}};
+    }
+    return {};
+}
+
+}  // namespace wetfront::ui

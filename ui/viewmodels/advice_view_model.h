@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QVariantList>
+
+#include "viewmodels/visit_record.h"
+
+namespace wetfront::ui {
+
+/// The step Advice: for one timer, found, advised and left side by side, why, and what is wrong with what was
+/// found.
+class AdviceViewModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by a visit")
+    Q_PROPERTY(QVariantList timers READ timers NOTIFY changed)  ///< {value, text}
+    Q_PROPERTY(QString timer READ timer WRITE chooseTimer NOTIFY changed)
+    Q_PROPERTY(QString verdict READ verdict NOTIFY changed)
+    Q_PROPERTY(QString truth READ truth NOTIFY changed)
+    Q_PROPERTY(QString truthSource READ truthSource NOTIFY changed)
+    Q_PROPERTY(QVariantList groups READ groups NOTIFY
+                   changed)  ///< {title, rows: [{label, found, advised, left, brief, differs, setting}]}
+    Q_PROPERTY(QVariantList banks READ banks NOTIFY changed)  ///< {name, decides, text}
+    Q_PROPERTY(QStringList missing READ missing NOTIFY changed)
+    Q_PROPERTY(QStringList notes READ notes NOTIFY changed)
+    Q_PROPERTY(QStringList assumed READ assumed NOTIFY changed)
+    Q_PROPERTY(QVariantList foundFindings READ foundFindings NOTIFY
+                   changed)  ///< {severity, word, message, remedy, source}
+    Q_PROPERTY(QVariantList leftFindings READ leftFindings NOTIFY changed)
+    Q_PROPERTY(QVariantList strips READ strips NOTIFY changed)  ///< one a set of settings, keys of CycleStrip
+
+public:
+    AdviceViewModel(VisitRecord& record, QObject* parent);
+
+    [[nodiscard]] QVariantList timers() const;
+    [[nodiscard]] QString timer() const;
+    void chooseTimer(const QString& id);
+    [[nodiscard]] QString verdict() const;
+    [[nodiscard]] QString truth() const;
+    [[nodiscard]] QString truthSource() const;
+    [[nodiscard]] QVariantList groups() const;
+    [[nodiscard]] QVariantList banks() const;
+    [[nodiscard]] QStringList missing() const;
+    [[nodiscard]] QStringList notes() const;
+    [[nodiscard]] QStringList assumed() const;
+    [[nodiscard]] QVariantList foundFindings() const;
+    [[nodiscard]] QVariantList leftFindings() const;
+    [[nodiscard]] QVariantList strips() const;
+
+    /// Why a setting is what it is: {title, explanation, formula, inputs, result, rounding, source}; empty
+    /// for settings that advice does not cover.
+    Q_INVOKABLE QVariantMap reason(const QString& setting) const;
+
+signals:
+    void changed();
+
+private:
+    void follow_record();
+    [[nodiscard]] const TimerAdvice* advice() const;
+    [[nodiscard]] QStringList texts(const std::vector<Message>& messages) const;
+    [[nodiscard]] QVariantList findings(const std::vector<Finding>& list) const;
+
+    VisitRecord& record_;
+    Id timer_;
+};
+
+}  // namespace wetfront::ui

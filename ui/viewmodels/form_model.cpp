@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "viewmodels/form_model.h"
+
+#include "records/record_text.h"
+
+namespace wetfront::ui {
+namespace {
+
+QString type_name(FormField::Type type) {
+    switch (type) {
+        case FormField::Type::quantity:
+            return QStringLiteral("quantity");
+        case FormField::Type::number:
+            return QStringLiteral("number");
+        case FormField::Type::text:
+            return QStringLiteral("text");
+        case FormField::Type::choice:
+            return QStringLiteral("choice");
+        case FormField::Type::time_of_day:
+            return QStringLiteral("time");
+        case FormField::Type::yes_no:
+            return QStringLiteral("yesno");
+    }
+    return {};
+}
+
+QString text_of(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+// "12.5gpm" to "12.5" and "gpm".
+std::pair<QString, QString> split_entry(const QString& entry) {
+    qsizetype end = 0;
+    while (end < entry.size() && (entry[end].isDigit() || QStringLiteral("+-.,").contains(entry[end]))) {
+        ++end;
+    }
+    return {entry.left(end), entry.mid(end).trimmed()};
+}
+
+// A unit as people read it, whichever way it was typed.
+QString shown_unit(const FormField& field, const QString& typed) {
+    if (field.kind) {
+        for (const auto& unit : units_of(*field.kind)) {
+            if (typed == text_of(unit.symbol)) {
+                return text_of(unit.display);
+            }
+        }
+    }
+    return typed;
+}
+
+}  // namespace
+
+FormModel::FormModel(const Formatter& formatter, QObject* parent)
+    : QAbstractListModel{parent}, formatter_{formatter} {}
+
+int FormModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : count();
+}
+
+QHash<int, QByteArray> FormModel::roleNames() const {
+    return {{KeyRole, "key"},
+            {LabelRole, "label"},
+            {WhyRole, "why"},
+            {TypeRole, "type"},
+            {NumberRole, "number"},
+            {UnitRole, "unit"},
+            {EntryRole, "entry"},
+            {RangeRole, "range"},
+            {TypedNumberRole, "typedNumber"},
+            {TypedUnitRole, "typedUnit"},
+            {UnitsRole, "units"},
+            {ChoicesRole, "choices"}};
+}
+
+QString FormModel::shown(const FormField& field) const {
+    switch (field.type) {
+        case FormField::Type::quantity: {
+            const auto quantity = field.quantity();
+            return quantity ? formatter_.number(*quantity) : QString{};
+        }
+        case FormField::Type::choice:
+        case FormField::Type::yes_no: {
+            const QString value = field.entry();
+            for (const auto& [choice, words] : field.choices) {
+                if (choice == value) {
+                    return words;
+                }
+            }
+            return value;
+        }
+        case FormField::Type::number:
+        case FormField::Type::text:
+        case FormField::Type::time_of_day:
+            return field.entry();
+    }
+    return {};
+}
+
+QStringList FormModel::units(const FormField& field) const {
+    QStringList list;
+    if (!field.kind) {
+        return list;
+    }
+    const auto add = [&](UnitSystem system, Scale scale) {
+        const QString display = text_of(display_unit(*field.kind, system, scale).unit->display);
+        if (!list.contains(display)) {
+            list.append(display);
+        }
+    };
+    const auto own = formatter_.units();
+    add(own, field.about.scale);
+    add(own == UnitSystem::us ? UnitSystem::si : UnitSystem::us, field.about.scale);
+    if (*field.kind == Kind::duration) {
+        add(own, Scale::normal);
+        add(own, Scale::coarse);
+    }
+    return list;
+}
+
+QVariant FormModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) {
+        return {};
+    }
+    const auto& field = fields_[static_cast<std::size_t>(index.row())];
+    switch (role) {
+        case KeyRole:
+            return text_of(field.about.key);
+        case LabelRole: {
+            const QString label = formatter_.text(Message{field.about.label});
+            return field.title.isEmpty() ? label : tr("%1: %2").arg(field.title, label);
+        }
+        case WhyRole:
+            return *field.about.why == '\0' ? QString{} : formatter_.text(Message{field.about.why});
+        case TypeRole:
+            return type_name(field.type);
+        case NumberRole:
+            return shown(field);
+        case UnitRole: {
+            const auto quantity = field.type == FormField::Type::quantity ? field.quantity() : std::nullopt;
+            return quantity ? formatter_.unit(*quantity) : QString{};
+        }
+        case EntryRole:
+            return field.entry();
+        case TypedNumberRole:
+            return split_entry(field.entry()).first;
+        case TypedUnitRole: {
+            const QString unit = split_entry(field.entry()).second;
+            const auto usual = units(field);
+            return unit.isEmpty() && !usual.isEmpty() ? usual.front() : shown_unit(field, unit);
+        }
+        case RangeRole:
+            return field.kind
+                       ? QString::fromStdString(range_text(field.about, *field.kind, formatter_.units()))
+                       : QString{};
+        case UnitsRole:
+            return units(field);
+        case ChoicesRole: {
+            QVariantList list;
+            for (const auto& [value, words] : field.choices) {
+                list.append(QVariantMap{{"value", value}, {"text", words}});
+            }
+            return list;
+        }
+        default:
+            return {};
+    }
+}
+
+void FormModel::set_fields(std::vector<FormField> fields) {
+    beginResetModel();
+    fields_ = std::move(fields);
+    endResetModel();
+    emit refreshed();
+}
+
+void FormModel::refresh() {
+    if (!fields_.empty()) {
+        emit dataChanged(index(0), index(count() - 1));
+    }
+    emit refreshed();
+}
+
+QString FormModel::enter(int row, const QString& text) {
+    if (row < 0 || row >= count()) {
+        return tr("There is no such line.");
+    }
+    const auto result = fields_[static_cast<std::size_t>(row)].set(text.trimmed().toStdString());
+    if (!result) {
+        return QString::fromStdString(result.error().text());
+    }
+    emit dataChanged(index(row), index(row));
+    emit entered();
+    return {};
+}
+
+}  // namespace wetfront::ui

@@ -1,0 +1,275 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "viewmodels/house_view_model.h"
+
+#include <algorithm>
+
+#include "viewmodels/record_form.h"
+
+namespace wetfront::ui {
+namespace {
+
+constexpr std::size_t most_pumps = 4;
+constexpr std::size_t most_banks = 8;
+constexpr std::size_t most_timers = 4;
+
+QString qstring(const Id& id) {
+    return QString::fromStdString(id.text);
+}
+
+std::string numbered(const QString& word, std::size_t number) {
+    return QStringLiteral("%1 %2").arg(word).arg(number).toStdString();
+}
+
+Error full(const QString& what, std::size_t most) {
+    return bad_input(what.toStdString(), "", "at most " + std::to_string(most));
+}
+
+void take_from_timers(House& house, const Id& pump) {
+    for (auto& timer : house.timers) {
+        std::erase(timer.pumps, pump);
+    }
+}
+
+}  // namespace
+
+House new_house(Store& store, const Id& farm, const std::string& name) {
+    House house;
+    house.id = store.new_id();
+    house.farm = farm;
+    house.name = name;
+    Pump pump;
+    pump.id = store.new_id();
+    pump.name = numbered(HouseViewModel::tr("Pump"), 1);
+    PadBank bank;
+    bank.id = store.new_id();
+    bank.name = numbered(HouseViewModel::tr("Bank"), 1);
+    bank.pump = pump.id;
+    Timer timer;
+    timer.id = store.new_id();
+    timer.name = numbered(HouseViewModel::tr("Timer"), 1);
+    timer.pumps.push_back(pump.id);
+    house.pumps.push_back(std::move(pump));
+    house.banks.push_back(std::move(bank));
+    house.timers.push_back(std::move(timer));
+    return house;
+}
+
+HouseViewModel::HouseViewModel(VisitRecord& record, QObject* parent)
+    : QObject{parent},
+      record_{record},
+      farm_{new FormModel{record.context().formatter, this}},
+      house_{new FormModel{record.context().formatter, this}} {
+    farm_->set_fields(form_lines<Farm>(
+        [this]() -> Farm& { return record_.farm(); },
+        {"name", "customer", "service_firm", "elevation", "design_dry_bulb", "design_wet_bulb",
+         "design_daily_range"},
+        [this]() -> Result<void> {
+            const auto& farm = record_.farm();
+            if (farm.design_dry_bulb && farm.design_wet_bulb &&
+                farm.design_wet_bulb->value() > farm.design_dry_bulb->value()) {
+                return bad_input("Design day", farm.design_wet_bulb->text(),
+                                 "the wet bulb is at most the temperature, " + farm.design_dry_bulb->text());
+            }
+            return record_.save_farm();
+        }));
+    house_->set_fields(form_lines<House>([this]() -> House& { return record_.house(); },
+                                         {"name", "fan_airflow"}, [this] { return record_.save_house(); }));
+    const auto& formatter = record.context().formatter;
+    pumps_ = new PartsModel{
+        formatter,
+        {[this] { return record_.house().pumps.size(); },
+         [this](std::size_t i) { return QString::fromStdString(record_.house().pumps[i].name); },
+         [this](std::size_t i) { return pump_lines(i); },
+         [this]() -> Result<void> {
+             auto& house = record_.house();
+             if (house.pumps.size() >= most_pumps) {
+                 return full(tr("Pumps"), most_pumps);
+             }
+             const House before = house;
+             Pump pump;
+             pump.id = record_.context().store.new_id();
+             pump.name = numbered(tr("Pump"), house.pumps.size() + 1);
+             if (!house.timers.empty()) {
+                 house.timers.front().pumps.push_back(pump.id);
+             }
+             house.pumps.push_back(std::move(pump));
+             return keep_or_restore(before);
+         },
+         [this](std::size_t i) -> Result<void> {
+             auto& house = record_.house();
+             const Pump pump = house.pumps[i];
+             WF_CHECK(refuse_if_timed(pump.id, {}, pump.name));
+             for (const auto& bank : house.banks) {
+                 if (bank.pump == pump.id) {
+                     return bad_input(pump.name, "",
+                                      "feeds " + bank.name + ": choose another pump for it first");
+                 }
+             }
+             const House before = house;
+             take_from_timers(house, pump.id);
+             house.pumps.erase(house.pumps.begin() + static_cast<std::ptrdiff_t>(i));
+             return keep_or_restore(before);
+         }},
+        this};
+    banks_ = new PartsModel{
+        formatter,
+        {[this] { return record_.house().banks.size(); },
+         [this](std::size_t i) { return QString::fromStdString(record_.house().banks[i].name); },
+         [this](std::size_t i) { return bank_lines(i); },
+         [this]() -> Result<void> {
+             auto& house = record_.house();
+             if (house.banks.size() >= most_banks) {
+                 return full(tr("Banks"), most_banks);
+             }
+             if (house.pumps.empty()) {
+                 return bad_input(tr("Bank").toStdString(), "", "add a pump first");
+             }
+             const House before = house;
+             // The banks of a house are mostly alike: the new one starts as the last one.
+             PadBank bank = house.banks.empty() ? PadBank{} : house.banks.back();
+             bank.id = record_.context().store.new_id();
+             bank.name = numbered(tr("Bank"), house.banks.size() + 1);
+             if (house.pump(bank.pump) == nullptr) {
+                 bank.pump = house.pumps.front().id;
+             }
+             house.banks.push_back(std::move(bank));
+             return keep_or_restore(before);
+         },
+         [this](std::size_t i) -> Result<void> {
+             auto& house = record_.house();
+             const PadBank bank = house.banks[i];
+             WF_CHECK(refuse_if_timed({}, bank.id, bank.name));
+             const House before = house;
+             house.banks.erase(house.banks.begin() + static_cast<std::ptrdiff_t>(i));
+             return keep_or_restore(before);
+         }},
+        this};
+    timers_ = new PartsModel{
+        formatter,
+        {[this] { return record_.house().timers.size(); },
+         [this](std::size_t i) { return QString::fromStdString(record_.house().timers[i].name); },
+         [this](std::size_t i) { return timer_lines(i); },
+         [this]() -> Result<void> {
+             auto& house = record_.house();
+             if (house.timers.size() >= most_timers) {
+                 return full(tr("Timers"), most_timers);
+             }
+             const House before = house;
+             Timer timer;
+             timer.id = record_.context().store.new_id();
+             timer.name = numbered(tr("Timer"), house.timers.size() + 1);
+             house.timers.push_back(std::move(timer));
+             return keep_or_restore(before);
+         },
+         [this](std::size_t i) -> Result<void> {
+             auto& house = record_.house();
+             const Timer timer = house.timers[i];
+             const auto& visit = record_.file().visit;
+             if (visit.found_of(timer.id) != nullptr || visit.left_of(timer.id) != nullptr) {
+                 return bad_input(timer.name, "", "has settings in this visit and stays");
+             }
+             const House before = house;
+             house.timers.erase(house.timers.begin() + static_cast<std::ptrdiff_t>(i));
+             return keep_or_restore(before);
+         }},
+        this};
+    connect(&record_, &VisitRecord::changed, this, [this] {
+        farm_->refresh();
+        house_->refresh();
+        pumps_->refresh();
+        banks_->refresh();
+        timers_->refresh();
+    });
+}
+
+Result<void> HouseViewModel::keep_or_restore(const House& before) {
+    auto result = record_.save_house();
+    if (!result) {
+        record_.house() = before;
+    }
+    return result;
+}
+
+Result<void> HouseViewModel::refuse_if_timed(const Id& pump, const Id& bank, const std::string& name) const {
+    const auto uses = [&](const std::vector<Mark>& marks) {
+        return std::any_of(marks.begin(), marks.end(), [&](const Mark& mark) {
+            return (!pump.empty() && mark.pump == pump) || (!bank.empty() && mark.bank == bank);
+        });
+    };
+    const auto& store = record_.context().store;
+    WF_TRY(const auto visits, store.visits_of(record_.file().house.id));
+    for (const auto& visit : visits) {
+        WF_TRY(const auto marks, store.marks_of(visit.visit));
+        if (uses(marks)) {
+            return bad_input(name, "", "was timed on " + local_date(visit.started) + " and stays");
+        }
+    }
+    return boost::outcome_v2::success();
+}
+
+std::vector<FormField> HouseViewModel::pump_lines(std::size_t row) {
+    auto lines = form_lines<Pump>([this, row]() -> Pump& { return record_.house().pumps[row]; },
+                                  {"name", "sump_volume", "make_up_flow", "riser_volume"},
+                                  [this] { return record_.save_house(); });
+    FormField timer;
+    timer.type = FormField::Type::choice;
+    timer.about = Field{"timer", WF_TEXT("Switched by")};
+    for (const auto& choice : record_.house().timers) {
+        timer.choices.emplace_back(qstring(choice.id), QString::fromStdString(choice.name));
+    }
+    timer.entry = [this, row] {
+        const auto& house = record_.house();
+        for (const auto& choice : house.timers) {
+            if (std::find(choice.pumps.begin(), choice.pumps.end(), house.pumps[row].id) !=
+                choice.pumps.end()) {
+                return qstring(choice.id);
+            }
+        }
+        return QString{};
+    };
+    timer.set = [this, row](const std::string& id) -> Result<void> {
+        auto& house = record_.house();
+        const House before = house;
+        take_from_timers(house, house.pumps[row].id);
+        for (auto& choice : house.timers) {
+            if (choice.id.text == id) {
+                choice.pumps.push_back(house.pumps[row].id);
+            }
+        }
+        return keep_or_restore(before);
+    };
+    lines.push_back(std::move(timer));
+    return lines;
+}
+
+std::vector<FormField> HouseViewModel::bank_lines(std::size_t row) {
+    const auto bank = [this, row]() -> PadBank& { return record_.house().banks[row]; };
+    const auto save = [this] { return record_.save_house(); };
+    auto lines = form_lines<PadBank>(
+        bank,
+        {"name", "pump_end", "length", "height", "thickness", "header_bore", "outlet_bore", "outlet_spacing"},
+        save);
+    FormField pump;
+    pump.type = FormField::Type::choice;
+    pump.about = Field{"pump", WF_TEXT("Fed by")};
+    for (const auto& choice : record_.house().pumps) {
+        pump.choices.emplace_back(qstring(choice.id), QString::fromStdString(choice.name));
+    }
+    pump.entry = [bank] { return qstring(bank().pump); };
+    pump.set = [this, bank](const std::string& id) -> Result<void> {
+        WF_CHECK(refuse_if_timed({}, bank().id, bank().name));
+        const House before = record_.house();
+        bank().pump = Id{id};
+        return keep_or_restore(before);
+    };
+    lines.insert(lines.begin() + 1, std::move(pump));
+    return lines;
+}
+
+std::vector<FormField> HouseViewModel::timer_lines(std::size_t row) {
+    return form_lines<Timer>([this, row]() -> Timer& { return record_.house().timers[row]; },
+                             {"name", "kind", "resolution", "period_resolution"},
+                             [this] { return record_.save_house(); });
+}
+
+}  // namespace wetfront::ui

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+
+#include "viewmodels/parts_model.h"
+#include "viewmodels/visit_record.h"
+
+namespace wetfront::ui {
+
+/// The step House and banks: farm with its design day, house, pumps, banks and timers as forms.
+class HouseViewModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by a visit")
+    Q_PROPERTY(wetfront::ui::FormModel* farm READ farm CONSTANT)
+    Q_PROPERTY(wetfront::ui::FormModel* house READ house CONSTANT)
+    Q_PROPERTY(wetfront::ui::PartsModel* pumps READ pumps CONSTANT)
+    Q_PROPERTY(wetfront::ui::PartsModel* banks READ banks CONSTANT)
+    Q_PROPERTY(wetfront::ui::PartsModel* timers READ timers CONSTANT)
+
+public:
+    HouseViewModel(VisitRecord& record, QObject* parent);
+
+    [[nodiscard]] FormModel* farm() const { return farm_; }
+    [[nodiscard]] FormModel* house() const { return house_; }
+    [[nodiscard]] PartsModel* pumps() const { return pumps_; }
+    [[nodiscard]] PartsModel* banks() const { return banks_; }
+    [[nodiscard]] PartsModel* timers() const { return timers_; }
+
+private:
+    [[nodiscard]] std::vector<FormField> pump_lines(std::size_t row);
+    [[nodiscard]] std::vector<FormField> bank_lines(std::size_t row);
+    [[nodiscard]] std::vector<FormField> timer_lines(std::size_t row);
+    [[nodiscard]] Result<void> keep_or_restore(const House& before);
+    [[nodiscard]] Result<void> refuse_if_timed(const Id& pump, const Id& bank, const std::string& name) const;
+
+    VisitRecord& record_;
+    FormModel* farm_;
+    FormModel* house_;
+    PartsModel* pumps_;
+    PartsModel* banks_;
+    PartsModel* timers_;
+};
+
+/// A house as a new one starts: one pump that feeds one bank, on one timer.
+[[nodiscard]] House new_house(Store& store, const Id& farm, const std::string& name);
+
+}  // namespace wetfront::ui

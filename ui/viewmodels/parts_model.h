@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+#include <QAbstractListModel>
+#include <functional>
+#include <memory>
+#include <vector>
+
+#include "viewmodels/form_model.h"
+
+namespace wetfront::ui {
+
+/// Things of one sort that a house has several of (pumps, banks, timers), each with a form.
+class PartsModel : public QAbstractListModel {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by a view model")
+    Q_PROPERTY(int count READ count NOTIFY countChanged)
+
+public:
+    enum Role { TitleRole = Qt::UserRole + 1, FormRole };
+
+    /// How the parts are reached; each is called on the GUI thread.
+    struct Access {
+        std::function<std::size_t()> count;
+        std::function<QString(std::size_t)> title;
+        std::function<std::vector<FormField>(std::size_t)> lines;
+        std::function<Result<void>()> add;
+        std::function<Result<void>(std::size_t)> remove;
+    };
+    PartsModel(const Formatter& formatter, Access access, QObject* parent);
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+    [[nodiscard]] int count() const { return static_cast<int>(forms_.size()); }
+
+    /// The parts changed: builds the forms again if their number did, else refreshes them.
+    void refresh();
+
+    /// What is wrong, or an empty text.
+    Q_INVOKABLE QString add();
+    Q_INVOKABLE QString remove(int row);
+
+signals:
+    void countChanged();
+
+private:
+    void rebuild();
+
+    const Formatter& formatter_;
+    Access access_;
+    std::vector<FormModel*> forms_;
+};
+
+}  // namespace wetfront::ui

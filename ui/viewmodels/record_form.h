@@ -1,0 +1,185 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QObject>
+#include <functional>
+#include <string_view>
+#include <type_traits>
+#include <vector>
+
+#include "base/numbers.h"
+#include "records/record_text.h"
+#include "viewmodels/form_model.h"
+
+namespace wetfront::ui {
+
+// Turns the description of a record's fields into lines of a form, so that a field is described once for
+// files and screens.
+
+namespace record_form_detail {
+
+template <class T>
+struct IsEntry : std::false_type {};
+template <class Q>
+struct IsEntry<Optional<Q>> : std::true_type {
+    using Quantity = Q;
+};
+
+/// Calls use(field, member) for the field with that key.
+template <class Record, class Use>
+void with_field(Record& record, std::string_view key, const Use& use) {
+    each_field(record, [&](const Field& field, auto& member) {
+        if (key == field.key) {
+            use(field, member);
+        }
+    });
+}
+
+/// Words for an enumerator's name in files, translated.
+[[nodiscard]] QString enumerator_words(std::string_view name);
+[[nodiscard]] std::vector<std::pair<QString, QString>> yes_no_choices();
+
+template <class T>
+constexpr bool has_line =
+    IsEntry<T>::value || std::is_same_v<T, std::string> || std::is_enum_v<T> ||
+    std::is_same_v<T, std::optional<bool>> || std::is_same_v<T, std::optional<double>> ||
+    std::is_same_v<T, std::optional<TimeOfDay>>;
+
+template <class T>
+QString entry_of(const T& member) {
+    if constexpr (IsEntry<T>::value) {
+        return member ? QString::fromStdString(member->text()) : QString{};
+    } else if constexpr (std::is_same_v<T, std::string>) {
+        return QString::fromStdString(member);
+    } else if constexpr (std::is_enum_v<T>) {
+        const auto name = enum_name(member);
+        return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
+    } else if constexpr (std::is_same_v<T, std::optional<bool>>) {
+        return member ? (*member ? QStringLiteral("yes") : QStringLiteral("no")) : QString{};
+    } else if constexpr (std::is_same_v<T, std::optional<double>>) {
+        return member ? QString::fromStdString(print_exact(*member)) : QString{};
+    } else {
+        return member ? QString::fromStdString(member->text()) : QString{};
+    }
+}
+
+template <class T>
+Result<void> take(const Field& field, T& member, const std::string& text) {
+    const std::string item = field.label;
+    if constexpr (std::is_same_v<T, std::string>) {
+        if (text.size() > 200) {
+            return bad_input(item, text, "at most 200 characters");
+        }
+        member = text;
+    } else if constexpr (std::is_enum_v<T>) {
+        const auto value = enum_value<T>(text);
+        if (!value) {
+            return bad_input(item, text, "choose one of the list");
+        }
+        member = *value;
+    } else if (text.empty()) {
+        member.reset();
+    } else if constexpr (IsEntry<T>::value) {
+        WF_TRY(member, parse_field<typename IsEntry<T>::Quantity>(field, text, item));
+    } else if constexpr (std::is_same_v<T, std::optional<bool>>) {
+        member = text == "yes";
+    } else if constexpr (std::is_same_v<T, std::optional<double>>) {
+        WF_TRY(const double value, parse_number(text, item));
+        if (value < field.least || value > field.most) {
+            return bad_input(
+                item, text,
+                print_number(field.least, 3) + " to " + print_number(field.most, 3) + " is accepted");
+        }
+        member = value;
+    } else {
+        WF_TRY(member, TimeOfDay::parse(text, item));
+    }
+    return boost::outcome_v2::success();
+}
+
+template <class T>
+void describe(FormField& line, const T& /*member*/) {
+    using Type = FormField::Type;
+    if constexpr (IsEntry<T>::value) {
+        line.type = Type::quantity;
+        line.kind = KindOf<typename IsEntry<T>::Quantity>::value;
+    } else if constexpr (std::is_same_v<T, std::string>) {
+        line.type = Type::text;
+    } else if constexpr (std::is_enum_v<T>) {
+        line.type = Type::choice;
+        for (const auto& entry : EnumNames<T>::all) {
+            line.choices.emplace_back(
+                QString::fromUtf8(entry.name.data(), static_cast<qsizetype>(entry.name.size())),
+                enumerator_words(entry.name));
+        }
+    } else if constexpr (std::is_same_v<T, std::optional<bool>>) {
+        line.type = Type::yes_no;
+        line.choices = yes_no_choices();
+    } else if constexpr (std::is_same_v<T, std::optional<double>>) {
+        line.type = Type::number;
+    } else {
+        line.type = Type::time_of_day;
+    }
+}
+
+}  // namespace record_form_detail
+
+/// Lines for the fields with those keys, in that order. `record` gives the record at the time of each call;
+/// `stored` is called after a change and may refuse it (the change is then taken back).
+template <class Record>
+std::vector<FormField> form_lines(const std::function<Record&()>& record,
+                                  const std::vector<std::string_view>& keys,
+                                  const std::function<Result<void>()>& stored) {
+    namespace detail = record_form_detail;
+    std::vector<FormField> lines;
+    for (const auto key : keys) {
+        detail::with_field(record(), key, [&](const Field& field, auto& found) {
+            using Member = std::remove_cvref_t<decltype(found)>;
+            if constexpr (detail::has_line<Member>) {
+                FormField line;
+                line.about = field;
+                detail::describe(line, found);
+                line.entry = [record, key] {
+                    QString text;
+                    detail::with_field(record(), key, [&](const Field&, auto& member) {
+                        if constexpr (detail::has_line<std::remove_cvref_t<decltype(member)>>) {
+                            text = detail::entry_of(member);
+                        }
+                    });
+                    return text;
+                };
+                line.quantity = [record, key, scale = field.scale] {
+                    std::optional<AnyQuantity> value;
+                    detail::with_field(record(), key, [&](const Field&, auto& member) {
+                        if constexpr (detail::IsEntry<std::remove_cvref_t<decltype(member)>>::value) {
+                            if (member) {
+                                value = any(member->value(), scale);
+                            }
+                        }
+                    });
+                    return value;
+                };
+                line.set = [record, key, stored](const std::string& text) -> Result<void> {
+                    const Record before = record();
+                    Result<void> result = boost::outcome_v2::success();
+                    detail::with_field(record(), key, [&](const Field& about, auto& member) {
+                        if constexpr (detail::has_line<std::remove_cvref_t<decltype(member)>>) {
+                            result = detail::take(about, member, text);
+                        }
+                    });
+                    if (result) {
+                        result = stored();
+                    }
+                    if (!result) {
+                        record() = before;
+                    }
+                    return result;
+                };
+                lines.push_back(std::move(line));
+            }
+        });
+    }
+    return lines;
+}
+
+}  // namespace wetfront::ui

@@ -1,0 +1,266 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "viewmodels/session_view_model.h"
+
+#include <algorithm>
+
+namespace wetfront::ui {
+namespace {
+
+QString qstring(const std::string& text) {
+    return QString::fromStdString(text);
+}
+
+template <class List, class Name>
+void add_new(List& known, const List& more, Name name) {
+    for (const auto& entry : more) {
+        if (std::none_of(known.begin(), known.end(),
+                         [&](const auto& other) { return name(other) == name(entry); })) {
+            known.push_back(entry);
+        }
+    }
+}
+
+constexpr std::size_t visits_read_for_names = 5;
+
+}  // namespace
+
+SessionViewModel::SessionViewModel(const Context& context, const PressClock& presses, SheetPaper paper,
+                                   Preferences preferences, bool demo, QObject* parent)
+    : QObject{parent},
+      context_{context},
+      presses_{presses},
+      paper_{std::move(paper)},
+      preferences_{std::move(preferences)},
+      demo_{demo},
+      houses_{new HousesModel{context, this}} {
+    if (preferences_.read(QStringLiteral("units")) == QStringLiteral("si")) {
+        context_.formatter.set_units(UnitSystem::si);
+    }
+    if (const QString kept = preferences_.read(QStringLiteral("theme")); !kept.isEmpty()) {
+        theme_ = kept;
+    }
+    failed(houses_->reload());
+}
+
+SessionViewModel::~SessionViewModel() = default;
+
+template <class T>
+bool SessionViewModel::failed(const Result<T>& result) {
+    set_problem(result ? QString{} : qstring(result.error().text()));
+    return !result;
+}
+
+void SessionViewModel::set_problem(const QString& problem) {
+    if (problem != problem_) {
+        problem_ = problem;
+        emit problemChanged();
+    }
+}
+
+QString SessionViewModel::place() const {
+    return visit_              ? QStringLiteral("visit")
+           : house_.id.empty() ? QStringLiteral("houses")
+                               : QStringLiteral("house");
+}
+
+QVariantList SessionViewModel::farms() const {
+    QVariantList list;
+    if (const auto farms = context_.store.farms()) {
+        for (const auto& farm : farms.value()) {
+            list.append(QVariantMap{{"value", qstring(farm.id.text)}, {"text", qstring(farm.name)}});
+        }
+    }
+    list.append(QVariantMap{{"value", QString{}}, {"text", tr("Another farm")}});
+    return list;
+}
+
+QString SessionViewModel::houseFarm() const {
+    const auto farm = house_.id.empty() ? Result<Farm>{Farm{}} : context_.store.farm(house_.farm);
+    return farm ? qstring(farm.value().name) : QString{};
+}
+
+QVariantList SessionViewModel::houseBanks() const {
+    QVariantList list;
+    for (const auto& bank : house_.banks) {
+        QStringList parts;
+        if (bank.length) {
+            parts.append(context_.formatter.text(any(bank.length->value())));
+        }
+        if (const auto* pump = house_.pump(bank.pump)) {
+            parts.append(tr("fed by %1").arg(qstring(pump->name)));
+        }
+        list.append(QVariantMap{{"name", qstring(bank.name)},
+                                {"text", parts.join(QStringLiteral(", "))},
+                                {"pumpOnLeft", bank.pump_end == PumpEnd::left},
+                                {"aspect", aspect_of(bank)}});
+    }
+    return list;
+}
+
+QVariantList SessionViewModel::houseVisits() const {
+    QVariantList list;
+    if (house_.id.empty()) {
+        return list;
+    }
+    if (const auto visits = context_.store.visits_of(house_.id)) {
+        for (const auto& visit : visits.value()) {
+            list.append(QVariantMap{
+                {"id", qstring(visit.visit.text)},
+                {"title", context_.formatter.date(visit.started)},
+                {"detail",
+                 (visit.is_signed ? tr("signed, presses: %1") : tr("open, presses: %1")).arg(visit.marks)},
+                {"isSigned", visit.is_signed}});
+        }
+    }
+    return list;
+}
+
+QString SessionViewModel::unitSystem() const {
+    return context_.formatter.units() == UnitSystem::us ? QStringLiteral("us") : QStringLiteral("si");
+}
+
+void SessionViewModel::setUnitSystem(const QString& name) {
+    context_.formatter.set_units(name == QStringLiteral("si") ? UnitSystem::si : UnitSystem::us);
+    preferences_.write(QStringLiteral("units"), unitSystem());
+    if (visit_) {
+        visit_->show_again();
+    }
+    failed(houses_->reload());
+    emit shownChanged();
+    emit placeChanged();
+}
+
+void SessionViewModel::setTheme(const QString& name) {
+    theme_ = name;
+    preferences_.write(QStringLiteral("theme"), theme_);
+    emit shownChanged();
+}
+
+QString SessionViewModel::decimalMark() const {
+    return context_.formatter.locale().decimalPoint();
+}
+
+void SessionViewModel::openHouse(const QString& id) {
+    auto house = context_.store.house(Id{id.toStdString()});
+    if (!failed(house)) {
+        house_ = std::move(house).value();
+        emit placeChanged();
+    }
+}
+
+void SessionViewModel::openVisit(const QString& id) {
+    auto file = context_.store.visit_file(Id{id.toStdString()});
+    if (!failed(file)) {
+        show_visit(std::move(file).value());
+    }
+}
+
+VisitViewModel::Known SessionViewModel::known_before(const VisitFile& file) {
+    VisitViewModel::Known known;
+    const auto visits = context_.store.visits_of(file.house.id);
+    if (!visits) {
+        return known;
+    }
+    std::size_t read = 0;
+    for (const auto& summary : visits.value()) {
+        if (summary.visit == file.visit.id || file.visit.started < summary.started) {
+            continue;
+        }
+        const auto earlier = context_.store.visit_file(summary.visit);
+        if (!earlier || ++read > visits_read_for_names) {
+            break;
+        }
+        if (read == 1) {
+            known.earlier = timings_of(earlier.value());
+        }
+        add_new(known.persons, earlier.value().visit.persons,
+                [](const Person& person) { return person.name; });
+        add_new(known.instruments, earlier.value().visit.instruments,
+                [](const Instrument& instrument) { return instrument.name; });
+    }
+    return known;
+}
+
+void SessionViewModel::show_visit(VisitFile file) {
+    auto known = known_before(file);
+    house_ = file.house;
+    visit_ = std::make_unique<VisitViewModel>(context_, presses_, paper_, std::move(file), std::move(known),
+                                              nullptr);
+    QObject::connect(visit_.get(), &VisitViewModel::changed, this, [this] { house_ = visit_->file().house; });
+    emit placeChanged();
+}
+
+void SessionViewModel::startVisit() {
+    if (house_.id.empty()) {
+        return;
+    }
+    auto farm = context_.store.farm(house_.farm);
+    if (failed(farm)) {
+        return;
+    }
+    VisitFile file{std::move(farm).value(), house_, {}};
+    file.visit.id = context_.store.new_id();
+    file.visit.house = house_.id;
+    file.visit.started = context_.clock.wall_now();
+    const auto known = known_before(file);
+    file.visit.persons = known.persons;
+    file.visit.instruments = known.instruments;
+    if (!failed(context_.store.save(file.visit))) {
+        show_visit(std::move(file));
+    }
+}
+
+void SessionViewModel::startHouse(const QString& farmId, const QString& farmName, const QString& houseName) {
+    if (houseName.trimmed().isEmpty() || (farmId.isEmpty() && farmName.trimmed().isEmpty())) {
+        set_problem(tr("A house needs a name, and a farm."));
+        return;
+    }
+    Id farm_id{farmId.toStdString()};
+    if (farm_id.empty()) {
+        Farm farm;
+        farm.id = context_.store.new_id();
+        farm.name = farmName.trimmed().toStdString();
+        farm_id = farm.id;
+        if (failed(context_.store.save(farm))) {
+            return;
+        }
+    }
+    House house = new_house(context_.store, farm_id, houseName.trimmed().toStdString());
+    if (failed(context_.store.save(house))) {
+        return;
+    }
+    house_ = std::move(house);
+    failed(houses_->reload());
+    startVisit();
+}
+
+void SessionViewModel::back() {
+    if (visit_) {
+        // Views still bound to the visit are taken down by the place change first.
+        auto closing = std::move(visit_);
+        emit placeChanged();
+        closing.release()->deleteLater();
+        return;
+    }
+    house_ = House{};
+    failed(houses_->reload());
+    emit placeChanged();
+}
+
+bool SessionViewModel::resume_running_visit() {
+    const auto running = context_.store.visit_with_running_stopwatch();
+    if (failed(running) || !running.value()) {
+        return false;
+    }
+    openVisit(qstring(running.value()->text));
+    if (visit_) {
+        visit_->goTo(static_cast<int>(Step::time_the_water));
+    }
+    return visit_ != nullptr;
+}
+
+QImage SessionViewModel::sheet_page(int index) const {
+    return visit_ ? visit_->sheet()->page(index) : QImage{};
+}
+
+}  // namespace wetfront::ui

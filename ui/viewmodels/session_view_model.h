@@ -1,0 +1,99 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QVariantList>
+#include <memory>
+
+#include "viewmodels/houses_model.h"
+#include "viewmodels/visit_view_model.h"
+
+namespace wetfront::ui {
+
+/// What the reader chose for himself; kept outside the record file.
+struct Preferences {
+    std::function<QString(const QString& key)> read;
+    std::function<void(const QString& key, const QString& value)> write;
+};
+
+/// The program: where one is (houses, a house, a visit), and how things are shown. Made by the desktop main,
+/// handed to the window; lives as long as the store. GUI thread.
+class SessionViewModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(QString place READ place NOTIFY placeChanged)  ///< "houses", "house" or "visit"
+    Q_PROPERTY(wetfront::ui::HousesModel* houses READ houses CONSTANT)
+    Q_PROPERTY(QVariantList farms READ farms NOTIFY placeChanged)  ///< {value, text}; the last one is a new farm
+    Q_PROPERTY(QString houseName READ houseName NOTIFY placeChanged)
+    Q_PROPERTY(QString houseFarm READ houseFarm NOTIFY placeChanged)
+    Q_PROPERTY(
+        QVariantList houseBanks READ houseBanks NOTIFY placeChanged)  ///< {name, text, pumpOnLeft, aspect}
+    Q_PROPERTY(
+        QVariantList houseVisits READ houseVisits NOTIFY placeChanged)  ///< {id, title, detail, isSigned}
+    Q_PROPERTY(wetfront::ui::VisitViewModel* visit READ visit NOTIFY placeChanged)
+    Q_PROPERTY(QString unitSystem READ unitSystem WRITE setUnitSystem NOTIFY shownChanged)  ///< "us" or "si"
+    Q_PROPERTY(QString theme READ theme WRITE setTheme NOTIFY shownChanged)  ///< "sun", "shade" or "night"
+    Q_PROPERTY(QString decimalMark READ decimalMark NOTIFY shownChanged)
+    Q_PROPERTY(bool demo READ demo CONSTANT)
+    Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
+
+public:
+    SessionViewModel(const Context& context, const PressClock& presses, SheetPaper paper,
+                     Preferences preferences, bool demo, QObject* parent = nullptr);
+    ~SessionViewModel() override;
+
+    [[nodiscard]] QString place() const;
+    [[nodiscard]] HousesModel* houses() const { return houses_; }
+    [[nodiscard]] QVariantList farms() const;
+    [[nodiscard]] QString houseName() const { return QString::fromStdString(house_.name); }
+    [[nodiscard]] QString houseFarm() const;
+    [[nodiscard]] QVariantList houseBanks() const;
+    [[nodiscard]] QVariantList houseVisits() const;
+    [[nodiscard]] VisitViewModel* visit() const { return visit_.get(); }
+    [[nodiscard]] QString unitSystem() const;
+    void setUnitSystem(const QString& name);
+    [[nodiscard]] QString theme() const { return theme_; }
+    void setTheme(const QString& name);
+    [[nodiscard]] QString decimalMark() const;
+    [[nodiscard]] bool demo() const { return demo_; }
+    [[nodiscard]] QString problem() const { return problem_; }
+
+    Q_INVOKABLE void openHouse(const QString& id);
+    Q_INVOKABLE void openVisit(const QString& id);
+    /// A new visit of the house at hand; description and persons come over from the latest one.
+    Q_INVOKABLE void startVisit();
+    /// A new house, on an existing farm (`farmId`) or a new one (`farmName`); opens its first visit.
+    Q_INVOKABLE void startHouse(const QString& farmId, const QString& farmName, const QString& houseName);
+    Q_INVOKABLE void back();
+
+    /// If a stopwatch was running when the program ended, opens there. Returns true if it did.
+    bool resume_running_visit();
+    [[nodiscard]] QImage sheet_page(int index) const;
+
+signals:
+    void placeChanged();
+    void shownChanged();
+    void problemChanged();
+
+private:
+    template <class T>
+    bool failed(const Result<T>& result);
+    void set_problem(const QString& problem);
+    void show_visit(VisitFile file);
+    [[nodiscard]] VisitViewModel::Known known_before(const VisitFile& file);
+
+    Context context_;
+    const PressClock& presses_;
+    SheetPaper paper_;
+    Preferences preferences_;
+    bool demo_;
+    HousesModel* houses_;
+    House house_;
+    std::unique_ptr<VisitViewModel> visit_;
+    QString theme_ = QStringLiteral("sun");
+    QString problem_;
+};
+
+}  // namespace wetfront::ui

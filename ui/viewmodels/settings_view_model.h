@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QVariantList>
+
+#include "rules/rules.h"
+#include "viewmodels/form_model.h"
+#include "viewmodels/visit_record.h"
+
+namespace wetfront::ui {
+
+/// The steps Settings found and Settings left: what stands in each timer, in the four groups in which a
+/// grower asks.
+class SettingsViewModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by a visit")
+    Q_PROPERTY(QVariantList timers READ timers NOTIFY changed)  ///< {value, text}
+    Q_PROPERTY(QString timer READ timer WRITE chooseTimer NOTIFY changed)
+    Q_PROPERTY(wetfront::ui::FormModel* whenPadsMayRun READ whenPadsMayRun CONSTANT)
+    Q_PROPERTY(wetfront::ui::FormModel* howLong READ howLong CONSTANT)
+    Q_PROPERTY(wetfront::ui::FormModel* howItAdapts READ howItAdapts CONSTANT)
+    Q_PROPERTY(wetfront::ui::FormModel* rinse READ rinse CONSTANT)
+    Q_PROPERTY(wetfront::ui::FormModel* evidence READ evidence CONSTANT)
+    Q_PROPERTY(bool canCopy READ canCopy NOTIFY
+                   changed)  ///< there is advice (left) or an earlier entry (found) to take over
+
+public:
+    SettingsViewModel(VisitRecord& record, WhichSettings which, QObject* parent);
+
+    [[nodiscard]] QVariantList timers() const;
+    [[nodiscard]] QString timer() const;
+    void chooseTimer(const QString& id);
+    [[nodiscard]] FormModel* whenPadsMayRun() const { return when_; }
+    [[nodiscard]] FormModel* howLong() const { return how_long_; }
+    [[nodiscard]] FormModel* howItAdapts() const { return adapts_; }
+    [[nodiscard]] FormModel* rinse() const { return rinse_; }
+    [[nodiscard]] FormModel* evidence() const { return evidence_; }
+    [[nodiscard]] bool canCopy() const;
+
+    /// Settings left: what is advised where there is advice, else what was found.
+    Q_INVOKABLE QString copyAdvice();
+
+signals:
+    void changed();
+
+private:
+    void follow_record();
+    void build_forms();
+    [[nodiscard]] TimerSettings& settings();
+    [[nodiscard]] std::vector<TimerSettings>& entries();
+    [[nodiscard]] Result<void> store_settings();
+    [[nodiscard]] std::vector<FormField> trim_lines();
+
+    VisitRecord& record_;
+    WhichSettings which_;
+    Id timer_;
+    std::size_t trim_rows_shown_ = 0;
+    TimerSettings new_entry_;  ///< behind the forms while nothing is entered for the timer
+    TrimRow blank_row_;        ///< behind the lines below the last trim row
+    FormModel* when_;
+    FormModel* how_long_;
+    FormModel* adapts_;
+    FormModel* rinse_;
+    FormModel* evidence_;
+};
+
+}  // namespace wetfront::ui

@@ -1,0 +1,261 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "viewmodels/sheet_view_model.h"
+
+#include <QDir>
+
+#include "rules/checklists.h"
+#include "sheet/sheet.h"
+
+namespace wetfront::ui {
+namespace {
+
+QString qstring(const std::string& text) {
+    return QString::fromStdString(text);
+}
+QString failed(const Error& error) {
+    return QString::fromStdString(error.text());
+}
+
+template <class List>
+void remove_at(List& list, int row) {
+    if (row >= 0 && row < static_cast<int>(list.size())) {
+        list.erase(list.begin() + row);
+    }
+}
+
+// Keeps letters and digits of a name for a file name.
+QString file_part(const std::string& name) {
+    QString part;
+    for (const QChar c : qstring(name)) {
+        part += c.isLetterOrNumber() ? c : QLatin1Char('-');
+    }
+    return part;
+}
+
+}  // namespace
+
+SheetViewModel::SheetViewModel(VisitRecord& record, const SheetPaper& paper,
+                               std::vector<Person> known_persons, std::vector<Instrument> known_instruments,
+                               QObject* parent)
+    : QObject{parent},
+      record_{record},
+      paper_{paper},
+      known_persons_{std::move(known_persons)},
+      known_instruments_{std::move(known_instruments)} {
+    connect(&record_, &VisitRecord::changed, this, &SheetViewModel::changed);
+}
+
+QStringList SheetViewModel::persons() const {
+    QStringList list;
+    for (const auto& person : record_.file().visit.persons) {
+        list.append(qstring(person.name));
+    }
+    return list;
+}
+
+QStringList SheetViewModel::personLines() const {
+    QStringList list;
+    for (const auto& person : record_.file().visit.persons) {
+        list.append(person.role.empty() ? qstring(person.name)
+                                        : tr("%1, %2").arg(qstring(person.name), qstring(person.role)));
+    }
+    return list;
+}
+
+QStringList SheetViewModel::knownPersons() const {
+    QStringList list;
+    for (const auto& person : known_persons_) {
+        list.append(qstring(person.name));
+    }
+    return list;
+}
+
+QStringList SheetViewModel::instrumentLines() const {
+    QStringList list;
+    for (const auto& instrument : record_.file().visit.instruments) {
+        list.append(
+            instrument.last_checked.empty()
+                ? qstring(instrument.name)
+                : tr("%1, checked %2").arg(qstring(instrument.name), qstring(instrument.last_checked)));
+    }
+    return list;
+}
+
+QStringList SheetViewModel::knownInstruments() const {
+    QStringList list;
+    for (const auto& instrument : known_instruments_) {
+        list.append(qstring(instrument.name));
+    }
+    return list;
+}
+
+QStringList SheetViewModel::openPoints() const {
+    QStringList list;
+    for (const auto& point : record_.file().visit.open_points) {
+        list.append(qstring(point));
+    }
+    return list;
+}
+
+QString SheetViewModel::signedBy() const {
+    const auto& signatures = record_.file().visit.signatures;
+    if (signatures.empty()) {
+        return {};
+    }
+    const auto& last = signatures.back();
+    return tr("Signed by %1, %2")
+        .arg(qstring(last.person.name), record_.context().formatter.date_and_time(last.at));
+}
+
+QStringList SheetViewModel::notReady() const {
+    QStringList list;
+    const auto& file = record_.file();
+    for (const auto& bank : file.house.banks) {
+        const auto* timings = record_.timings().of(bank.id);
+        if (timings == nullptr || !timings->fill) {
+            list.append(tr("%1 has no fill time.").arg(qstring(bank.name)));
+        }
+    }
+    for (const auto step : {Step::safety, Step::before_leaving}) {
+        for (const auto* line : open_lines(step, file.visit)) {
+            list.append(tr("Not ticked: %1").arg(record_.context().formatter.text(line->text)));
+        }
+    }
+    for (const auto& timer : file.house.timers) {
+        if (file.visit.left_of(timer.id) == nullptr) {
+            list.append(tr("%1 has no settings left.").arg(qstring(timer.name)));
+        }
+    }
+    return list;
+}
+
+QString SheetViewModel::keep_or_restore(const Visit& before) {
+    const auto result = record_.save_visit();
+    if (!result) {
+        record_.visit() = before;
+        return failed(result.error());
+    }
+    return {};
+}
+
+QString SheetViewModel::addPerson(const QString& name, const QString& role) {
+    if (name.trimmed().isEmpty()) {
+        return tr("Write a name.");
+    }
+    const Visit before = record_.file().visit;
+    Person person{name.trimmed().toStdString(), role.trimmed().toStdString()};
+    for (const auto& known : known_persons_) {
+        if (person.role.empty() && known.name == person.name) {
+            person.role = known.role;
+        }
+    }
+    record_.visit().persons.push_back(std::move(person));
+    return keep_or_restore(before);
+}
+
+void SheetViewModel::removePerson(int row) {
+    const Visit before = record_.file().visit;
+    remove_at(record_.visit().persons, row);
+    keep_or_restore(before);
+}
+
+QString SheetViewModel::addInstrument(const QString& name, const QString& lastChecked) {
+    if (name.trimmed().isEmpty()) {
+        return tr("Write what it is.");
+    }
+    const Visit before = record_.file().visit;
+    Instrument instrument{name.trimmed().toStdString(), lastChecked.trimmed().toStdString()};
+    for (const auto& known : known_instruments_) {
+        if (instrument.last_checked.empty() && known.name == instrument.name) {
+            instrument.last_checked = known.last_checked;
+        }
+    }
+    record_.visit().instruments.push_back(std::move(instrument));
+    return keep_or_restore(before);
+}
+
+void SheetViewModel::removeInstrument(int row) {
+    const Visit before = record_.file().visit;
+    remove_at(record_.visit().instruments, row);
+    keep_or_restore(before);
+}
+
+QString SheetViewModel::addOpenPoint(const QString& text) {
+    if (text.trimmed().isEmpty()) {
+        return tr("Write what is still open.");
+    }
+    const Visit before = record_.file().visit;
+    record_.visit().open_points.push_back(text.trimmed().toStdString());
+    return keep_or_restore(before);
+}
+
+void SheetViewModel::removeOpenPoint(int row) {
+    const Visit before = record_.file().visit;
+    remove_at(record_.visit().open_points, row);
+    keep_or_restore(before);
+}
+
+Result<SheetContent> SheetViewModel::content() const {
+    const auto& context = record_.context();
+    WF_TRY(const int revision, context.store.revision_of(record_.file().visit.id));
+    return commissioning_sheet({record_.file(), record_.timings(), record_.advice(), record_.found_findings(),
+                                record_.left_findings(), revision, context.clock.wall_now()});
+}
+
+void SheetViewModel::showPages() {
+    const auto sheet = content();
+    pages_ = sheet ? paper_.pages(sheet.value(), record_.context().formatter) : std::vector<QImage>{};
+    ++pages_revision_;
+    emit pagesChanged();
+}
+
+QImage SheetViewModel::page(int index) const {
+    return index >= 0 && index < pageCount() ? pages_[static_cast<std::size_t>(index)] : QImage{};
+}
+
+QString SheetViewModel::savePdf() {
+    const auto sheet = content();
+    if (!sheet) {
+        return failed(sheet.error());
+    }
+    const auto& file = record_.file();
+    const QString name = QStringLiteral("%1-%2-%3.pdf")
+                             .arg(file_part(file.farm.name), file_part(file.house.name),
+                                  QString::fromStdString(local_date(file.visit.started)));
+    if (!QDir{}.mkpath(paper_.folder)) {
+        return tr("The folder %1 cannot be made. Nothing is lost; choose another place for documents.")
+            .arg(paper_.folder);
+    }
+    const QString path = QDir{paper_.folder}.filePath(name);
+    const auto result = paper_.write_pdf(sheet.value(), path, record_.context().formatter);
+    return result ? tr("Written to %1").arg(path) : failed(result.error());
+}
+
+QString SheetViewModel::print() {
+    const auto sheet = content();
+    if (!sheet) {
+        return failed(sheet.error());
+    }
+    const auto result = paper_.print(sheet.value(), record_.context().formatter);
+    if (!result) {
+        return failed(result.error());
+    }
+    return result.value() ? tr("Sent to the printer.") : tr("Not printed.");
+}
+
+QString SheetViewModel::sign(const QString& name) {
+    if (name.trimmed().isEmpty()) {
+        return tr("Choose who signs.");
+    }
+    const Visit before = record_.file().visit;
+    Person signer{name.trimmed().toStdString(), {}};
+    for (const auto& person : before.persons) {
+        if (person.name == signer.name) {
+            signer.role = person.role;
+        }
+    }
+    record_.visit().signatures.push_back({signer, record_.context().clock.wall_now()});
+    return keep_or_restore(before);
+}
+
+}  // namespace wetfront::ui

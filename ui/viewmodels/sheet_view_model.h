@@ -1,0 +1,91 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+#include <QImage>
+#include <QObject>
+#include <QStringList>
+#include <functional>
+
+#include "records/sheet_content.h"
+#include "viewmodels/visit_record.h"
+
+namespace wetfront::ui {
+
+/// How a sheet gets onto paper; joined to the painter by the program, so that view models draw nothing.
+struct SheetPaper {
+    std::function<std::vector<QImage>(const SheetContent&, const Formatter&)>
+        pages;  ///< as on paper, for looking at
+    std::function<Result<void>(const SheetContent&, const QString& file, const Formatter&)> write_pdf;
+    std::function<Result<bool>(const SheetContent&, const Formatter&)>
+        print;       ///< asks for a printer; false: not printed
+    QString folder;  ///< where PDFs go unless asked otherwise
+};
+
+/// The step Sheet: who and with what, open points, pages to look at, print, sign.
+class SheetViewModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by a visit")
+    Q_PROPERTY(QStringList persons READ persons NOTIFY changed)          ///< names
+    Q_PROPERTY(QStringList personLines READ personLines NOTIFY changed)  ///< name and role
+    Q_PROPERTY(QStringList knownPersons READ knownPersons
+                   CONSTANT)  ///< of earlier visits: one press instead of typing
+    Q_PROPERTY(QStringList instrumentLines READ instrumentLines NOTIFY changed)
+    Q_PROPERTY(QStringList knownInstruments READ knownInstruments CONSTANT)
+    Q_PROPERTY(QStringList openPoints READ openPoints NOTIFY changed)
+    Q_PROPERTY(bool isSigned READ isSigned NOTIFY changed)
+    Q_PROPERTY(QString signedBy READ signedBy NOTIFY changed)
+    Q_PROPERTY(int pageCount READ pageCount NOTIFY pagesChanged)
+    Q_PROPERTY(int pagesRevision READ pagesRevision NOTIFY pagesChanged)
+    Q_PROPERTY(QStringList notReady READ notReady NOTIFY
+                   changed)  ///< what is open before signing; signing stays possible
+
+public:
+    SheetViewModel(VisitRecord& record, const SheetPaper& paper, std::vector<Person> known_persons,
+                   std::vector<Instrument> known_instruments, QObject* parent);
+
+    [[nodiscard]] QStringList persons() const;
+    [[nodiscard]] QStringList personLines() const;
+    [[nodiscard]] QStringList knownPersons() const;
+    [[nodiscard]] QStringList instrumentLines() const;
+    [[nodiscard]] QStringList knownInstruments() const;
+    [[nodiscard]] QStringList openPoints() const;
+    [[nodiscard]] bool isSigned() const { return record_.frozen(); }
+    [[nodiscard]] QString signedBy() const;
+    [[nodiscard]] int pageCount() const { return static_cast<int>(pages_.size()); }
+    [[nodiscard]] int pagesRevision() const { return pages_revision_; }
+    [[nodiscard]] QStringList notReady() const;
+    [[nodiscard]] QImage page(int index) const;
+
+    Q_INVOKABLE QString addPerson(const QString& name, const QString& role);
+    Q_INVOKABLE void removePerson(int row);
+    Q_INVOKABLE QString addInstrument(const QString& name, const QString& lastChecked);
+    Q_INVOKABLE void removeInstrument(int row);
+    Q_INVOKABLE QString addOpenPoint(const QString& text);
+    Q_INVOKABLE void removeOpenPoint(int row);
+    /// Draws the pages as they would be printed now.
+    Q_INVOKABLE void showPages();
+    /// Where it was written, or what went wrong, as one sentence.
+    Q_INVOKABLE QString savePdf();
+    Q_INVOKABLE QString print();
+    /// Freezes the visit. What went wrong, or an empty text.
+    Q_INVOKABLE QString sign(const QString& name);
+
+signals:
+    void changed();
+    void pagesChanged();
+
+private:
+    [[nodiscard]] Result<SheetContent> content() const;
+    QString keep_or_restore(const Visit& before);
+
+    VisitRecord& record_;
+    const SheetPaper& paper_;
+    std::vector<Person> known_persons_;
+    std::vector<Instrument> known_instruments_;
+    std::vector<QImage> pages_;
+    int pages_revision_ = 0;
+};
+
+}  // namespace wetfront::ui

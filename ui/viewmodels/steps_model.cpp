@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "viewmodels/steps_model.h"
+
+#include <algorithm>
+
+namespace wetfront::ui {
+namespace {
+
+QString tr(const char* text) {
+    return StepsModel::tr(text);
+}
+
+QString short_of(const Formatter& formatter, const StopAgreement& agreement) {
+    return tr("at most %1 off, stop at %2")
+        .arg(formatter.text(any(agreement.longest_pump_off->value())),
+             formatter.text(any(agreement.stop_temperature->value())));
+}
+
+StepState safety(VisitRecord& record) {
+    const auto& visit = record.file().visit;
+    const bool agreed = visit.agreement.longest_pump_off && visit.agreement.stop_temperature;
+    const auto open = static_cast<int>(open_lines(Step::safety, visit).size());
+    StepState state{Step::safety, tr("Safety"), agreed && open == 0, {}, {}};
+    if (!agreed && !visit.marks.empty()) {
+        state.problem = tr("The pump was timed without an agreement on how long the pads may be off.");
+    }
+    state.summary = agreed ? short_of(record.context().formatter, visit.agreement) : tr("nothing agreed yet");
+    return state;
+}
+
+StepState house_and_banks(VisitRecord& record) {
+    const auto& house = record.file().house;
+    StepState state{Step::house_and_banks, tr("House and banks"), false, {}, {}};
+    const bool described = std::all_of(house.banks.begin(), house.banks.end(), [&](const PadBank& bank) {
+        return house.pump(bank.pump) != nullptr && bank.length && bank.height && bank.thickness;
+    });
+    const auto switched = [&](const Pump& pump) {
+        return std::any_of(house.timers.begin(), house.timers.end(), [&](const Timer& timer) {
+            return std::find(timer.pumps.begin(), timer.pumps.end(), pump.id) != timer.pumps.end();
+        });
+    };
+    const auto lone = std::find_if_not(house.pumps.begin(), house.pumps.end(), switched);
+    if (lone != house.pumps.end()) {
+        state.problem = tr("No timer switches %1.").arg(QString::fromStdString(lone->name));
+    }
+    state.complete = !house.banks.empty() && described && lone == house.pumps.end() &&
+                     record.file().farm.design_dry_bulb && record.file().farm.design_wet_bulb;
+    state.summary = tr("%1 pumps, %2 banks").arg(house.pumps.size()).arg(house.banks.size());
+    return state;
+}
+
+bool timed(const BankTimings& bank) {
+    return bank.fill && ((bank.wet_through && bank.dry_out) || (bank.wet_off && bank.wet_return));
+}
+
+StepState time_the_water(VisitRecord& record) {
+    const auto& banks = record.timings().banks;
+    const auto done = std::count_if(banks.begin(), banks.end(), timed);
+    StepState state{Step::time_the_water, tr("Time the water"), false, {}, {}};
+    state.complete = !banks.empty() && done == static_cast<std::ptrdiff_t>(banks.size());
+    state.summary = tr("%1 of %2 banks timed").arg(done).arg(banks.size());
+    return state;
+}
+
+StepState conditions(VisitRecord& record) {
+    const auto& entered = record.file().visit.conditions;
+    StepState state{Step::conditions, tr("Conditions"), false, {}, {}};
+    state.complete = entered.outside_dry_bulb && entered.outside_humidity;
+    const auto& formatter = record.context().formatter;
+    state.summary = state.complete ? tr("outside %1, %2")
+                                         .arg(formatter.text(any(entered.outside_dry_bulb->value())),
+                                              formatter.text(any(entered.outside_humidity->value())))
+                                   : tr("outside temperature and humidity are needed");
+    return state;
+}
+
+bool has_cycle(const TimerSettings* settings, const Timer& timer) {
+    return settings != nullptr &&
+           (timer.kind == TimerKind::on_demand || (settings->period && settings->base_on_time));
+}
+
+QString worst_word(const std::vector<Finding>& findings) {
+    const auto count = [&](Severity severity) {
+        return static_cast<int>(std::count_if(findings.begin(), findings.end(), [&](const Finding& finding) {
+            return finding.severity == severity;
+        }));
+    };
+    QStringList parts;
+    if (const int n = count(Severity::harm); n > 0) {
+        parts.append(tr("harm: %1").arg(n));
+    }
+    if (const int n = count(Severity::fault); n > 0) {
+        parts.append(tr("fault: %1").arg(n));
+    }
+    if (const int n = count(Severity::waste); n > 0) {
+        parts.append(tr("waste: %1").arg(n));
+    }
+    return parts.join(QStringLiteral(", "));
+}
+
+StepState settings_found(VisitRecord& record) {
+    const auto& file = record.file();
+    StepState state{Step::settings_found, tr("Settings found"), !file.house.timers.empty(), {}, {}};
+    for (const auto& timer : file.house.timers) {
+        state.complete = state.complete && has_cycle(file.visit.found_of(timer.id), timer);
+    }
+    const QString worst = worst_word(record.found_findings());
+    state.summary = !worst.isEmpty() ? worst
+                    : state.complete ? tr("nothing wrong found")
+                                     : tr("not all entered");
+    return state;
+}
+
+StepState advice(VisitRecord& record) {
+    const auto& given = record.advice();
+    StepState state{Step::advice, tr("Advice"), !given.timers.empty() && given.missing.empty(), {}, {}};
+    for (const auto& timer : given.timers) {
+        for (const auto& bank : timer.banks) {
+            state.complete = state.complete && bank.missing.empty();
+        }
+    }
+    if (!given.timers.empty()) {
+        state.summary = state.complete ? (given.timers.front().cycled ? tr("a cycle is advised")
+                                                                      : tr("continuous pumping is advised"))
+                                       : tr("continuous pumping until the readings are there");
+    }
+    return state;
+}
+
+StepState settings_left(VisitRecord& record) {
+    const auto& file = record.file();
+    StepState state{Step::settings_left, tr("Settings left"), !file.house.timers.empty(), {}, {}};
+    for (const auto& timer : file.house.timers) {
+        state.complete = state.complete && has_cycle(file.visit.left_of(timer.id), timer);
+    }
+    const auto& findings = record.left_findings();
+    if (!findings.empty() && findings.front().severity >= Severity::fault && !file.visit.left.empty()) {
+        state.problem = tr("The settings left have a %1.")
+                            .arg(record.context().formatter.text(label_of(findings.front().severity)));
+    }
+    state.summary = state.complete ? tr("entered") : tr("not entered yet");
+    return state;
+}
+
+StepState before_leaving(VisitRecord& record) {
+    const auto open = static_cast<int>(open_lines(Step::before_leaving, record.file().visit).size());
+    StepState state{Step::before_leaving, tr("Before leaving"), open == 0, {}, {}};
+    state.summary = open == 0 ? tr("all back as it should be") : tr("lines open: %1").arg(open);
+    return state;
+}
+
+StepState sheet(VisitRecord& record) {
+    StepState state{Step::sheet, tr("Sheet"), record.frozen(), {}, {}};
+    if (!record.frozen() && record.file().visit.persons.empty()) {
+        state.summary = tr("nobody named yet");
+    } else {
+        state.summary = record.frozen() ? tr("signed") : tr("draft");
+    }
+    return state;
+}
+
+}  // namespace
+
+StepsModel::StepsModel(VisitRecord& record, QObject* parent) : QAbstractListModel{parent}, record_{record} {
+    work_out();
+    connect(&record_, &VisitRecord::changed, this, [this] {
+        work_out();
+        emit dataChanged(index(0), index(count() - 1));
+    });
+}
+
+void StepsModel::work_out() {
+    // In the order of Step.
+    steps_ = {safety(record_),        house_and_banks(record_), time_the_water(record_),
+              conditions(record_),    settings_found(record_),  advice(record_),
+              settings_left(record_), before_leaving(record_),  sheet(record_)};
+}
+
+int StepsModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : count();
+}
+
+QHash<int, QByteArray> StepsModel::roleNames() const {
+    return {
+        {TitleRole, "title"}, {CompleteRole, "complete"}, {ProblemRole, "problem"}, {SummaryRole, "summary"}};
+}
+
+QVariant StepsModel::data(const QModelIndex& index, int role) const {
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid)) {
+        return {};
+    }
+    const auto& state = steps_[static_cast<std::size_t>(index.row())];
+    switch (role) {
+        case TitleRole:
+            return state.title;
+        case CompleteRole:
+            return state.complete;
+        case ProblemRole:
+            return state.problem;
+        case SummaryRole:
+            return state.summary;
+        default:
+            return {};
+    }
+}
+
+}  // namespace wetfront::ui

@@ -1,0 +1,534 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "viewmodels/stopwatch_view_model.h"
+
+#include <algorithm>
+
+#include "cycle/expected_fill.h"
+#include "sheet/words.h"
+#include "viewmodels/checklist_model.h"
+#include "viewmodels/elapsed.h"
+#include "viewmodels/houses_model.h"
+#include "viewmodels/timing_words.h"
+
+namespace wetfront::ui {
+namespace {
+
+constexpr int tick_ms = 100;
+constexpr std::int64_t minute_ms = 60'000;
+constexpr int columns = 20;  // of the picture, as the wetting model counts them
+
+QString qstring(const Id& id) {
+    return QString::fromStdString(id.text);
+}
+
+QString enum_qstring(std::string_view name) {
+    return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
+}
+
+bool earlier_in_time(const Mark& a, const Mark& b) {
+    return a.at.boot_id == b.at.boot_id ? a.at.boot_ns < b.at.boot_ns : a.wall < b.wall;
+}
+
+}  // namespace
+
+StopwatchViewModel::StopwatchViewModel(VisitRecord& record, const PressClock& presses, VisitTimings earlier,
+                                       QObject* parent)
+    : QObject{parent}, record_{record}, presses_{presses}, earlier_{std::move(earlier)} {
+    tick_.setInterval(tick_ms);
+    connect(&tick_, &QTimer::timeout, this, &StopwatchViewModel::ticked);
+    connect(&record_, &VisitRecord::changed, this, &StopwatchViewModel::follow_marks);
+    connect(&record_, &VisitRecord::storage_problem_changed, this, &StopwatchViewModel::changed);
+    follow_marks();
+}
+
+void StopwatchViewModel::follow_marks() {
+    const auto& house = record_.file().house;
+    if (house.pump(pump_) == nullptr) {
+        // After a restart the page opens where something runs.
+        pump_ = house.pumps.empty() ? Id{} : house.pumps.front().id;
+        const auto& marks = record_.file().visit.marks;
+        const auto newest = std::max_element(marks.begin(), marks.end(), earlier_in_time);
+        if (newest != marks.end() && house.pump(newest->pump) != nullptr) {
+            pump_ = newest->pump;
+        }
+    }
+    const auto ids = bank_ids();
+    if (std::find(ids.begin(), ids.end(), bank_) == ids.end()) {
+        bank_ = ids.empty() ? Id{} : ids.front();
+    }
+    state_ = state_of(pump_);
+    guide_ = stopwatch_guide(state_, ids, bank_, pads_);
+    if (is_timing() || (asksStart() && started_by_ == StartedBy::controller)) {
+        tick_.start();
+    } else {
+        tick_.stop();
+    }
+    emit changed();
+    emit ticked();
+}
+
+PumpState StopwatchViewModel::state_of(const Id& pump) const {
+    const std::vector<Id> one{pump};
+    const PumpState nothing{pump, false, std::nullopt, {}};
+    const auto states = pump_states(record_.file().visit.marks, one);
+    if (states.empty() || !states.front().since) {
+        return nothing;
+    }
+    return ms_since(*states.front().since, record_.context().clock) < longest_test_ms ? states.front()
+                                                                                      : nothing;
+}
+
+// From a pump's start or stop until its banks are dry again or it is back on automatic.
+bool StopwatchViewModel::is_timing() const {
+    const auto ids = bank_ids();
+    return is_being_timed(state_, ids) &&
+           (state_.running || !record_.file().visit.ticked(pumps_automatic_line));
+}
+
+std::vector<Id> StopwatchViewModel::bank_ids() const {
+    std::vector<Id> ids;
+    for (const auto& bank : record_.file().house.banks) {
+        if (bank.pump == pump_) {
+            ids.push_back(bank.id);
+        }
+    }
+    return ids;
+}
+
+QString StopwatchViewModel::name_of_bank(const Id& bank) const {
+    const auto* found = record_.file().house.bank(bank);
+    return found == nullptr ? tr("this bank") : QString::fromStdString(found->name);
+}
+
+QVariantList StopwatchViewModel::pumps() const {
+    QVariantList list;
+    for (const auto& pump : record_.file().house.pumps) {
+        const auto state = state_of(pump.id);
+        const auto state_words = state.running ? tr("running")
+                                 : state.since ? tr("stopped")
+                                               : tr("not being timed");
+        list.append(QVariantMap{{"value", qstring(state.pump)},
+                                {"text", tr("%1: %2").arg(QString::fromStdString(pump.name), state_words)},
+                                {"running", state.running}});
+    }
+    return list;
+}
+
+QVariantList StopwatchViewModel::banks() const {
+    QVariantList list;
+    for (const auto& bank : bank_ids()) {
+        const auto has = [&](MarkKind kind) {
+            return std::any_of(state_.marks_since.begin(), state_.marks_since.end(),
+                               [&](const Mark& mark) { return mark.kind == kind && mark.bank == bank; });
+        };
+        QString doing;
+        if (state_.running) {
+            doing = has(MarkKind::far_end_drips)      ? tr("drips")
+                    : has(MarkKind::water_at_far_end) ? tr("wetting")
+                                                      : tr("filling");
+        } else if (state_.since) {
+            doing = has(MarkKind::first_dry_patch) ? tr("dry patch seen")
+                    : has(MarkKind::drip_ends)     ? tr("drying")
+                                                   : tr("running off");
+        }
+        const QString name = name_of_bank(bank);
+        list.append(QVariantMap{{"value", qstring(bank)},
+                                {"text", doing.isEmpty() ? name : tr("%1: %2").arg(name, doing)}});
+    }
+    return list;
+}
+
+QString StopwatchViewModel::pump() const {
+    return qstring(pump_);
+}
+QString StopwatchViewModel::bank() const {
+    return qstring(bank_);
+}
+
+void StopwatchViewModel::choosePump(const QString& id) {
+    pump_ = Id{id.toStdString()};
+    follow_marks();
+}
+
+void StopwatchViewModel::chooseBank(const QString& id) {
+    bank_ = Id{id.toStdString()};
+    follow_marks();
+}
+
+QString StopwatchViewModel::mark_words(const PossibleMark& what) const {
+    const QString bank = name_of_bank(what.bank);
+    switch (what.kind) {
+        case MarkKind::pump_start:
+            return tr("Pump starts");
+        case MarkKind::pump_stop:
+            return tr("Pump stops");
+        case MarkKind::water_at_far_end:
+            return tr("Water at the far end of %1").arg(bank);
+        case MarkKind::far_end_drips:
+            return tr("%1 drips evenly at the far end").arg(bank);
+        case MarkKind::drip_ends:
+            return tr("%1 stops dripping").arg(bank);
+        case MarkKind::first_dry_patch:
+            return tr("First dry patch on %1").arg(bank);
+    }
+    return {};
+}
+
+QString StopwatchViewModel::markText() const {
+    return mark_words(guide_.next);
+}
+
+QVariantList StopwatchViewModel::otherMarks() const {
+    QVariantList list;
+    for (std::size_t i = 0; i < guide_.others.size(); ++i) {
+        list.append(QVariantMap{{"text", mark_words(guide_.others[i])}, {"index", static_cast<int>(i)}});
+    }
+    return list;
+}
+
+QString StopwatchViewModel::blockedWhy() const {
+    const auto& file = record_.file();
+    if (record_.frozen()) {
+        return tr("This visit is signed. Start a new visit to time again.");
+    }
+    if (bank_ids().empty()) {
+        return tr("Describe a pump and its banks first.");
+    }
+    // A reading under way is never blocked.
+    const auto& agreement = file.visit.agreement;
+    if (file.visit.marks.empty() && (!agreement.longest_pump_off || !agreement.stop_temperature)) {
+        return tr(
+            "First agree with the grower how long the pads may be off, and at which temperature you stop.");
+    }
+    return {};
+}
+
+QString StopwatchViewModel::instruction() const {
+    if (const QString why = blockedWhy(); !why.isEmpty()) {
+        return why;
+    }
+    if (unverified()) {
+        return tr("The tablet restarted: this time is not verified. Best start the reading again.");
+    }
+    const QString bank = name_of_bank(guide_.next.bank);
+    switch (guide_.next.kind) {
+        case MarkKind::pump_start:
+            return pads_ == PadsAtStart::dripping && state_.since
+                       ? tr("Start the pump again before the pad dries, then go to the far end.")
+                       : tr("Dry pad? Say who starts the pump, then press as it starts.");
+        case MarkKind::pump_stop:
+            return pads_ == PadsAtStart::dripping && !state_.since
+                       ? tr("See the far end drip, then press as the pump stops.")
+                       : tr("Every bank drips: press as the pump stops.");
+        case MarkKind::water_at_far_end:
+            return tr("Stand at the far end of %1: press when water comes out there.").arg(bank);
+        case MarkKind::far_end_drips:
+            return tr("Watch under %1: press when it drips evenly and no dry streak is left.").arg(bank);
+        case MarkKind::drip_ends:
+            return tr("Watch under %1: press when it stops dripping.").arg(bank);
+        case MarkKind::first_dry_patch:
+            return tr("%1 dries: press at the first dry patch. Time another pump or enter settings "
+                      "meanwhile.")
+                .arg(bank);
+    }
+    return {};
+}
+
+QString StopwatchViewModel::startedBy() const {
+    return enum_qstring(enum_name(started_by_));
+}
+QString StopwatchViewModel::pads() const {
+    return enum_qstring(enum_name(pads_));
+}
+QString StopwatchViewModel::fans() const {
+    return fans_ ? (*fans_ ? QStringLiteral("yes") : QStringLiteral("no")) : QString{};
+}
+
+void StopwatchViewModel::setStartedBy(const QString& name) {
+    if (const auto value = enum_value<StartedBy>(name.toStdString())) {
+        started_by_ = *value;
+        follow_marks();
+    }
+}
+
+void StopwatchViewModel::setPads(const QString& name) {
+    if (const auto value = enum_value<PadsAtStart>(name.toStdString())) {
+        pads_ = *value;
+        follow_marks();
+    }
+}
+
+void StopwatchViewModel::setFans(const QString& answer) {
+    fans_ = answer.isEmpty() ? std::nullopt : std::optional<bool>{answer == QStringLiteral("yes")};
+    emit changed();
+}
+
+std::optional<std::int64_t> StopwatchViewModel::elapsed_ms() const {
+    return is_timing() ? std::optional{ms_since(*state_.since, record_.context().clock)} : std::nullopt;
+}
+
+bool StopwatchViewModel::unverified() const {
+    return is_timing() && state_.since->at.boot_id != record_.context().clock.boot_now().boot_id;
+}
+
+QString StopwatchViewModel::elapsedText() const {
+    const auto& formatter = record_.context().formatter;
+    if (asksStart() && started_by_ == StartedBy::controller) {
+        return formatter.clock(minute_ms - record_.context().clock.wall_now().unix_ms % minute_ms, false);
+    }
+    const auto ms = elapsed_ms();
+    return ms ? formatter.clock(*ms, true) : QString{};
+}
+
+QString StopwatchViewModel::elapsedLabel() const {
+    if (asksStart() && started_by_ == StartedBy::controller) {
+        return tr("to the next full minute on this tablet's clock");
+    }
+    if (!is_timing()) {
+        return {};
+    }
+    return state_.running ? tr("since the pump started") : tr("since the pump stopped");
+}
+
+void StopwatchViewModel::mark() {
+    if (canMark()) {
+        make(guide_.next, Seen::as_it_happened);
+    }
+}
+
+void StopwatchViewModel::markOther(int index) {
+    if (canMark() && index >= 0 && index < static_cast<int>(guide_.others.size())) {
+        const auto chosen = guide_.others[static_cast<std::size_t>(index)];
+        make(chosen, Seen::as_it_happened);
+    }
+}
+
+void StopwatchViewModel::markAlreadyThere() {
+    if (canMark() && canBeAlreadyThere()) {
+        make(guide_.next, Seen::already_there);
+    }
+}
+
+void StopwatchViewModel::make(const PossibleMark& what, Seen seen) {
+    const Press press = presses_.press();
+    Mark mark;
+    mark.id = record_.context().store.new_id();
+    mark.kind = what.kind;
+    mark.pump = pump_;
+    mark.bank = what.bank;
+    mark.at = press.at;
+    mark.wall = press.wall;
+    mark.timed_by = press.timed_by;
+    mark.stamp_error_ns = press.stamp_error_ns;
+    mark.seen = seen;
+    if (what.kind == MarkKind::pump_start || what.kind == MarkKind::pump_stop) {
+        mark.started_by = started_by_;
+        mark.fans_running = fans_;
+    }
+    if (what.kind == MarkKind::pump_start) {
+        mark.pads = pads_;
+    }
+    if (!what.bank.empty()) {
+        bank_ = what.bank;
+    }
+    const QString words = mark_words(what);
+    if (what.bank.empty()) {
+        set_handed_back(false);  // a pump that is switched by hand again has to be handed back again
+    }
+    record_.add_mark(std::move(mark));
+    emit marked(words);
+}
+
+bool StopwatchViewModel::canHandBack() const {
+    return state_.since && !state_.running && !record_.frozen() &&
+           !record_.file().visit.ticked(pumps_automatic_line);
+}
+
+void StopwatchViewModel::handBack() {
+    set_handed_back(true);
+}
+
+void StopwatchViewModel::set_handed_back(bool done) {
+    if (record_.file().visit.ticked(pumps_automatic_line) != done) {
+        set_tick(record_, pumps_automatic_line, done);
+    }
+}
+
+const Mark* StopwatchViewModel::last_active() const {
+    const Mark* last = nullptr;
+    for (const auto& mark : record_.file().visit.marks) {
+        if (!mark.undone && (last == nullptr || !earlier_in_time(mark, *last))) {
+            last = &mark;
+        }
+    }
+    return last;
+}
+
+const Mark* StopwatchViewModel::next_undone() const {
+    const Mark* last = last_active();
+    const Mark* next = nullptr;
+    for (const auto& mark : record_.file().visit.marks) {
+        const bool behind = last == nullptr || earlier_in_time(*last, mark);
+        if (mark.undone && behind && (next == nullptr || earlier_in_time(mark, *next))) {
+            next = &mark;
+        }
+    }
+    return next;
+}
+
+QString StopwatchViewModel::undoText() const {
+    const auto* mark = record_.frozen() ? nullptr : last_active();
+    return mark == nullptr ? QString{} : tr("Undo: %1").arg(mark_words({mark->kind, mark->bank}));
+}
+
+QString StopwatchViewModel::redoText() const {
+    const auto* mark = record_.frozen() ? nullptr : next_undone();
+    return mark == nullptr ? QString{} : tr("Redo: %1").arg(mark_words({mark->kind, mark->bank}));
+}
+
+void StopwatchViewModel::undo() {
+    if (const auto* mark = record_.frozen() ? nullptr : last_active()) {
+        const Id id = mark->id;
+        (void)record_.set_undone(id, true);  // a failure is shown through the record's storage problem
+    }
+}
+
+void StopwatchViewModel::redo() {
+    if (const auto* mark = record_.frozen() ? nullptr : next_undone()) {
+        const Id id = mark->id;
+        (void)record_.set_undone(id, false);  // a failure is shown through the record's storage problem
+    }
+}
+
+QVariantList StopwatchViewModel::lastMarks() const {
+    auto marks = record_.file().visit.marks;
+    std::stable_sort(marks.begin(), marks.end(),
+                     [](const Mark& a, const Mark& b) { return earlier_in_time(b, a); });
+    QVariantList list;
+    for (const auto& mark : marks) {
+        const auto* pump = record_.file().house.pump(mark.pump);
+        QString text = mark_words({mark.kind, mark.bank});
+        if (mark.bank.empty() && pump != nullptr && record_.file().house.pumps.size() > 1) {
+            text = tr("%1: %2").arg(QString::fromStdString(pump->name), text);
+        }
+        if (mark.seen == Seen::already_there) {
+            text = tr("%1 (already there)").arg(text);
+        }
+        list.append(QVariantMap{{"text", text},
+                                {"time", QString::fromStdString(local_clock(mark.wall))},
+                                {"undone", mark.undone}});
+    }
+    return list;
+}
+
+QVariantList StopwatchViewModel::results() const {
+    QVariantList list;
+    const auto& formatter = record_.context().formatter;
+    for (const auto& bank : record_.timings().banks) {
+        for (const auto& [kind, result] : results_of(bank)) {
+            // Two figures of an uncertainty are enough (GUM 7.2.6), and more would be read as knowledge.
+            const double step = in_seconds(result->expanded) >= 10.0 ? 1.0 : 0.1;
+            list.append(QVariantMap{
+                {"bank", name_of_bank(bank.bank)},
+                {"bankId", qstring(bank.bank)},
+                {"what", formatter.text(label_of(kind))},
+                {"mean", formatter.text(rounded_to(result->mean, step))},
+                {"uncertainty", tr("± %1").arg(formatter.text(rounded_to(result->expanded, step)))},
+                {"count", result->count},
+                {"spread", spread_words(*result, formatter)},
+            });
+        }
+    }
+    return list;
+}
+
+QVariantList StopwatchViewModel::readings() const {
+    QVariantList list;
+    const auto& formatter = record_.context().formatter;
+    for (const auto& reading : record_.timings().readings) {
+        list.append(QVariantMap{
+            {"bank", name_of_bank(reading.bank)},
+            {"what", formatter.text(label_of(reading.kind))},
+            {"value", formatter.text(rounded_to(reading.value, 0.1))},
+            {"used", !reading.not_used.has_value()},
+            {"why", reading.not_used
+                        ? formatter.text(label_of(*reading.not_used))
+                        : (reading.stands_out ? tr("stands out from the others; still used") : QString{})},
+            {"standsOut", reading.stands_out},
+            {"setAside", reading.not_used == NotUsed::set_aside},
+            {"endMark", qstring(reading.end_mark)},
+        });
+    }
+    return list;
+}
+
+void StopwatchViewModel::setAside(const QString& endMark, const QString& reason) {
+    record_.visit().set_aside.push_back({Id{endMark.toStdString()}, reason.toStdString()});
+    if (!record_.save_visit()) {
+        record_.visit().set_aside.pop_back();
+    }
+}
+
+void StopwatchViewModel::useAgain(const QString& endMark) {
+    auto& list = record_.visit().set_aside;
+    const auto before = list;
+    std::erase_if(list, [&](const SetAside& entry) { return entry.end_mark.text == endMark.toStdString(); });
+    if (!record_.save_visit()) {
+        list = before;
+    }
+}
+
+bool StopwatchViewModel::pumpOnLeft() const {
+    const auto* bank = record_.file().house.bank(bank_);
+    return bank == nullptr || bank->pump_end == PumpEnd::left;
+}
+
+double StopwatchViewModel::aspect() const {
+    const auto* bank = record_.file().house.bank(bank_);
+    return bank == nullptr ? 0.0 : aspect_of(*bank);
+}
+
+std::optional<Duration> StopwatchViewModel::fill_to_expect() const {
+    for (const auto* timings : {record_.timings().of(bank_), earlier_.of(bank_)}) {
+        if (timings != nullptr && timings->fill) {
+            return timings->fill->mean;
+        }
+    }
+    return expected_fill(record_.file(), bank_);
+}
+
+std::optional<Duration> StopwatchViewModel::wetting_to_expect() const {
+    for (const auto* timings : {record_.timings().of(bank_), earlier_.of(bank_)}) {
+        if (timings != nullptr && timings->wetting) {
+            return timings->wetting->mean;
+        }
+    }
+    return std::nullopt;
+}
+
+double StopwatchViewModel::headerFront() const {
+    const auto fill = fill_to_expect();
+    const auto elapsed = elapsed_ms();
+    if (!state_.running || !fill || !elapsed) {
+        return state_.running ? -1.0 : 0.0;
+    }
+    return std::min(1.0, static_cast<double>(*elapsed) / 1000.0 / in_seconds(*fill));
+}
+
+QList<double> StopwatchViewModel::wetFront() const {
+    QList<double> fronts;
+    const auto fill = fill_to_expect();
+    const auto wetting = wetting_to_expect();
+    const auto elapsed = elapsed_ms();
+    if (!state_.running || !fill || !wetting || !elapsed) {
+        return fronts;
+    }
+    for (int i = 0; i < columns; ++i) {
+        const double arrival = in_seconds(*fill) * (i + 0.5) / columns;
+        const double wet = (static_cast<double>(*elapsed) / 1000.0 - arrival) / in_seconds(*wetting);
+        fronts.append(std::max(0.0, std::min(1.0, wet)));
+    }
+    return fronts;
+}
+
+}  // namespace wetfront::ui

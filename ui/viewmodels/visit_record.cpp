@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "viewmodels/visit_record.h"
+
+#include "rules/rules.h"
+
+namespace wetfront::ui {
+namespace {
+
+constexpr int retry_ms = 2000;
+
+}  // namespace
+
+VisitRecord::VisitRecord(const Context& context, VisitFile file, QObject* parent)
+    : QObject{parent}, context_{context}, file_{std::move(file)} {
+    retry_.setInterval(retry_ms);
+    connect(&retry_, &QTimer::timeout, this, &VisitRecord::store_waiting_marks);
+}
+
+Result<void> VisitRecord::announce(Result<void> result) {
+    if (result) {
+        forget_derived();
+        set_storage_problem({});
+        emit changed();
+    } else if (result.error().kind == Error::Kind::storage) {
+        set_storage_problem(QString::fromStdString(result.error().text()));
+    }
+    return result;
+}
+
+Result<void> VisitRecord::save_farm() {
+    return announce(context_.store.save(file_.farm));
+}
+Result<void> VisitRecord::save_house() {
+    return announce(context_.store.save(file_.house));
+}
+Result<void> VisitRecord::save_visit() {
+    return announce(context_.store.save(file_.visit));
+}
+
+void VisitRecord::add_mark(Mark mark) {
+    file_.visit.marks.push_back(mark);
+    waiting_.push_back(std::move(mark));
+    store_waiting_marks();
+    forget_derived();
+    emit marks_changed();
+    emit changed();
+}
+
+void VisitRecord::store_waiting_marks() {
+    while (!waiting_.empty()) {
+        const auto result = context_.store.add_mark(file_.visit.id, waiting_.front());
+        if (!result) {
+            retry_.start();
+            set_storage_problem(QString::fromStdString(result.error().text()));
+            return;
+        }
+        waiting_.erase(waiting_.begin());
+    }
+    retry_.stop();
+    set_storage_problem({});
+}
+
+Result<void> VisitRecord::set_undone(const Id& mark, bool undone) {
+    auto result = context_.store.set_undone(mark, undone);
+    if (result) {
+        for (auto& kept : file_.visit.marks) {
+            if (kept.id == mark) {
+                kept.undone = undone;
+            }
+        }
+    }
+    result = announce(std::move(result));
+    emit marks_changed();
+    return result;
+}
+
+void VisitRecord::set_storage_problem(const QString& problem) {
+    if (problem != storage_problem_) {
+        storage_problem_ = problem;
+        emit storage_problem_changed();
+    }
+}
+
+void VisitRecord::forget_derived() {
+    timings_.reset();
+    advice_.reset();
+    found_.reset();
+    left_.reset();
+}
+
+const VisitTimings& VisitRecord::timings() {
+    if (!timings_) {
+        timings_ = timings_of(file_);
+    }
+    return *timings_;
+}
+
+const Advice& VisitRecord::advice() {
+    if (!advice_) {
+        advice_ = wetfront::advise(file_, context_.margins);
+    }
+    return *advice_;
+}
+
+const std::vector<Finding>& VisitRecord::found_findings() {
+    if (!found_) {
+        found_ = check(file_, timings(), advice(), WhichSettings::found);
+    }
+    return *found_;
+}
+
+const std::vector<Finding>& VisitRecord::left_findings() {
+    if (!left_) {
+        left_ = check(file_, timings(), advice(), WhichSettings::left);
+    }
+    return *left_;
+}
+
+}  // namespace wetfront::ui

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+#include <QObject>
+#include <QTimer>
+
+#include "viewmodels/advice_view_model.h"
+#include "viewmodels/checklist_model.h"
+#include "viewmodels/conditions_view_model.h"
+#include "viewmodels/house_view_model.h"
+#include "viewmodels/settings_view_model.h"
+#include "viewmodels/sheet_view_model.h"
+#include "viewmodels/steps_model.h"
+#include "viewmodels/stopwatch_view_model.h"
+
+namespace wetfront::ui {
+
+/// One visit in the wizard: its steps, what stands on each, and the countdown that stands on all of them.
+class VisitViewModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the session")
+    Q_PROPERTY(QString houseName READ houseName NOTIFY changed)
+    Q_PROPERTY(QString farmName READ farmName NOTIFY changed)
+    Q_PROPERTY(bool frozen READ frozen NOTIFY changed)
+    Q_PROPERTY(wetfront::ui::StepsModel* steps READ steps CONSTANT)
+    Q_PROPERTY(int step READ step WRITE goTo NOTIFY stepChanged)
+    Q_PROPERTY(QString stepTitle READ stepTitle NOTIFY stepChanged)
+    Q_PROPERTY(wetfront::ui::FormModel* agreement READ agreement CONSTANT)
+    Q_PROPERTY(wetfront::ui::ChecklistModel* safetyChecks READ safetyChecks CONSTANT)
+    Q_PROPERTY(wetfront::ui::ChecklistModel* leavingChecks READ leavingChecks CONSTANT)
+    Q_PROPERTY(wetfront::ui::HouseViewModel* house READ house CONSTANT)
+    Q_PROPERTY(wetfront::ui::StopwatchViewModel* stopwatch READ stopwatch CONSTANT)
+    Q_PROPERTY(wetfront::ui::ConditionsViewModel* conditions READ conditions CONSTANT)
+    Q_PROPERTY(wetfront::ui::SettingsViewModel* found READ found CONSTANT)
+    Q_PROPERTY(wetfront::ui::AdviceViewModel* advice READ advice CONSTANT)
+    Q_PROPERTY(wetfront::ui::SettingsViewModel* left READ left CONSTANT)
+    Q_PROPERTY(wetfront::ui::SheetViewModel* sheet READ sheet CONSTANT)
+    Q_PROPERTY(
+        QVariantList cautions READ cautions NOTIFY stepChanged)  ///< of this step: {level, text, source}
+    Q_PROPERTY(QString codesComeFirst READ codesComeFirst NOTIFY stepChanged)
+    Q_PROPERTY(QString pumpOffText READ pumpOffText NOTIFY
+                   pumpOffChanged)  ///< "Pump off: 12:30 left"; empty: no pump is off
+    Q_PROPERTY(bool pumpOffUrgent READ pumpOffUrgent NOTIFY pumpOffChanged)
+    Q_PROPERTY(QString storageProblem READ storageProblem NOTIFY storageProblemChanged)
+
+public:
+    struct Known {
+        VisitTimings earlier;  ///< timings of the latest visit before this one
+        std::vector<Person> persons;
+        std::vector<Instrument> instruments;
+    };
+    VisitViewModel(const Context& context, const PressClock& presses, const SheetPaper& paper, VisitFile file,
+                   Known known, QObject* parent);
+
+    [[nodiscard]] QString houseName() const;
+    [[nodiscard]] QString farmName() const;
+    [[nodiscard]] bool frozen() const { return record_.frozen(); }
+    [[nodiscard]] StepsModel* steps() const { return steps_; }
+    [[nodiscard]] int step() const { return static_cast<int>(step_); }
+    void goTo(int step);
+    [[nodiscard]] QString stepTitle() const { return steps_->at(step_).title; }
+    [[nodiscard]] FormModel* agreement() const { return agreement_; }
+    [[nodiscard]] ChecklistModel* safetyChecks() const { return safety_checks_; }
+    [[nodiscard]] ChecklistModel* leavingChecks() const { return leaving_checks_; }
+    [[nodiscard]] HouseViewModel* house() const { return house_; }
+    [[nodiscard]] StopwatchViewModel* stopwatch() const { return stopwatch_; }
+    [[nodiscard]] ConditionsViewModel* conditions() const { return conditions_; }
+    [[nodiscard]] SettingsViewModel* found() const { return found_; }
+    [[nodiscard]] AdviceViewModel* advice() const { return advice_; }
+    [[nodiscard]] SettingsViewModel* left() const { return left_; }
+    [[nodiscard]] SheetViewModel* sheet() const { return sheet_; }
+    [[nodiscard]] QVariantList cautions() const;
+    [[nodiscard]] QString codesComeFirst() const;
+    [[nodiscard]] QString pumpOffText() const;
+    [[nodiscard]] bool pumpOffUrgent() const;
+    [[nodiscard]] QString storageProblem() const;
+    [[nodiscard]] const VisitFile& file() const { return record_.file(); }
+
+    /// The unit system changed: everything is shown anew, nothing is stored.
+    void show_again();
+
+signals:
+    void changed();
+    void stepChanged();
+    void pumpOffChanged();
+    void storageProblemChanged();
+
+private:
+    [[nodiscard]] std::optional<std::int64_t> longest_off_ms() const;
+    void follow_record();
+
+    VisitRecord record_;
+    StepsModel* steps_;
+    FormModel* agreement_;
+    ChecklistModel* safety_checks_;
+    ChecklistModel* leaving_checks_;
+    HouseViewModel* house_;
+    StopwatchViewModel* stopwatch_;
+    ConditionsViewModel* conditions_;
+    SettingsViewModel* found_;
+    AdviceViewModel* advice_;
+    SettingsViewModel* left_;
+    SheetViewModel* sheet_;
+    QTimer second_;
+    Step step_ = Step::safety;
+};
+
+}  // namespace wetfront::ui
