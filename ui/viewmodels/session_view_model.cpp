@@ -234,7 +234,36 @@ void SessionViewModel::startHouse(const QString& farmId, const QString& farmName
     startVisit();
 }
 
-void SessionViewModel::back() {
+bool SessionViewModel::pump_runs() const {
+    return visit_ && !visit_->frozen() && visit_->stopwatch()->running();
+}
+
+void SessionViewModel::leave() {
+    if (pump_runs()) {
+        emit leaveAsked(false);
+    } else {
+        go_back();
+    }
+}
+
+bool SessionViewModel::mayClose() {
+    if (pump_runs() && !closing_) {
+        emit leaveAsked(true);
+        return false;
+    }
+    return true;
+}
+
+void SessionViewModel::leaveAnyway(bool closing) {
+    if (closing) {
+        closing_ = true;
+        emit closeNow();
+    } else {
+        go_back();
+    }
+}
+
+void SessionViewModel::go_back() {
     if (visit_) {
         // Views still bound to the visit are taken down by the place change first.
         auto closing = std::move(visit_);

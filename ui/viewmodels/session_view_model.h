@@ -25,7 +25,8 @@ class SessionViewModel : public QObject {
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(QString place READ place NOTIFY placeChanged)  ///< "houses", "house" or "visit"
     Q_PROPERTY(wetfront::ui::HousesModel* houses READ houses CONSTANT)
-    Q_PROPERTY(QVariantList farms READ farms NOTIFY placeChanged)  ///< {value, text}; the last one is a new farm
+    Q_PROPERTY(
+        QVariantList farms READ farms NOTIFY placeChanged)  ///< {value, text}; the last one is a new farm
     Q_PROPERTY(QString houseName READ houseName NOTIFY placeChanged)
     Q_PROPERTY(QString houseFarm READ houseFarm NOTIFY placeChanged)
     Q_PROPERTY(
@@ -66,7 +67,12 @@ public:
     Q_INVOKABLE void startVisit();
     /// A new house, on an existing farm (`farmId`) or a new one (`farmName`); opens its first visit.
     Q_INVOKABLE void startHouse(const QString& farmId, const QString& farmName, const QString& houseName);
-    Q_INVOKABLE void back();
+    /// Back to where one came from; while a pump runs on the stopwatch it asks first (leaveAsked).
+    Q_INVOKABLE void leave();
+    /// Whether the window may close now; if not, it asks (leaveAsked).
+    Q_INVOKABLE bool mayClose();
+    /// The answer to leaveAsked: leaves the page, or closes the window, all the same.
+    Q_INVOKABLE void leaveAnyway(bool closing);
 
     /// If a stopwatch was running when the program ended, opens there. Returns true if it did.
     bool resume_running_visit();
@@ -76,12 +82,16 @@ signals:
     void placeChanged();
     void shownChanged();
     void problemChanged();
+    void leaveAsked(bool closing);
+    void closeNow();
 
 private:
     template <class T>
     bool failed(const Result<T>& result);
     void set_problem(const QString& problem);
     void show_visit(VisitFile file);
+    void go_back();
+    [[nodiscard]] bool pump_runs() const;
     [[nodiscard]] VisitViewModel::Known known_before(const VisitFile& file);
 
     Context context_;
@@ -94,6 +104,7 @@ private:
     std::unique_ptr<VisitViewModel> visit_;
     QString theme_ = QStringLiteral("sun");
     QString problem_;
+    bool closing_ = false;
 };
 
 }  // namespace wetfront::ui

@@ -28,7 +28,7 @@ Item {
                 text: qsTr("New house")
                 pictogram: "plus"
                 kind: page.session.houses.count === 0 ? "primary" : "quiet"
-                onClicked: newHouse.open()
+                onClicked: newHouse.ask()
             }
         }
         EmptyHint {
@@ -37,30 +37,28 @@ Item {
             detail: qsTr("Describe the first one: its pumps and banks, then time the water.")
             pictogram: "house"
             actionText: qsTr("Describe a house")
-            onActed: newHouse.open()
+            onActed: newHouse.ask()
             Layout.fillWidth: true
             Layout.fillHeight: true
         }
-        ListView {
-            id: list
+        // The window does not wait for its list: it is there a few frames later.
+        Loader {
+            asynchronous: true
             visible: page.session.houses.count > 0
-            model: page.session.houses
-            spacing: Theme.gap
-            clip: true
-            boundsBehavior: Flickable.StopAtBounds
+            Component.onCompleted: setSource("qrc:/qt/qml/Wetfront/History/HousesList.qml", {
+                session: page.session
+            })
             Layout.fillWidth: true
             Layout.fillHeight: true
-            Accessible.role: Accessible.List
-            Accessible.name: qsTr("Houses")
-            delegate: HouseDelegate {
-                width: list.width
-                onClicked: page.session.openHouse(houseId)
-            }
         }
     }
 
-    NewHousePanel {
+    Loader {
         id: newHouse
-        session: page.session
+        function ask(): void {
+            setSource("qrc:/qt/qml/Wetfront/History/NewHousePanel.qml", {
+                session: page.session
+            });
+        }
     }
 }

@@ -6,70 +6,77 @@ import Wetfront.Controls
 import Wetfront.Theme
 import Wetfront.ViewModels
 
-// Names a new house and its farm. The last place where letters are typed before the visit.
-Panel {
-    id: panel
+// Names a new house and its farm. The last place where letters are typed before the visit. Opens as it is loaded.
+Item {
+    id: asked
 
     required property SessionViewModel session
-    property string farmId
-    property string farmName
-    property string houseName
 
-    title: qsTr("New house")
-    contentHeight: body.implicitHeight
+    Component.onCompleted: panel.open()
 
-    onAboutToShow: {
-        farmId = session.farms[0].value;
-        farmName = "";
-        houseName = "";
-    }
+    Panel {
+        id: panel
 
-    ScrollColumn {
-        id: body
-        anchors.fill: parent
-        margin: 0
-        StyledText {
-            text: panel.title
-            kind: "heading"
-            Layout.fillWidth: true
+        property string farmId
+        property string farmName
+        property string houseName
+
+        title: qsTr("New house")
+        contentHeight: body.implicitHeight
+
+        onAboutToShow: {
+            farmId = asked.session.farms[0].value;
+            farmName = "";
+            houseName = "";
         }
-        ChoiceRow {
-            visible: panel.session.farms.length > 1
-            label: qsTr("Farm")
-            model: panel.session.farms
-            current: panel.farmId
-            onChosen: value => panel.farmId = value
-            Layout.fillWidth: true
-        }
-        TextFieldRow {
-            visible: panel.farmId.length === 0
-            label: qsTr("Name of the farm")
-            text: panel.farmName
-            maximumLength: 100
-            onEdited: text => panel.farmName = text
-            Layout.fillWidth: true
-        }
-        TextFieldRow {
-            label: qsTr("Name of the house")
-            text: panel.houseName
-            maximumLength: 100
-            onEdited: text => panel.houseName = text
-            Layout.fillWidth: true
-        }
-        RowLayout {
-            spacing: Theme.gap
-            Layout.alignment: Qt.AlignRight
-            ActionButton {
-                text: qsTr("Cancel")
-                onClicked: panel.close()
+
+        ScrollColumn {
+            id: body
+            anchors.fill: parent
+            margin: 0
+            StyledText {
+                text: panel.title
+                kind: "heading"
+                Layout.fillWidth: true
             }
-            ActionButton {
-                text: qsTr("Start the visit")
-                kind: "primary"
-                enabled: panel.houseName.trim().length > 0 && (panel.farmId.length > 0 || panel.farmName.trim().length > 0)
-                onClicked: {
-                    panel.close();
-                    panel.session.startHouse(panel.farmId, panel.farmName, panel.houseName);
+            ChoiceRow {
+                visible: asked.session.farms.length > 1
+                label: qsTr("Farm")
+                model: asked.session.farms
+                current: panel.farmId
+                onChosen: value => panel.farmId = value
+                Layout.fillWidth: true
+            }
+            TextFieldRow {
+                visible: panel.farmId.length === 0
+                label: qsTr("Name of the farm")
+                text: panel.farmName
+                maximumLength: 100
+                onEdited: text => panel.farmName = text
+                Layout.fillWidth: true
+            }
+            TextFieldRow {
+                label: qsTr("Name of the house")
+                text: panel.houseName
+                maximumLength: 100
+                onEdited: text => panel.houseName = text
+                Layout.fillWidth: true
+            }
+            RowLayout {
+                spacing: Theme.gap
+                Layout.alignment: Qt.AlignRight
+                ActionButton {
+                    text: qsTr("Cancel")
+                    onClicked: panel.close()
+                }
+                ActionButton {
+                    text: qsTr("Start the visit")
+                    kind: "primary"
+                    enabled: panel.houseName.trim().length > 0 && (panel.farmId.length > 0 || panel.farmName.trim().length > 0)
+                    onClicked: {
+                        panel.close();
+                        asked.session.startHouse(panel.farmId, panel.farmName, panel.houseName);
+                    }
                 }
             }
         }

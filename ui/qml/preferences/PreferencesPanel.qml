@@ -6,66 +6,72 @@ import Wetfront.Controls
 import Wetfront.Theme
 import Wetfront.ViewModels
 
-// How the program shows things. Switching units changes no record.
-Panel {
-    id: panel
+// How the program shows things. Switching units changes no record. Opens as it is loaded.
+Item {
+    id: asked
 
     required property SessionViewModel session
 
-    title: qsTr("Units and light")
+    Component.onCompleted: panel.open()
 
-    contentHeight: body.implicitHeight
+    Panel {
+        id: panel
 
-    ColumnLayout {
-        id: body
-        anchors.fill: parent
-        spacing: Theme.space
-        StyledText {
-            text: panel.title
-            kind: "heading"
-            Layout.fillWidth: true
-        }
-        ChoiceRow {
-            label: qsTr("Units")
-            model: [
-                {
-                    value: "us",
-                    text: qsTr("°F, ft, gpm")
-                },
-                {
-                    value: "si",
-                    text: qsTr("°C, m, L/min")
-                }
-            ]
-            current: panel.session.unitSystem
-            onChosen: value => panel.session.unitSystem = value
-            Layout.fillWidth: true
-        }
-        ChoiceRow {
-            label: qsTr("Light")
-            model: [
-                {
-                    value: "sun",
-                    text: qsTr("Sun")
-                },
-                {
-                    value: "shade",
-                    text: qsTr("Shade")
-                },
-                {
-                    value: "night",
-                    text: qsTr("Night")
-                }
-            ]
-            current: panel.session.theme
-            onChosen: value => panel.session.theme = value
-            Layout.fillWidth: true
-        }
-        ActionButton {
-            text: qsTr("Done")
-            kind: "primary"
-            onClicked: panel.close()
-            Layout.alignment: Qt.AlignRight
+        title: qsTr("Units and light")
+
+        contentHeight: body.implicitHeight
+
+        ColumnLayout {
+            id: body
+            anchors.fill: parent
+            spacing: Theme.space
+            StyledText {
+                text: panel.title
+                kind: "heading"
+                Layout.fillWidth: true
+            }
+            ChoiceRow {
+                label: qsTr("Units")
+                model: [
+                    {
+                        value: "us",
+                        text: qsTr("°F, ft, gpm")
+                    },
+                    {
+                        value: "si",
+                        text: qsTr("°C, m, L/min")
+                    }
+                ]
+                current: asked.session.unitSystem
+                onChosen: value => asked.session.unitSystem = value
+                Layout.fillWidth: true
+            }
+            ChoiceRow {
+                label: qsTr("Light")
+                model: [
+                    {
+                        value: "sun",
+                        text: qsTr("Sun")
+                    },
+                    {
+                        value: "shade",
+                        text: qsTr("Shade")
+                    },
+                    {
+                        value: "night",
+                        text: qsTr("Night")
+                    }
+                ]
+                current: asked.session.theme
+                onChosen: value => asked.session.theme = value
+                Layout.fillWidth: true
+            }
+            ActionButton {
+                text: qsTr("Done")
+                kind: "primary"
+                onClicked: panel.close()
+                Layout.alignment: Qt.AlignRight
+            }
         }
     }
 }

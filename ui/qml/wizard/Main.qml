@@ -3,8 +3,6 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Wetfront.Controls
-import Wetfront.History
-import Wetfront.Preferences
 import Wetfront.Theme
 import Wetfront.ViewModels
 
@@ -34,34 +32,29 @@ Window {
         value: window.Screen.pixelDensity
     }
 
-    // Leaving a page keeps everything: each entry is stored as it is made. Only a running stopwatch asks first.
-    function leave(): void {
-        if (visit !== null && visit.stopwatch.running && !visit.frozen)
-            confirm.ask({
-                question: qsTr("A pump is running on the stopwatch."),
-                detail: qsTr("The time goes on and nothing is lost if you leave this visit now."),
-                keepText: qsTr("Stay here"),
-                doText: qsTr("Leave the page"),
-                act: () => session.back()
-            });
-        else
-            session.back();
+    onClosing: close => close.accepted = session.mayClose()
+
+    Connections {
+        target: window.session
+        function onCloseNow(): void {
+            window.close();
+        }
     }
 
-    onClosing: close => {
-        if (visit !== null && visit.stopwatch.running && !visit.frozen && !confirm.closing) {
-            close.accepted = false;
-            confirm.ask({
-                question: qsTr("A pump is running on the stopwatch."),
-                detail: qsTr("If you close now, the stopwatch goes on and Wetfront opens here again."),
-                keepText: qsTr("Stay here"),
-                doText: qsTr("Close Wetfront"),
-                act: () => {
-                    confirm.closing = true;
-                    window.close();
-                }
+    // A page is loaded when one goes there: the first frame does not wait for what it does not show.
+    readonly property string place: session.place
+    onPlaceChanged: showPlace()
+    Component.onCompleted: showPlace()
+    function showPlace(): void {
+        if (place === "visit")
+            page.setSource("qrc:/qt/qml/Wetfront/Wizard/VisitPage.qml", {
+                session: session,
+                visit: session.visit
             });
-        }
+        else
+            page.setSource(place === "house" ? "qrc:/qt/qml/Wetfront/History/HousePage.qml" : "qrc:/qt/qml/Wetfront/History/HousesPage.qml", {
+                session: session
+            });
     }
 
     ColumnLayout {
@@ -73,13 +66,15 @@ Window {
             pumpOffText: window.visit !== null ? window.visit.pumpOffText : ""
             pumpOffUrgent: window.visit !== null && window.visit.pumpOffUrgent
             backVisible: window.session.place !== "houses"
-            onBackAsked: window.leave()
+            onBackAsked: window.session.leave()
             Layout.fillWidth: true
 
             ActionButton {
                 pictogram: window.session.theme === "night" ? "moon" : window.session.theme === "shade" ? "shade" : "sun"
                 Accessible.name: qsTr("Units and light")
-                onClicked: preferences.open()
+                onClicked: preferences.setSource("qrc:/qt/qml/Wetfront/Preferences/PreferencesPanel.qml", {
+                    session: window.session
+                })
             }
         }
         Rectangle {
@@ -100,57 +95,21 @@ Window {
                 Accessible.ignored: true
             }
         }
-        // Only the place that one is at exists.
-        Item {
-            id: place
+        Loader {
+            id: page
+            focus: true
             Layout.fillWidth: true
             Layout.fillHeight: true
-
-            Repeater {
-                model: window.session.place === "houses" ? 1 : 0
-                delegate: HousesPage {
-                    anchors.fill: place
-                    session: window.session
-                }
-            }
-            Repeater {
-                model: window.session.place === "house" ? 1 : 0
-                delegate: HousePage {
-                    anchors.fill: place
-                    session: window.session
-                }
-            }
-            Repeater {
-                model: window.visit !== null ? 1 : 0
-                delegate: VisitPage {
-                    anchors.fill: place
-                    visit: window.visit
-                    pad: numberPad
-                    reasons: reasonSheet
-                }
-            }
         }
     }
 
-    NumberPad {
-        id: numberPad
-        decimalMark: window.session.decimalMark
-    }
-    ReasonSheet {
-        id: reasonSheet
-    }
-    ConfirmPanel {
-        id: confirm
-        property bool closing: false
-    }
-    PreferencesPanel {
+    Loader {
         id: preferences
-        session: window.session
     }
 
     Shortcut {
         sequences: ["Escape", "Back", "Alt+Left"]
         enabled: window.session.place !== "houses"
-        onActivated: window.leave()
+        onActivated: window.session.leave()
     }
 }

@@ -10,9 +10,33 @@ import Wetfront.ViewModels
 FocusScope {
     id: page
 
+    required property SessionViewModel session
     required property VisitViewModel visit
-    required property NumberPad pad
-    required property ReasonSheet reasons
+
+    NumberPad {
+        id: numberPad
+        decimalMark: page.session.decimalMark
+    }
+    ReasonSheet {
+        id: reasonSheet
+    }
+    ConfirmPanel {
+        id: confirm
+    }
+
+    // Leaving keeps everything: each entry is stored as it is made. Only a running stopwatch asks first.
+    Connections {
+        target: page.session
+        function onLeaveAsked(closing: bool): void {
+            confirm.ask({
+                question: qsTr("A pump is running on the stopwatch."),
+                detail: qsTr("The time goes on and nothing is lost; Wetfront opens here again."),
+                keepText: qsTr("Stay here"),
+                doText: closing ? qsTr("Close Wetfront") : qsTr("Leave the page"),
+                act: () => page.session.leaveAnyway(closing)
+            });
+        }
+    }
 
     GridLayout {
         anchors.fill: parent
@@ -39,7 +63,7 @@ FocusScope {
                 delegate: SafetyStep {
                     anchors.fill: place
                     visit: page.visit
-                    pad: page.pad
+                    pad: numberPad
                 }
             }
             Repeater {
@@ -47,7 +71,7 @@ FocusScope {
                 delegate: HouseStep {
                     anchors.fill: place
                     visit: page.visit
-                    pad: page.pad
+                    pad: numberPad
                 }
             }
             Repeater {
@@ -62,7 +86,7 @@ FocusScope {
                 delegate: ConditionsStep {
                     anchors.fill: place
                     visit: page.visit
-                    pad: page.pad
+                    pad: numberPad
                 }
             }
             Repeater {
@@ -71,7 +95,7 @@ FocusScope {
                     anchors.fill: place
                     visit: page.visit
                     settings: page.visit.found
-                    pad: page.pad
+                    pad: numberPad
                 }
             }
             Repeater {
@@ -79,7 +103,7 @@ FocusScope {
                 delegate: AdviceStep {
                     anchors.fill: place
                     visit: page.visit
-                    reasons: page.reasons
+                    reasons: reasonSheet
                 }
             }
             Repeater {
@@ -88,7 +112,7 @@ FocusScope {
                     anchors.fill: place
                     visit: page.visit
                     settings: page.visit.left
-                    pad: page.pad
+                    pad: numberPad
                 }
             }
             Repeater {
