@@ -14,30 +14,31 @@ Card {
 
     signal reasonAsked(string setting)
 
+    // Of three columns from the right edge: the same places in the heading and in every row.
     component Cell: StyledText {
+        property int place: 0
+        x: parent ? parent.width - (3 - place) * (group.column + Theme.gap) + Theme.gap : 0
+        width: group.column
         horizontalAlignment: Text.AlignRight
-        Layout.minimumWidth: group.column
-        Layout.preferredWidth: group.column
-        Layout.maximumWidth: group.column
     }
 
-    RowLayout {
-        spacing: Theme.gap
+    Item {
+        implicitHeight: childrenRect.height
         Layout.fillWidth: true
-        Item {
-            Layout.fillWidth: true
-        }
         Cell {
+            place: 0
             text: qsTr("found")
             kind: "small"
             soft: true
         }
         Cell {
+            place: 1
             text: qsTr("advised")
             kind: "small"
             soft: true
         }
         Cell {
+            place: 2
             text: qsTr("left")
             kind: "small"
             soft: true
@@ -65,35 +66,37 @@ Card {
                     color: Theme.line
                 }
             }
-            contentItem: RowLayout {
-                spacing: Theme.gap
-                ColumnLayout {
-                    spacing: 0
-                    Layout.fillWidth: true
+            contentItem: Item {
+                implicitHeight: childrenRect.height
+                Column {
+                    width: parent.width - 3 * (group.column + Theme.gap)
                     StyledText {
+                        width: parent.width
                         text: line.modelData.label
                         color: Theme.ink
-                        Layout.fillWidth: true
                     }
                     StyledText {
                         visible: text.length > 0
+                        width: parent.width
                         text: line.modelData.brief
                         kind: "small"
                         color: Theme.inkSoft
-                        Layout.fillWidth: true
                     }
                 }
                 Cell {
+                    place: 0
                     text: line.modelData.found.length > 0 ? line.modelData.found : "–"
                     color: Theme.ink
                 }
                 Cell {
+                    place: 1
                     text: line.explained ? line.modelData.advised : "–"
                     color: line.explained ? Theme.water : Theme.ink
                     font.bold: line.explained
                     font.underline: line.explained
                 }
                 Cell {
+                    place: 2
                     text: line.modelData.left.length > 0 ? (line.modelData.differs ? qsTr("≠ %1").arg(line.modelData.left) : line.modelData.left) : "–"
                     color: line.modelData.differs ? Theme.warningInk : Theme.ink
                     font.bold: line.modelData.differs
