@@ -158,7 +158,7 @@ private:
         Message told;
         for (const auto& advice : all) {
             const auto label = english(label_of(advice.setting));
-            const auto value = advice.value ? shown(*advice.value) : "leave unset";
+            const auto value = advice.value ? shown(*advice.value) : english(advice.reason.brief);
             out_ << "    " << label << std::string(label.size() < 32 ? 32 - label.size() : 1, ' ') << value
                  << '\n';
             if (advice.reason.explanation == told) {

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <algorithm>
-#include <map>
 #include <ostream>
 
 #include "cli/findings_output.h"
@@ -61,17 +60,16 @@ void add_check(CLI::App& app, const Common& common, Work& chosen) {
     command->add_option("visit", options->visit, "a file, - or an id in the store")
         ->required()
         ->type_name("VISIT");
-    const std::map<std::string, WhichSettings> which{{"found", WhichSettings::found},
-                                                     {"left", WhichSettings::left}};
     command->add_option("--settings", options->which, "found (default) or left")
-        ->transform(CLI::CheckedTransformer(which).description(""))
+        ->transform(one_of<WhichSettings>({{"found", WhichSettings::found}, {"left", WhichSettings::left}},
+                                          "found or left"))
         ->type_name("found|left");
-    const std::map<std::string, Severity> severities{{"harm", Severity::harm},
-                                                     {"fault", Severity::fault},
-                                                     {"waste", Severity::waste},
-                                                     {"note", Severity::note}};
     command->add_option("--fail-on", options->fail_on, "exit status 1 from this severity up (default harm)")
-        ->transform(CLI::CheckedTransformer(severities).description(""))
+        ->transform(one_of<Severity>({{"harm", Severity::harm},
+                                      {"fault", Severity::fault},
+                                      {"waste", Severity::waste},
+                                      {"note", Severity::note}},
+                                     "harm, fault, waste or note"))
         ->type_name("harm|fault|waste|note");
     command->footer("Example: wetfront-cli check visit.json --settings left --fail-on fault");
     command->callback(

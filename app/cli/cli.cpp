@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <exception>
-#include <map>
 
 #include "cli/command.h"
 
@@ -36,9 +35,8 @@ void describe(CLI::App& app, Common& common) {
         "Exit status: 0 done, 1 the check found something, 2 bad input or usage, 3 the store or a file "
         "failed.\n"
         "Example: wetfront-cli example visit > visit.json && wetfront-cli advise visit.json");
-    const std::map<std::string, UnitSystem> systems{{"us", UnitSystem::us}, {"si", UnitSystem::si}};
     app.add_option("--units", common.units, "units of the text: us (default) or si")
-        ->transform(CLI::CheckedTransformer(systems).description(""))
+        ->transform(one_of<UnitSystem>({{"us", UnitSystem::us}, {"si", UnitSystem::si}}, "us or si"))
         ->type_name("us|si");
     app.add_flag("--json", common.json,
                  "print one JSON object instead of text; number keys end in their SI unit");

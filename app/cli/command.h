@@ -34,6 +34,21 @@ void add_example(CLI::App& app, const Common& common, Work& chosen);
 void add_schema(CLI::App& app, const Common& common, Work& chosen);
 void add_store(CLI::App& app, const Common& common, Work& chosen);
 
+/// An option that is one of a few words; anything else is refused with the words, `words` naming them all.
+template <class Choice>
+[[nodiscard]] CLI::Validator one_of(std::vector<std::pair<std::string, Choice>> choices, std::string words) {
+    return CLI::Validator{[choices = std::move(choices), words = std::move(words)](std::string& text) {
+                              for (const auto& [word, choice] : choices) {
+                                  if (text == word) {
+                                      text = std::to_string(static_cast<int>(choice));
+                                      return std::string{};
+                                  }
+                              }
+                              return "'" + printable(text, 40) + "': write " + words;
+                          },
+                          ""};
+}
+
 /// The text of an option as a quantity; none if the option was not given. `item` names it in errors.
 template <class Q>
 [[nodiscard]] Result<std::optional<Q>> option_value(const std::optional<std::string>& text,

@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: Apache-2.0
-#include <map>
 #include <ostream>
 
 #include "cli/json_output.h"
@@ -56,10 +55,9 @@ void add_sheet(CLI::App& app, const Common& common, Work& chosen) {
                      "the PDF to write; replaced only when the new one is whole")
         ->required()
         ->type_name("F.pdf");
-    const std::map<std::string, SheetPaperSize> papers{{"letter", SheetPaperSize::letter},
-                                                       {"a4", SheetPaperSize::a4}};
     command->add_option("--paper", options->paper, "letter (default) or a4")
-        ->transform(CLI::CheckedTransformer(papers).description(""))
+        ->transform(one_of<SheetPaperSize>({{"letter", SheetPaperSize::letter}, {"a4", SheetPaperSize::a4}},
+                                           "letter or a4"))
         ->type_name("letter|a4");
     command->add_option("--language", options->language, "en (default)")->type_name("en");
     command->footer("Example: wetfront-cli sheet visit.json -o sheet.pdf --paper a4");

@@ -2,6 +2,7 @@
 #include "cycle/advice.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "base/numbers.h"
 #include "cycle/bank_evidence.h"
@@ -47,18 +48,36 @@ void add_without_value(std::vector<SettingAdvice>& settings, std::initializer_li
     }
 }
 
+constexpr int most_steps_tried = 3600;
+
+// The first period, from the shortest tried on, that the timer can hold as an on-time as well: both the same
+// is what running without rest means. Steps of a timer are usually whole seconds or minutes, so that a
+// multiple of both comes soon; where none does, the on-time's steps go first.
+Duration period_without_rest(const TimerWork& work) {
+    const auto shortest = work.margins.periods.front();
+    const auto step = work.timer.period_resolution ? work.timer.period_resolution->value() : seconds(1.0);
+    if (in_seconds(step) > 0.0) {
+        auto period = rounded_up(shortest, step);
+        for (int tried = 0; tried < most_steps_tried; ++tried, period += step) {
+            if (std::abs(in_seconds(rounded_up(period, work.resolution) - period)) < 1e-6) {
+                return period;
+            }
+        }
+    }
+    return rounded_up(shortest, work.resolution);
+}
+
 std::vector<SettingAdvice> continuous_settings(const TimerWork& work) {
     std::vector<SettingAdvice> settings;
     if (work.timer.kind == TimerKind::on_demand) {
         add_without_value(settings, {Setting::period, Setting::base_on_time}, why_not_on_demand());
         return settings;
     }
-    const auto period = work.margins.periods.front();
-    const auto on_time = rounded_up(period, work.resolution);
+    const auto period = period_without_rest(work);
     settings.push_back({Setting::period, any(period), why_continuous()});
-    settings.push_back({Setting::base_on_time, any(on_time), why_continuous()});
+    settings.push_back({Setting::base_on_time, any(period), why_continuous()});
     if (work.timer.kind == TimerKind::trimmed) {
-        settings.push_back({Setting::on_time_ceiling, any(on_time), why_continuous()});
+        settings.push_back({Setting::on_time_ceiling, any(period), why_continuous()});
         add_without_value(settings,
                           {Setting::trim_step, Setting::trim_dead_band, Setting::review_interval,
                            Setting::rinse_at, Setting::rinse_length},
@@ -114,7 +133,11 @@ std::vector<SettingAdvice> cycle_settings(const TimerWork& work, const CycleStor
     settings.push_back({Setting::trim_step,
                         answer.trim_step ? std::optional{any(*answer.trim_step)} : std::nullopt,
                         why_trim_step(story)});
-    settings.push_back({Setting::trim_dead_band, any(dead_band), why_dead_band(dead_band)});
+    if (answer.trim_step) {
+        settings.push_back({Setting::trim_dead_band, any(dead_band), why_dead_band(dead_band)});
+    } else {
+        settings.push_back({Setting::trim_dead_band, std::nullopt, why_trim_step(story)});
+    }
     settings.push_back({Setting::review_interval, any(review_interval(answer.period, lag)),
                         why_review_interval(answer.period, lag)});
     add_rinse(settings, work, story, banks);
@@ -187,6 +210,17 @@ std::vector<Message> missing_of(const TimerWork& work, const VisitWeather& weath
     return missing;
 }
 
+// Of the banks whose readings were taken in worse weather than the design hour, the one nearest to it.
+std::optional<double> milder_design_of(const TimerWork& work) {
+    std::optional<double> milder;
+    for (const auto& bank : work.banks) {
+        if (bank.question && bank.question->milder_design) {
+            milder = std::max(*bank.question->milder_design, milder.value_or(0.0));
+        }
+    }
+    return milder;
+}
+
 void add_ratio(const TimerWork& work, TimerAdvice& advice) {
     for (const auto& bank : work.banks) {
         if (bank.question) {
@@ -194,11 +228,13 @@ void add_ratio(const TimerWork& work, TimerAdvice& advice) {
             advice.evaporation_ratio = std::max(ratio, advice.evaporation_ratio.value_or(ratio));
         }
     }
-    if (advice.evaporation_ratio && *advice.evaporation_ratio < 0.95) {
+    const auto milder = milder_design_of(work);
+    if (milder && *milder < 0.95) {
         advice.notes.push_back(
             {WF_TEXT("More evaporated during the readings than the farm's design day would: check its design "
-                     "temperatures (design against readings: %1)."),
-             {AnyQuantity{Kind::fraction, *advice.evaporation_ratio}}});
+                     "temperatures (design against readings: %1). What is advised holds for the weather of "
+                     "the readings."),
+             {AnyQuantity{Kind::fraction, *milder}}});
     }
 }
 
@@ -273,12 +309,20 @@ void add_assumed(const TimerWork& work, const TimerAdvice& timer, Advice& advice
     add_once(assumed, {WF_TEXT("a start by signal %1"), {any(seeing.by_signal)}});
     add_once(assumed,
              {WF_TEXT("seeing the first dry patch %1 of the dry-out time"), {share(seeing.dry_patch_share)}});
+    if (const auto milder = milder_design_of(work)) {
+        add_once(assumed,
+                 {WF_TEXT("hottest hour no milder than the weather of the readings (worked out: %1 of "
+                          "its evaporation)"),
+                  {AnyQuantity{Kind::fraction, *milder}}});
+    }
     if (work.resolution_assumed) {
         add_once(assumed, {WF_TEXT("smallest step of a timer %1"), {any(work.resolution)}});
     }
     if (work.timer.kind == TimerKind::trimmed && timer.cycled) {
         add_once(assumed, {WF_TEXT("time the house takes to answer %1"), {any(work.margins.house_lag)}});
-        add_once(assumed, {WF_TEXT("trim dead band %1"), {any(work.margins.dead_band)}});
+        if (timer.advised(Setting::trim_dead_band)->value) {
+            add_once(assumed, {WF_TEXT("trim dead band %1"), {any(work.margins.dead_band)}});
+        }
     }
     for (const auto& bank : work.banks) {
         if (bank.effectiveness.origin == Origin::assumed) {

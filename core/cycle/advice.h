@@ -42,10 +42,10 @@ struct TimerAdvice {
     std::vector<SettingAdvice> continuous;  ///< always there
     std::vector<SettingAdvice> cycle;       ///< empty where none is advised
     std::vector<BankAdvice> banks;
-    Message verdict;             ///< one sentence: what is advised and why
-    std::vector<Message> notes;  ///< what else the technician has to know or do
-    std::optional<double>
-        evaporation_ratio;  ///< E_design / E_test, largest of its banks; none: a weather is missing
+    Message verdict;                          ///< one sentence: what is advised and why
+    std::vector<Message> notes;               ///< what else the technician has to know or do
+    std::optional<double> evaporation_ratio;  ///< E_design / E_test as used (at least 1), largest of its
+                                              ///< banks; none: a weather is missing
 
     /// What is advised for that setting: of the cycle if there is one, else of continuous pumping.
     [[nodiscard]] const SettingAdvice* advised(Setting setting) const;

@@ -219,7 +219,8 @@ Duration longest_gap(const BankQuestion& bank, const CycleMargins& margins) {
     if (const auto* dry = dry_start(bank)) {
         return margins.drying_share * dry->dry_out / bank.evaporation_ratio;
     }
-    return (std::get<WetStart>(bank.start).off + bank.fill) / bank.evaporation_ratio;
+    // Nobody has seen a longer gap than the one that was tested, however mild the design hour.
+    return (std::get<WetStart>(bank.start).off + bank.fill) / std::max(1.0, bank.evaporation_ratio);
 }
 
 Result<double> evaporated_share(const BankQuestion& bank) {

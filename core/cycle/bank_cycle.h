@@ -48,6 +48,9 @@ struct BankQuestion {
     std::optional<double>
         evaporated_share;               ///< E H / q from a measured flow, test weather: the larger is used
     double weakest_outlet_ratio = 1.0;  ///< q_far / least q along the header, at least 1
+    /// E_design / E_test as the weathers have it, where that is below 1 and `evaporation_ratio` counts as 1.
+    /// Told to people; no rule uses it.
+    std::optional<double> milder_design;
 };
 
 /// Which rule set the base on-time, or stands in the way of a cycle.
@@ -71,7 +74,7 @@ struct OnTimeBounds {
                                                   const CycleMargins& margins);
 
 /// Longest time that the far end may go unsupplied at the design hour: share t_dry / R, or as long as the wet
-/// start proved, (t_off + t_fill) / R (rule 2).
+/// start proved, (t_off + t_fill) / R, and never longer than that (rule 2).
 [[nodiscard]] Duration longest_gap(const BankQuestion& bank, const CycleMargins& margins);
 
 /// kappa: the share of the water supplied that evaporates, in the weather of the test. Dry start: an upper

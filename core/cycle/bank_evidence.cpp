@@ -9,10 +9,11 @@
 namespace wetfront {
 namespace {
 
-// Fewer than three readings say nothing about spread: what the hand and seeing the event add then stands
-// alone, and it is never undercut.
+// One reading says nothing about spread: what the hand and seeing the event add then stands alone, and it is
+// never undercut. Two readings say little where they agree, but where they disagree by more than hand and eye
+// explain (45 s and 65 s), the floor alone would claim to know the mean better than either reading does.
 Duration standard_uncertainty(const TimingResult& result) {
-    return result.count < 3 ? result.systematic : std::max(result.standard, result.systematic);
+    return result.count < 2 ? result.systematic : std::max(result.standard, result.systematic);
 }
 
 bool clearly_above(const TimingResult& later, const TimingResult& fill) {
@@ -145,7 +146,11 @@ BankEvidence evidence_of(const VisitFile& file, const VisitTimings& timings, con
             WF_TEXT("a design day on which water evaporates: check dry and wet bulb"));
         return evidence;
     }
-    question.evaporation_ratio = ratio.value();
+    // Advice must keep the pad wet today as well: where the readings' weather was the worse one, it counts.
+    question.evaporation_ratio = std::max(1.0, ratio.value());
+    if (ratio.value() < 1.0) {
+        question.milder_design = ratio.value();
+    }
     // What is left to be wrong (a time above 24 h) has its own message from the rules.
     const auto usable = evaporated_share(question);
     if (!usable) {

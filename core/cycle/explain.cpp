@@ -16,6 +16,17 @@ ReasonInput measured(const char* name, std::string symbol, Duration value) {
 }
 
 ReasonInput evaporation_ratio_input(const BankQuestion& question) {
+    if (question.milder_design) {
+        return {
+            {WF_TEXT(
+                 "evaporation at the hottest hour, against that of the test: worked out %1, counts as 1 so "
+                 "that the pad stays wet in the weather of the test as well"),
+             {share(*question.milder_design)}},
+            "R",
+            share(question.evaporation_ratio),
+            Origin::assumed,
+            air_source};
+    }
     return {WF_TEXT("evaporation at the hottest hour, against that of the test"), "R",
             share(question.evaporation_ratio), Origin::derived, air_source};
 }
@@ -38,10 +49,14 @@ std::vector<ReasonInput> readings_of(const BankQuestion& question) {
     return inputs;
 }
 
+bool flow_decided(const BankQuestion& question, double used) {
+    return question.evaporated_share && used <= *question.evaporated_share * question.weakest_outlet_ratio;
+}
+
 // How kappa came about, in symbols; the share from flow rules where it is the larger.
 std::string share_formula(const BankQuestion& question, double used) {
     const std::string outlets = question.weakest_outlet_ratio > 1.0 ? " q_far / q_least" : "";
-    if (question.evaporated_share && used <= *question.evaporated_share * question.weakest_outlet_ratio) {
+    if (flow_decided(question, used)) {
         return "kappa = E H / q" + outlets;
     }
     if (const auto* dry = dry_start(question)) {
@@ -69,13 +84,22 @@ Reason why_enough_water(const CycleStory& story, const OnTimeBounds& bounds) {
                                   "evaporates in %3 at the "
                                   "hottest hour, with a margin and the uncertainty of the readings on top."),
                           {story.bank, any(story.question.fill), any(bounds.period)}};
+    const bool by_flow = flow_decided(story.question, bounds.evaporated_share);
+    if (by_flow) {
+        reason.explanation = {
+            WF_TEXT("%1 How much of the water evaporates is taken from the measured flow and "
+                    "the air: that is more than the stopwatch gives."),
+            {reason.explanation}};
+    }
     reason.formula =
         "t_on = t_fill + m P kappa R + U; " + share_formula(story.question, bounds.evaporated_share);
     reason.inputs = readings_of(story.question);
     reason.inputs.push_back(
         {WF_TEXT("water margin"), "m", share(story.margins.water_margin), Origin::assumed, {}});
     reason.inputs.push_back({WF_TEXT("period"), "P", any(bounds.period), Origin::derived, {}});
-    reason.inputs.push_back({WF_TEXT("share of the water that evaporates, test"),
+    reason.inputs.push_back({by_flow ? Message{WF_TEXT("share of the water that evaporates, test, by the "
+                                                       "measured flow")}
+                                     : Message{WF_TEXT("share of the water that evaporates, test")},
                              "kappa",
                              share(bounds.evaporated_share),
                              Origin::derived,

@@ -2,6 +2,7 @@
 #include "pad/wet_pad.h"
 
 #include <algorithm>
+#include <string>
 
 #include "base/numbers.h"
 
@@ -14,6 +15,12 @@ Result<double> checked_effectiveness(Fraction effectiveness) {
         return bad_input("effectiveness", print_number(100.0 * e, 1) + " %", "0 to 100 %");
     }
     return e;
+}
+
+// An error's text does not know its reader's units.
+std::string in_both_units(Temperature temperature) {
+    const double celsius = in_celsius(temperature);
+    return print_number(celsius, 1) + " °C (" + print_number(1.8 * celsius + 32.0, 1) + " °F)";
 }
 
 double depression(const MoistAir& air) {
@@ -37,10 +44,10 @@ Result<Fraction> expected_effectiveness(Velocity face_velocity, Length thickness
     const double v = in_si(face_velocity);
     const double d = in_si(thickness);
     if (!(v >= 0.5 && v <= 3.0)) {
-        return bad_input("face velocity", print_number(v, 3) + " m/s", "0.5 to 3 m/s");
+        return bad_input("face velocity", print_number(v, 3) + " m/s", "0.5 to 3 m/s (98 to 591 ft/min)");
     }
     if (!(d >= 0.05 && d <= 0.3)) {
-        return bad_input("pad thickness", print_number(1000.0 * d, 1) + " mm", "50 to 300 mm");
+        return bad_input("pad thickness", print_number(1000.0 * d, 1) + " mm", "50 to 300 mm (2 to 11.8 in)");
     }
     const double e = 0.792714 + 0.958569 * d - 0.25193 * v - 1.03215 * d * d + 0.0262659 * v * v +
                      0.914869 * d * v - 1.48241 * v * d * d - 0.018992 * v * v * v * d +
@@ -55,10 +62,9 @@ Result<Fraction> measured_effectiveness(const MoistAir& outside, Temperature beh
     }
     const double e = (in_kelvin(outside.dry_bulb) - in_kelvin(behind_pad)) / possible;
     if (!(e >= 0.0 && e <= 1.0)) {
-        return bad_input("temperature behind the pad", print_number(in_celsius(behind_pad), 1) + " degC",
-                         print_number(in_celsius(outside.wet_bulb), 1) + " to " +
-                             print_number(in_celsius(outside.dry_bulb), 1) +
-                             " degC (wet to dry bulb outside)");
+        return bad_input("temperature behind the pad", in_both_units(behind_pad),
+                         "between the wet bulb outside, " + in_both_units(outside.wet_bulb) +
+                             ", and the dry bulb, " + in_both_units(outside.dry_bulb));
     }
     return from_si<Fraction>(e);
 }
@@ -73,7 +79,7 @@ Result<MoistAir> air_behind_pad(const MoistAir& outside, Fraction effectiveness)
 Result<EvaporationFlux> evaporation(const MoistAir& outside, Fraction effectiveness, Velocity face_velocity) {
     const double v = in_si(face_velocity);
     if (!(v >= 0.0 && v <= 5.0)) {
-        return bad_input("face velocity", print_number(v, 3) + " m/s", "0 to 5 m/s");
+        return bad_input("face velocity", print_number(v, 3) + " m/s", "0 to 5 m/s (0 to 984 ft/min)");
     }
     WF_TRY(const double gain, gain_per_volume(outside, effectiveness));
     return from_si<EvaporationFlux>(v * gain);
@@ -86,8 +92,9 @@ Result<double> evaporation_ratio(const MoistAir& design, const MoistAir& test, F
     WF_TRY(const double at_test, gain_per_volume(test, effectiveness));
     // Below a tenth of a gram per cubic metre a dry-out time says nothing about any other weather.
     if (at_test < 1e-4) {
-        return bad_input("weather of the test", print_number(1000.0 * at_test, 3) + " g/m3 evaporated",
-                         "air dry enough for the pad to evaporate 0.1 g/m3 of air");
+        return bad_input("weather of the test", "hardly anything evaporates",
+                         "air that is clearly drier than saturated; in this one the readings tell nothing "
+                         "about a hot day");
     }
     return std::max(0.0, at_design) / at_test;
 }

@@ -127,8 +127,10 @@ private:
 
 Result<Json> read_json(std::string_view text, std::string_view item) {
     if (text.size() > most_file_bytes) {
-        return bad_input(std::string{item}, std::to_string(text.size()) + " bytes",
-                         "at most " + std::to_string(most_file_bytes) + " bytes are read");
+        // A caller may have stopped reading here, so how long the text really is stays unsaid.
+        return bad_input(std::string{item}, "",
+                         "more than " + std::to_string(most_file_bytes / (1024 * 1024)) +
+                             " MiB; a record file is smaller");
     }
     if (!is_utf8(text)) {
         return bad_input(std::string{item}, "", "not UTF-8; save the file as UTF-8");

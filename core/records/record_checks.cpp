@@ -78,7 +78,7 @@ Result<void> check_settings(const House& house, const std::vector<TimerSettings>
 }
 
 bool belongs_to_pump(MarkKind kind) {
-    return kind == MarkKind::pump_start || kind == MarkKind::pump_stop;
+    return kind == MarkKind::pump_start || kind == MarkKind::pump_stop || kind == MarkKind::back_on_automatic;
 }
 
 Result<void> check_marks(const House& house, const Visit& visit) {

@@ -92,6 +92,7 @@ struct SheetChecks {
         Message text;
         bool done = false;
         std::string note;
+        Message word{};  ///< the tick as a word, for whoever sees the text alone; empty: none printed
     };
     std::vector<Line> lines;
 };

@@ -33,7 +33,7 @@ const std::vector<ChecklistLine>& safe_and_fit() {
 const std::vector<ChecklistLine>& left_as_it_must_be() {
     static const std::vector<ChecklistLine> lines{
         {"leaving.locks_off", WF_TEXT("My locks and tags removed, guards and covers back in place")},
-        {pumps_automatic_line, WF_TEXT("Every pump back on automatic")},
+        {"leaving.pumps_automatic", WF_TEXT("Every pump back on automatic")},
         {"leaving.fans_automatic", WF_TEXT("Every fan back on automatic")},
         {"leaving.breakers_on", WF_TEXT("Breakers on")},
         {"leaving.make_up_open", WF_TEXT("Make-up water open")},

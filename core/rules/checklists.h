@@ -30,9 +30,6 @@ struct ChecklistLine {
     bool required = true;
 };
 
-/// The line of Before leaving that ends the countdown of a stopped pump.
-constexpr std::string_view pumps_automatic_line = "leaving.pumps_automatic";
-
 /// Make the site safe, and see that the system is fit to be timed (step safety); pump, fans, breaker,
 /// make-up, flush valve, alarm, grower (step before_leaving). Other steps have none.
 [[nodiscard]] const std::vector<ChecklistLine>& checklist(Step step);

@@ -12,6 +12,8 @@ const std::vector<Rule>& all_rules() {
         {"ceiling-below-wet-through", ceiling_below_wet_through},
         {"gap-outlasts-wet-pad", gap_outlasts_wet_pad},
         {"pad-not-dry-at-start", pad_not_dry_at_start},
+        {"flow-disagrees-with-timing", flow_disagrees_with_timing},
+        {"fans-mixed", fans_mixed},
     };
     return rules;
 }

@@ -52,21 +52,30 @@ enum class WhichSettings { found, left };
 /// setting and a used wet-through reading; silent where the pump never rests.
 [[nodiscard]] std::vector<Finding> ceiling_below_wet_through(const RuleInputs& inputs);
 
-/// Base on-time below a bank's fill time: water never reaches the far end. Fault, with the share of the pad
-/// that gets no water (front taken as steady along the header). Needs base on-time and a used fill reading;
-/// silent where the pump never rests.
+/// The shortest run below a bank's fill time: water never reaches the far end. Fault, with the share of the
+/// pad that gets no water (front taken as steady along the header). The shortest run is the base with the
+/// trim row that takes off most; it may become shorter still where rows are taken off at every review. Needs
+/// base on-time and a used fill reading; silent where the pump never rests.
 [[nodiscard]] std::vector<Finding> base_below_fill(const RuleInputs& inputs);
 
-/// The far end is unsupplied (period - on-time + fill) for longer than its pad stays wet at the design hour,
-/// dry-out time x E_test / E_design: fault, with the dry time per period. Longer than half of that: note.
-/// Where only a wet start was timed, longer than it proved: note. Needs period, base on-time, fill and
-/// dry-out or wet start; without both weathers it judges in the weather of the reading and says so. Silent
-/// where the pump never rests, and where the on-time is below the fill time: then the gap has no end, and
-/// base_below_fill speaks.
+/// The far end is unsupplied (period - shortest run + fill, the shortest run as above) for longer than its
+/// pad stays wet at the design hour, dry-out time x E_test / E_design: fault, with the dry time per period.
+/// Longer than half of that: note. Where only a wet start was timed, longer than it proved: note. Needs
+/// period, base on-time, fill and dry-out or wet start; without both weathers it judges in the weather of the
+/// reading and says so. Silent where the pump never rests, and where the shortest run is below the fill time:
+/// then the gap has no end, and base_below_fill speaks.
 [[nodiscard]] std::vector<Finding> gap_outlasts_wet_pad(const RuleInputs& inputs);
 
 /// Wet-through readings that started on a pad that was not dry: too short, kept and not used. One note a
 /// bank, naming the readings; those set aside by a person are not named again. Needs no settings.
 [[nodiscard]] std::vector<Finding> pad_not_dry_at_start(const RuleInputs& inputs);
+
+/// A bank's evaporated share of the water by the stopwatch and by flow and air are more than 30 % apart: one
+/// of the two measurements is wrong. Note, with both shares. Needs both; no settings.
+[[nodiscard]] std::vector<Finding> flow_disagrees_with_timing(const RuleInputs& inputs);
+
+/// Wet-through readings of a bank of which some had the fans running, some not or not stated: they don't time
+/// the same thing, and count as without fans. Note. Needs no settings.
+[[nodiscard]] std::vector<Finding> fans_mixed(const RuleInputs& inputs);
 
 }  // namespace wetfront

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <algorithm>
 
+#include "cycle/bank_cycle.h"
 #include "pad/wetting_column.h"
 #include "rules/timer_view.h"
 
@@ -73,22 +74,30 @@ std::vector<NamedValue> run_values(const char* run_name, Duration run, const cha
             {std::string{limit_name} + "_uncertainty", any(limit.expanded)}};
 }
 
+Message set_at_least(Duration enough) {
+    return {WF_TEXT("Set at least %1, or repeat the reading."), {any(enough)}};
+}
+
 Finding too_close_to_call(const TimerView& view, const PadBank& bank, const char* rule, Message message,
-                          Duration enough) {
+                          Message remedy) {
     auto finding = finding_on(view, &bank, rule, Severity::note);
     finding.message = std::move(message);
-    finding.remedy = {WF_TEXT("Set at least %1, or repeat the reading."), {any(view.holdable(enough))}};
+    finding.remedy = std::move(remedy);
     finding.source = own_reading;
     return finding;
+}
+
+const char* name_of_shortest(const TimerView& view) {
+    return view.can_shorten() ? "shortest_run" : "base_on_time";
 }
 
 Finding fill_not_reached(const TimerView& view, const PadBank& bank, Duration on, const TimingResult& fill) {
     auto finding = finding_on(view, &bank, "base-below-fill", Severity::fault);
     const auto dry_share = from_si<Fraction>(1.0 - in_seconds(on) / in_seconds(fill.mean));
-    finding.message = {
-        WF_TEXT("Water needs %1 to reach the far end of %2, but a run lasts %3: in every period about "
-                "%4 of this pad gets no water at all."),
-        {any(fill.mean), view.name(bank), any(on), any(dry_share)}};
+    finding.message = view.at_shortest_run(
+        {WF_TEXT("Water needs %1 to reach the far end of %2, but a run lasts %3: in every period about "
+                 "%4 of this pad gets no water at all."),
+         {any(fill.mean), view.name(bank), any(on), any(dry_share)}});
     const auto advised = view.advised_in_cycle(Setting::base_on_time);
     if (advised && at_least(*advised, fill.mean)) {
         finding.remedy = {WF_TEXT("Set the on-time to %1 in the advised period of %2."),
@@ -100,8 +109,9 @@ Finding fill_not_reached(const TimerView& view, const PadBank& bank, Duration on
         finding.remedy = {WF_TEXT("Raise the on-time above %1; what the pad drinks comes on top of that."),
                           {any(view.holdable(fill.mean + fill.expanded))}};
     }
+    finding.remedy = view.without_shortening(std::move(finding.remedy));
     finding.source = own_reading;
-    finding.values = run_values("base_on_time", on, "fill", fill);
+    finding.values = run_values(name_of_shortest(view), on, "fill", fill);
     finding.values.push_back({"dry_share", any(dry_share)});
     return finding;
 }
@@ -130,23 +140,60 @@ Message ceiling_message(const TimerView& view, const TimedBank& slowest, Duratio
             {any(longest), any(slowest.time.mean - longest), wet_through, name}};
 }
 
+/// A ceiling that long leaves the pump its rest in the period that is set.
+bool leaves_rest(const TimerView& view, Duration ceiling) {
+    return view.period() && at_least(*view.period() - CycleMargins{}.least_rest, ceiling);
+}
+
+/// What already wets the pads is kept.
+Message keep_wetting(const TimerView& view, const TimingResult& wet_through) {
+    if (rinse_covers(view, wet_through.mean)) {
+        return {WF_TEXT("Keep the rinse of %1: the pads have to be wet through before birds depend on them."),
+                {any(view.settings.rinse_length->value())}};
+    }
+    return WF_TEXT(
+        "Let the runs begin early enough for the pads to be wet through before birds depend on them.");
+}
+
+Message rinse_at_least(const TimerView& view, Duration enough) {
+    const auto rinse = std::max(enough, view.advised_in_cycle(Setting::rinse_length).value_or(enough));
+    return {WF_TEXT("Set a morning rinse of at least %1"), {any(rinse)}};
+}
+
+/// Never another ceiling than the advised one, and none that leaves the pump no rest.
 Message ceiling_remedy(const TimerView& view, const TimingResult& wet_through, Severity severity) {
-    if (severity == Severity::note) {
-        return WF_TEXT(
-            "Nothing to change as long as the pads are wetted through before birds depend on them.");
+    const bool trimmed = view.timer.kind == TimerKind::trimmed;
+    const auto advised = view.advised_in_cycle(Setting::on_time_ceiling);
+    if (severity == Severity::note && (!trimmed || !advised || at_least(*view.ceiling(), *advised))) {
+        return keep_wetting(view, wet_through);
     }
     const auto enough = view.holdable(wet_through.mean + wet_through.expanded);
-    if (view.timer.kind == TimerKind::trimmed) {
-        const auto rinse = std::max(enough, view.advised(Setting::rinse_length).value_or(enough));
+    if (!trimmed) {
         return {
-            WF_TEXT(
-                "Set a morning rinse of at least %1; where the period leaves room, raise the ceiling to %2 "
-                "too."),
-            {any(rinse), any(enough)}};
-    }
-    return {WF_TEXT("Run the pump by hand for %1 before the timed runs begin, and set the advised on-time "
+            WF_TEXT("Run the pump by hand for %1 before the timed runs begin, and set the advised on-time "
                     "and period."),
             {any(enough)}};
+    }
+    if (view.no_cycle_fits()) {
+        return WF_TEXT("Let the pump run without rest while pads are called for: no cycle fits here.");
+    }
+    const auto rinse = rinse_at_least(view, enough);
+    if (advised) {
+        return {WF_TEXT("%1 and the on-time ceiling to %2, as advised."), {rinse, any(*advised)}};
+    }
+    if (leaves_rest(view, enough)) {
+        return {WF_TEXT("%1, and raise the ceiling to %2 too."), {rinse, any(enough)}};
+    }
+    return {WF_TEXT("%1: in this period a ceiling that long would leave the pump no rest."), {rinse}};
+}
+
+Message ceiling_remedy_if_close(const TimerView& view, const TimingResult& wet_through) {
+    const auto enough = view.holdable(wet_through.mean + wet_through.expanded);
+    const bool trimmed = view.timer.kind == TimerKind::trimmed;
+    if (trimmed && (view.advised_in_cycle(Setting::on_time_ceiling) || !leaves_rest(view, enough))) {
+        return {WF_TEXT("%1, or repeat the reading."), {rinse_at_least(view, enough)}};
+    }
+    return set_at_least(enough);
 }
 
 }  // namespace
@@ -184,7 +231,7 @@ std::vector<Finding> ceiling_below_wet_through(const RuleInputs& inputs) {
                          "takes %3 ± %4."),
                  {any(*longest), view.name(*slowest->bank), any(wet_through.mean),
                   any(wet_through.expanded)}},
-                wet_through.mean + wet_through.expanded);
+                ceiling_remedy_if_close(view, wet_through));
             finding.values = run_values(name, *longest, "wet_through", wet_through);
             findings.push_back(std::move(finding));
         }
@@ -195,8 +242,8 @@ std::vector<Finding> ceiling_below_wet_through(const RuleInputs& inputs) {
 std::vector<Finding> base_below_fill(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_with_settings(inputs)) {
-        const auto on = view.on_time();
-        if (!on || view.always_on()) {
+        const auto on = view.shortest_run();
+        if (!on || (view.period() && at_least(*on, *view.period()))) {
             continue;
         }
         for (const auto* bank : view.banks) {
@@ -208,14 +255,15 @@ std::vector<Finding> base_below_fill(const RuleInputs& inputs) {
             if (!at_least(*on, fill.mean)) {
                 findings.push_back(fill_not_reached(view, *bank, *on, fill));
             } else if (!at_least(*on, fill.mean + fill.expanded)) {
-                auto finding =
-                    too_close_to_call(view, *bank, "base-below-fill",
-                                      {WF_TEXT("Whether a run of %1 brings water to the far end "
-                                               "of %2 is too close to call: that takes %3 ± "
-                                               "%4."),
-                                       {any(*on), view.name(*bank), any(fill.mean), any(fill.expanded)}},
-                                      fill.mean + fill.expanded);
-                finding.values = run_values("base_on_time", *on, "fill", fill);
+                auto finding = too_close_to_call(
+                    view, *bank, "base-below-fill",
+                    view.at_shortest_run(
+                        {WF_TEXT(
+                             "Whether a run of %1 brings water to the far end of %2 is too close to call: "
+                             "that takes %3 ± %4."),
+                         {any(*on), view.name(*bank), any(fill.mean), any(fill.expanded)}}),
+                    view.without_shortening(set_at_least(view.holdable(fill.mean + fill.expanded))));
+                finding.values = run_values(name_of_shortest(view), *on, "fill", fill);
                 findings.push_back(std::move(finding));
             }
         }

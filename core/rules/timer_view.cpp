@@ -37,6 +37,40 @@ bool TimerView::can_climb() const {
            });
 }
 
+std::optional<Duration> TimerView::shortest_run() const {
+    auto run = on_time();
+    if (!run || timer.kind != TimerKind::trimmed) {
+        return run;
+    }
+    auto taken_off = seconds(0.0);
+    for (const auto& row : settings.trim_rows) {
+        if (row.change) {
+            taken_off = std::min(taken_off, row.change->value());
+        }
+    }
+    return std::max(seconds(0.0), *run + taken_off);
+}
+
+bool TimerView::can_shorten() const {
+    return on_time() && *shortest_run() < *on_time();
+}
+
+Message TimerView::at_shortest_run(Message message) const {
+    if (!can_shorten()) {
+        return message;
+    }
+    return {WF_TEXT("When trimming has brought the run down to %1: %2"),
+            {any(*shortest_run()), std::move(message)}};
+}
+
+Message TimerView::without_shortening(Message remedy) const {
+    if (!can_shorten()) {
+        return remedy;
+    }
+    return {WF_TEXT("%1 Take out the trim rows that shorten the run: the base is the shortest that serves."),
+            {std::move(remedy)}};
+}
+
 bool TimerView::always_on() const {
     if (timer.kind == TimerKind::on_demand) {
         return true;

@@ -20,6 +20,16 @@ struct TimerView {
     [[nodiscard]] std::optional<Duration> period() const;
     /// The pump run per period before any trimming; none on a timer on demand.
     [[nodiscard]] std::optional<Duration> on_time() const;
+    /// The shortest run that the trim rows can reach, so far as they tell: the base with the row that takes
+    /// off most, not below 0. Where a timer takes a row off at every review, runs get shorter still; a record
+    /// does not say where that ends.
+    [[nodiscard]] std::optional<Duration> shortest_run() const;
+    /// The shortest run lies below the base.
+    [[nodiscard]] bool can_shorten() const;
+    /// A finding's message about the shortest run, which says so where that is not the base.
+    [[nodiscard]] Message at_shortest_run(Message message) const;
+    /// Its remedy, which takes out the rows that shorten the run where there are any.
+    [[nodiscard]] Message without_shortening(Message remedy) const;
     /// The longest run that trimming may reach; only a trimmed timer has one.
     [[nodiscard]] std::optional<Duration> ceiling() const;
     /// Some trim row lengthens the on-time, so that it can climb to the ceiling.

@@ -16,7 +16,7 @@ const char* const scaling_source =
 
 /// How one bank fares between two runs.
 struct Gap {
-    Duration unsupplied;       ///< period - on-time + fill
+    Duration unsupplied;       ///< period - shortest run + fill
     Duration stays_wet;        ///< dry-out time, or what the wet start has tested; in the weather judged
     Duration uncertainty;      ///< expanded, of `stays_wet`
     Duration most_advised;     ///< the share of it that advice uses
@@ -35,8 +35,8 @@ Duration advised_most(const TimerView& view, const PadBank& bank, Duration stays
 
 std::optional<Gap> gap_of(const TimerView& view, const PadBank& bank, const BankTimings& timed) {
     const auto period = view.period();
-    const auto on = view.on_time();
-    if (!period || !on || !timed.fill || view.always_on() || !at_least(*on, timed.fill->mean)) {
+    const auto on = view.shortest_run();
+    if (!period || !on || !timed.fill || at_least(*on, *period) || !at_least(*on, timed.fill->mean)) {
         return std::nullopt;
     }
     const auto unsupplied = *period - *on + timed.fill->mean;
@@ -47,15 +47,19 @@ std::optional<Gap> gap_of(const TimerView& view, const PadBank& bank, const Bank
                    advised_most(view, bank, stays_wet)};
     }
     if (timed.wet_off && timed.wet_return) {
-        const auto tested = (timed.wet_off->mean + timed.fill->mean) / ratio;
+        // Nobody has seen a longer gap than the one that was tested, however mild the design hour.
+        const auto tested = (timed.wet_off->mean + timed.fill->mean) / std::max(1.0, ratio);
         return Gap{unsupplied, tested, seconds(0.0), tested, true};
     }
     return std::nullopt;
 }
 
 Message weather(const TimerView& view, const PadBank& bank) {
-    return view.evaporation_ratio(bank) ? Message{WF_TEXT("at the design hour")}
-                                        : Message{WF_TEXT("in the weather of the reading")};
+    const auto* advice = view.advice_for(bank);
+    const bool readings_worse = advice != nullptr && advice->question && advice->question->milder_design;
+    return view.evaporation_ratio(bank) && !readings_worse
+               ? Message{WF_TEXT("at the design hour")}
+               : Message{WF_TEXT("in the weather of the reading")};
 }
 
 Message gap_remedy(const TimerView& view, const Gap& gap) {
@@ -68,7 +72,7 @@ Message gap_remedy(const TimerView& view, const Gap& gap) {
     if (view.no_cycle_fits()) {
         return WF_TEXT("Let the pump run without rest while pads are called for: no cycle fits here.");
     }
-    const auto least_on = view.holdable(*view.on_time() + gap.unsupplied - gap.most_advised);
+    const auto least_on = view.holdable(*view.shortest_run() + gap.unsupplied - gap.most_advised);
     if (!at_least(least_on, *view.period())) {
         return {WF_TEXT("Set the on-time to at least %1 in this period, or shorten the period."),
                 {any(least_on)}};
@@ -78,7 +82,7 @@ Message gap_remedy(const TimerView& view, const Gap& gap) {
 
 std::vector<NamedValue> gap_values(const TimerView& view, const Gap& gap) {
     return {{"period", any(*view.period())},
-            {"base_on_time", any(*view.on_time())},
+            {view.can_shorten() ? "shortest_run" : "base_on_time", any(*view.shortest_run())},
             {"gap", any(gap.unsupplied)},
             {gap.tested_only ? "tested_gap" : "stays_wet", any(gap.stays_wet)}};
 }
@@ -87,8 +91,8 @@ std::vector<NamedValue> gap_values(const TimerView& view, const Gap& gap) {
 std::optional<Finding> judged(const TimerView& view, const PadBank& bank, const Gap& gap) {
     const auto made = [&](Severity severity, Message message) {
         auto finding = finding_on(view, &bank, "gap-outlasts-wet-pad", severity);
-        finding.message = std::move(message);
-        finding.remedy = gap_remedy(view, gap);
+        finding.message = view.at_shortest_run(std::move(message));
+        finding.remedy = view.without_shortening(gap_remedy(view, gap));
         finding.source = scaling_source;
         finding.values = gap_values(view, gap);
         return finding;

@@ -40,7 +40,9 @@ void add_checklist(Blocks& blocks, const Visit& visit, Step step, Message title)
     for (const auto& line : checklist(step)) {
         const auto tick = std::ranges::find(visit.ticks, line.id, &Tick::id);
         const bool known = tick != visit.ticks.end();
-        checks.lines.push_back({line.text, known && tick->done, known ? tick->note : std::string{}});
+        const bool done = known && tick->done;
+        checks.lines.push_back({line.text, done, known ? tick->note : std::string{},
+                                done ? Message{WF_TEXT("done")} : Message{WF_TEXT("NOT done")}});
     }
     blocks.emplace_back(std::move(checks));
 }
@@ -82,11 +84,18 @@ void add_checks(Blocks& blocks, const SheetInputs& inputs) {
 
 void add_open_points(Blocks& blocks, const SheetInputs& inputs) {
     blocks.emplace_back(SheetHeading{WF_TEXT("Open points")});
-    const auto& points = inputs.file.visit.open_points;
-    for (const auto& point : points) {
+    const auto& visit = inputs.file.visit;
+    const auto heading_only = blocks.size();
+    for (const auto& point : visit.open_points) {
         blocks.emplace_back(SheetParagraph{verbatim(point), false});
     }
-    if (points.empty()) {
+    // A signature does not close a line that nobody ticked.
+    for (const auto step : {Step::safety, Step::before_leaving}) {
+        for (const auto* line : open_lines(step, visit)) {
+            blocks.emplace_back(SheetParagraph{{WF_TEXT("Not done: %1"), {line->text}}, true});
+        }
+    }
+    if (blocks.size() == heading_only) {
         blocks.emplace_back(SheetParagraph{WF_TEXT("None entered."), false});
     }
 }

@@ -248,8 +248,10 @@ void add_text(Blocks& blocks, const std::vector<Message>& texts) {
 
 Message why(const SettingAdvice& advised) {
     const auto& reason = advised.reason;
-    if (!advised.value || !reason.exact || reason.rounding == Rounding::none ||
-        same_value(*reason.exact, *advised.value)) {
+    if (!advised.value) {
+        return reason.explanation;  // the brief stands in place of the value
+    }
+    if (!reason.exact || reason.rounding == Rounding::none || same_value(*reason.exact, *advised.value)) {
         return reason.brief;
     }
     return reason.rounding == Rounding::up
@@ -266,9 +268,8 @@ void add_reason_table(Blocks& blocks, const std::vector<SettingAdvice>& settings
         if (only_values && !advised.value) {
             continue;
         }
-        table.rows.push_back(
-            row({label_of(advised.setting), advised.value ? shown(*advised.value) : Message{WF_TEXT("none")},
-                 why(advised), advised.reason.source.empty() ? "" : verbatim(advised.reason.source)}));
+        table.rows.push_back(row({label_of(advised.setting), advised_text(&advised), why(advised),
+                                  advised.reason.source.empty() ? "" : verbatim(advised.reason.source)}));
     }
     blocks.emplace_back(std::move(table));
 }

@@ -17,8 +17,9 @@ enum class MarkKind {
     far_end_drips,  ///< even drip under the pad farthest from the pump: end of the wet-through time, or its
                     ///< return
     pump_stop,
-    drip_ends,        ///< end of the run-off time
-    first_dry_patch,  ///< end of the dry-out time
+    drip_ends,          ///< end of the run-off time
+    first_dry_patch,    ///< end of the dry-out time
+    back_on_automatic,  ///< the controller has the pump again: a pump event that ends the test
 };
 
 /// How the moment of a mark was obtained.
@@ -75,7 +76,8 @@ struct Mark {
 template <> struct EnumNames<MarkKind> { static constexpr std::array all{
     EnumName{MarkKind::pump_start, "pump start"}, EnumName{MarkKind::water_at_far_end, "water at far end"},
     EnumName{MarkKind::far_end_drips, "far end drips"}, EnumName{MarkKind::pump_stop, "pump stop"},
-    EnumName{MarkKind::drip_ends, "drip ends"}, EnumName{MarkKind::first_dry_patch, "first dry patch"}}; };
+    EnumName{MarkKind::drip_ends, "drip ends"}, EnumName{MarkKind::first_dry_patch, "first dry patch"},
+    EnumName{MarkKind::back_on_automatic, "back on automatic"}}; };
 template <> struct EnumNames<TimedBy> { static constexpr std::array all{
     EnumName{TimedBy::event_stamp, "event stamp"}, EnumName{TimedBy::handler, "handler"},
     EnumName{TimedBy::after_restart, "after restart"}}; };

@@ -95,7 +95,9 @@ public:
 
     void take(const Mark& mark, const Id& pump_id) {
         auto& pump = pumps_[pump_id];
-        if (is_pump_event(mark)) {
+        if (mark.kind == MarkKind::back_on_automatic) {
+            pump = Pump{};  // from here on nobody knows what the pump does
+        } else if (is_pump_event(mark)) {
             take_pump_event(mark, pump);
         } else if (pump.since != nullptr) {
             take_bank_mark(mark, pump_id, pump);
@@ -188,6 +190,7 @@ private:
                 return running ? std::nullopt : std::optional{TimingKind::dry_out};
             case MarkKind::pump_start:
             case MarkKind::pump_stop:
+            case MarkKind::back_on_automatic:
                 return std::nullopt;
         }
         return std::nullopt;
@@ -363,12 +366,16 @@ std::optional<TimingResult> result_of(std::vector<Reading>& readings, std::span<
     const bool by_signal = std::any_of(places.begin(), places.end(), [&](std::size_t place) {
         return is_by_signal(readings[place].started_by);
     });
-    if (const auto far_off = outlier(values)) {
+    const double mean = mean_s(values);
+    const auto systematic = systematic_part(kind, by_signal, mean, uncertainty);
+    // Two of three readings may coincide by chance, and Grubbs' test then calls any third one far off: what
+    // the hand and the eye explain does not stand out.
+    if (const auto far_off = outlier(values);
+        far_off && std::abs(in_seconds(values[*far_off]) - mean) > 2.0 * in_seconds(systematic)) {
         readings[places[*far_off]].stands_out = true;
     }
     const auto spread = values.size() == 1 ? pooled_spread(readings, banks, kind) : std::nullopt;
-    auto result = evaluate(values, systematic_part(kind, by_signal, mean_s(values), uncertainty), spread,
-                           uncertainty.single_reading_share);
+    auto result = evaluate(values, systematic, spread, uncertainty.single_reading_share);
     return result ? std::optional{std::move(result).value()} : std::nullopt;
 }
 
@@ -446,6 +453,10 @@ std::vector<PumpState> pump_states(std::span<const Mark> marks, std::span<const 
         const auto state = std::find_if(states.begin(), states.end(),
                                         [&](const PumpState& entry) { return entry.pump == mark->pump; });
         if (state == states.end()) {
+            continue;
+        }
+        if (mark->kind == MarkKind::back_on_automatic) {
+            *state = {state->pump, false, std::nullopt, {}};
             continue;
         }
         const auto* since = state->since ? &*state->since : nullptr;

@@ -66,7 +66,8 @@ struct Reading {
     StartedBy started_by =
         StartedBy::me_here;            ///< who switched the pump; of two switchings, the less certain one
     std::optional<bool> fans_running;  ///< as stated at the start mark
-    bool stands_out = false;  ///< Grubbs' test among the used readings of its bank and kind; still used
+    bool stands_out = false;  ///< Grubbs' test among the used readings of its bank and kind, and farther from
+                              ///< their mean than hand and seeing explain (twice that part); still used
 };
 
 /// A reading that a person sets aside.
@@ -133,7 +134,8 @@ struct BankOfPump {
 struct PumpState {
     Id pump;
     bool running = false;
-    std::optional<Mark> since;  ///< the start or stop it has been in since; none if never marked
+    std::optional<Mark> since;  ///< the start or stop it has been in since; none if never marked or back on
+                                ///< automatic
     /// Bank marks after `since` in time order; not undone, and no second press within 0.3 s.
     std::vector<Mark> marks_since;
 };

@@ -44,6 +44,9 @@ StopwatchGuide stopwatch_guide(const PumpState& pump, std::span<const Id> banks,
         offers = {start};
     } else {
         offers = arrivals_to_come(pump, banks, at_bank, MarkKind::drip_ends, MarkKind::first_dry_patch);
+        // Dripping ends minutes before anything dries, on every bank.
+        std::stable_partition(offers.begin(), offers.end(),
+                              [](const PossibleMark& mark) { return mark.kind == MarkKind::drip_ends; });
         offers.push_back(start);
     }
     return {offers.front(), {offers.begin() + 1, offers.end()}};

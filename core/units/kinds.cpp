@@ -77,13 +77,13 @@ struct Usual {
 Usual usual(Kind kind, Scale scale) {
     switch (kind) {
         case Kind::length:
-            return scale == Scale::fine ? Usual{4, 2, 1, 0} : Usual{3, 1, 0, 2};
+            return scale == Scale::fine ? Usual{4, 3, 1, 0} : Usual{3, 1, 0, 2};
         case Kind::area:
             return {1, 0, 0, 1};
         case Kind::volume:
-            return {2, 0, 1, 0};
+            return {2, 1, 1, 0};
         case Kind::duration:
-            return scale == Scale::coarse ? Usual{1, 0, 1, 0} : Usual{0, 1, 0, 1};
+            return scale == Scale::coarse ? Usual{1, 1, 1, 1} : Usual{0, 1, 0, 1};
         case Kind::velocity:
             return {1, 0, 0, 2};
         case Kind::volume_flow:

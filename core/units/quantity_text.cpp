@@ -80,7 +80,14 @@ Result<AnyQuantity> parse_any(Kind kind, std::string_view text, std::string_view
     }
     const auto length = number_length(trimmed);
     const auto symbol = without_outer_blanks(trimmed.substr(length));
-    WF_TRY(const double number, parse_number(trimmed.substr(0, length), item));
+    if (length == 0) {
+        return bad_input(std::string{item}, text, "write a number with its unit: " + accepted_units(kind));
+    }
+    const auto parsed = parse_number(trimmed.substr(0, length), item);
+    if (!parsed) {
+        return bad_input(std::string{item}, text, parsed.error().accepted);
+    }
+    const double number = parsed.value();
     if (symbol.empty()) {
         return bad_input(std::string{item}, text, "the unit is missing, write " + accepted_units(kind));
     }

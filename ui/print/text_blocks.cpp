@@ -183,7 +183,11 @@ Rows rows_of(const SheetChecks& checks, const Measure& measure) {
     for (const auto& check : checks.lines) {
         Row row;
         row.cells.push_back({0.0, {tick_box(check.done)}});
-        auto lines = text_lines(measure.formatter.text(check.text), Face::body, measure.width - indent);
+        QString text = measure.formatter.text(check.text);
+        if (!check.word.empty()) {
+            text.prepend(measure.formatter.text(check.word) + QStringLiteral(": "));
+        }
+        auto lines = text_lines(text, check.done ? Face::body : Face::strong, measure.width - indent);
         if (!check.note.empty()) {
             append(
                 lines,

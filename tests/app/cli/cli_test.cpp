@@ -62,6 +62,20 @@ TEST(CliTest, no_command_or_an_unknown_one_is_bad_usage) {
     expect_refused(run({"store"}), "usage");
 }
 
+TEST(CliTest, a_word_that_is_no_choice_is_answered_with_the_choices_alone) {
+    const auto refusal = [](const std::vector<std::string>& arguments, const std::string& words) {
+        const auto result = run(arguments);
+        expect_refused(result, "'bogus': write " + words + ";");
+        for (const char* noise : {"{", "->", "OR", "FAILED"}) {
+            EXPECT_EQ(result.err.find(noise), std::string::npos) << result.err;
+        }
+    };
+    refusal({"check", "-", "--fail-on", "bogus"}, "harm, fault, waste or note");
+    refusal({"check", "-", "--settings", "bogus"}, "found or left");
+    refusal({"timing", "45s", "--units", "bogus"}, "us or si");
+    refusal({"sheet", "-", "-o", "x.pdf", "--paper", "bogus"}, "letter or a4");
+}
+
 TEST(CliTest, global_options_stand_before_or_behind_the_command) {
     const auto before = run({"--json", "timing", "45s,46s"});
     const auto behind = run({"timing", "45s,46s", "--json"});

@@ -127,6 +127,15 @@ TEST(SchemaCommandTest, the_schema_is_the_one_of_the_records) {
     EXPECT_EQ(result.out, visit_schema_text());
 }
 
+TEST(AdviseCommandTest, a_setting_without_a_value_says_when_or_why_instead_of_a_number) {
+    const auto result = run({"advise", "-"}, example());
+    ASSERT_EQ(result.status, 0) << result.err;
+    EXPECT_NE(result.out.find("Rinse time                      at the first call of the day\n"),
+              std::string::npos)
+        << result.out;
+    EXPECT_EQ(result.out.find("leave unset"), std::string::npos) << result.out;
+}
+
 TEST(VisitSourceTest, a_visit_comes_from_a_file_from_standard_input_or_from_the_store) {
     const TemporaryFolder folder;
     const auto file = folder.with("visit.json", example());
@@ -155,7 +164,7 @@ TEST(VisitSourceTest, what_is_not_there_is_a_failed_file_and_what_is_wrong_is_ba
     expect_refused(run({"advise", "bad id", "--store", folder.file("none.db")}), "VISIT");
     expect_refused(run({"advise", folder.with("cut.json", example().substr(0, 1000))}), "ends here");
     expect_refused(run({"advise", "-"}, ""), "ends here");
-    expect_refused(run({"check", "-"}, std::string(10'000'000, ' ')), "at most");
+    expect_refused(run({"check", "-"}, std::string(10'000'000, ' ')), "more than 8 MiB");
     expect_refused(run({"advise", "-"}, "{\"farm\": \xFF}"), "UTF-8");
 }
 

@@ -295,7 +295,7 @@ TEST(AdviceTest, a_dry_start_is_preferred_to_a_wet_one) {
     EXPECT_TRUE(std::holds_alternative<DryStart>(timer.banks[0].question->start));
 }
 
-TEST(AdviceTest, three_readings_bring_their_own_spread_and_fewer_do_not) {
+TEST(AdviceTest, two_readings_or_more_bring_their_own_spread_where_it_is_larger_and_one_does_not) {
     const auto u_of = [](int readings, double apart) {
         TimedVisit visit;
         visit.file.house.banks.pop_back();
@@ -307,7 +307,9 @@ TEST(AdviceTest, three_readings_bring_their_own_spread_and_fewer_do_not) {
     };
     const double floor = std::hypot(0.1, 2.0);  // hand, and seeing a drip
     EXPECT_NEAR(u_of(1, 10.0), floor, 1e-9);
-    EXPECT_NEAR(u_of(2, 10.0), floor, 1e-9);
+    // 155, 165: s = 10 / sqrt(2), mean 10 / 2.
+    EXPECT_NEAR(u_of(2, 10.0), std::hypot(5.0, floor), 1e-9);
+    EXPECT_NEAR(u_of(2, 0.0), floor, 1e-9);
     // 155, 165, 175: s = 10, mean 10 / sqrt(3).
     EXPECT_NEAR(u_of(3, 10.0), std::hypot(10.0 / std::sqrt(3.0), floor), 1e-9);
     EXPECT_NEAR(u_of(3, 0.0), floor, 1e-9);
@@ -371,8 +373,82 @@ TEST(AdviceTest, readings_on_a_day_worse_than_the_design_day_are_noticed) {
     auto visit = timed();
     visit.file.farm.design_dry_bulb = TimedVisit::entry<Temperature>("30degC");
     const auto timer = advise(visit.file).timers.front();
-    EXPECT_LT(*timer.evaporation_ratio, 0.95);
     EXPECT_THAT(english(timer.notes), Contains(HasSubstr("check its design temperatures")));
+    EXPECT_THAT(english(timer.notes), Contains(HasSubstr("holds for the weather of the readings")));
+}
+
+// With R = 1 the need of the south bank is 60 + 1.25 * 300 * 140 / 1100 + U = 107.7 s + U; the true R of
+// about 0.7 would give less than what evaporated while it was read.
+TEST(AdviceTest, a_design_day_milder_than_the_readings_never_asks_for_less_than_they_do) {
+    auto visit = timed();
+    visit.file.farm.design_dry_bulb = TimedVisit::entry<Temperature>("30degC");
+    const auto advice = advise(visit.file);
+    const auto& timer = advice.timers.front();
+    EXPECT_EQ(timer.evaporation_ratio, std::optional{1.0});
+    const auto& south = timer.banks[1];
+    ASSERT_TRUE(south.bounds && south.question && south.question->milder_design);
+    EXPECT_LT(*south.question->milder_design, 0.95);
+    EXPECT_NEAR(in_seconds(south.bounds->need - south.bounds->uncertainty), 60.0 + 375.0 * 140.0 / 1100.0,
+                1e-9);
+    EXPECT_NEAR(in_seconds(*south.longest_gap), 550.0, 1e-9);
+    EXPECT_THAT(english(advice.assumed), Contains(HasSubstr("no milder than the weather of the readings")));
+    std::vector<std::string> names;
+    for (const auto& input : timer.advised(Setting::base_on_time)->reason.inputs) {
+        names.push_back(english(input.name));
+    }
+    EXPECT_THAT(names, Contains(HasSubstr("counts as 1")));
+}
+
+TEST(AdviceTest, a_wet_start_is_trusted_for_no_longer_gap_than_it_tested) {
+    TimedVisit visit;
+    visit.file.house.banks.pop_back();
+    visit.file.farm.design_dry_bulb = TimedVisit::entry<Temperature>("30degC");
+    visit.wet_start("north", 300.0, 45.0, 85.0);
+    const auto timer = advise(visit.file).timers.front();
+    ASSERT_TRUE(timer.banks[0].longest_gap);
+    EXPECT_NEAR(in_seconds(*timer.banks[0].longest_gap), 345.0, 1e-9);
+}
+
+// 5 min is no multiple of 7 s; 7 min = 420 s is the first whole minute that is. Without a step of the period,
+// whole seconds: 43 * 7 s = 301 s.
+TEST(AdviceTest, continuous_pumping_has_an_on_time_that_is_the_period_in_steps_of_both) {
+    auto visit = timed();
+    visit.timer().resolution = TimedVisit::entry<Duration>("7s");
+    const auto without_rest = [&] {
+        const auto settings = advise(visit.file).timers.front().continuous;
+        return std::vector<double>{settings.at(0).value->si, settings.at(1).value->si,
+                                   settings.at(2).value->si};
+    };
+    EXPECT_THAT(without_rest(), ElementsAre(420.0, 420.0, 420.0));
+    visit.timer().period_resolution.reset();
+    EXPECT_THAT(without_rest(), ElementsAre(301.0, 301.0, 301.0));
+}
+
+TEST(AdviceTest, no_dead_band_is_advised_or_assumed_where_there_is_nothing_to_trim) {
+    TimedVisit visit;
+    visit.file.house.banks.pop_back();
+    visit.wet_start("north", 300.0, 45.0, 85.0);
+    const auto advice = advise(visit.file);
+    const auto& timer = advice.timers.front();
+    ASSERT_TRUE(timer.cycled);
+    ASSERT_EQ(value_of(timer, Setting::on_time_ceiling), value_of(timer, Setting::base_on_time));
+    EXPECT_FALSE(value_of(timer, Setting::trim_dead_band));
+    EXPECT_EQ(english(timer.advised(Setting::trim_dead_band)->reason.brief), "nothing to trim");
+    EXPECT_THAT(english(advice.assumed), Not(Contains(HasSubstr("dead band"))));
+}
+
+TEST(AdviceTest, a_reason_says_that_the_measured_flow_decided) {
+    auto visit = timed();
+    const auto explanation = [&] {
+        return english(advise(visit.file).timers.front().advised(Setting::base_on_time)->reason.explanation);
+    };
+    EXPECT_THAT(explanation(), Not(HasSubstr("measured flow")));
+    visit.file.visit.conditions.face_velocity = TimedVisit::entry<Velocity>("1.8m/s");
+    visit.file.visit.conditions.flows.push_back({Id{"pump"}, TimedVisit::entry<VolumeFlow>("2L/s")});
+    const auto timer = advise(visit.file).timers.front();
+    ASSERT_TRUE(timer.cycled) << english(timer.verdict);
+    ASSERT_EQ(timer.advised(Setting::base_on_time)->reason.rule, "enough water");
+    EXPECT_THAT(explanation(), HasSubstr("measured flow"));
 }
 
 TEST(AdviceTest, a_timer_that_holds_only_coarse_periods_gets_one_that_it_can_hold) {

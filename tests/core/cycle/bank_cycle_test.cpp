@@ -382,5 +382,16 @@ TEST(BankCycleTest, no_rinse_length_without_a_wet_through_time_or_enough_water) 
     EXPECT_FALSE(rinse_need(dry(20.0, 220.0, 130.0), std::nullopt));
 }
 
+// 300 s off and 45 s of filling were tested; twice the evaporation halves that, half of it proves no more.
+TEST(LongestGapTest, of_a_wet_start_is_never_longer_than_the_gap_that_was_tested) {
+    BankQuestion bank;
+    bank.fill = seconds(45.0);
+    bank.start = WetStart{seconds(300.0), seconds(85.0)};
+    bank.evaporation_ratio = 2.0;
+    EXPECT_NEAR(in_seconds(longest_gap(bank, {})), 172.5, 1e-9);
+    bank.evaporation_ratio = 0.5;
+    EXPECT_NEAR(in_seconds(longest_gap(bank, {})), 345.0, 1e-9);
+}
+
 }  // namespace
 }  // namespace wetfront

@@ -85,7 +85,7 @@ TEST(WetPadTest, outside_its_range_the_polynomial_is_not_asked) {
     const auto fast = expected_effectiveness(3.01_mps, 0.15_m);
     ASSERT_FALSE(fast);
     EXPECT_EQ(fast.error().item, "face velocity");
-    EXPECT_EQ(fast.error().accepted, "0.5 to 3 m/s");
+    EXPECT_EQ(fast.error().accepted, "0.5 to 3 m/s (98 to 591 ft/min)");
     EXPECT_FALSE(expected_effectiveness(1.5_mps, 49_mm));
     EXPECT_TRUE(expected_effectiveness(1.5_mps, 50_mm));
     EXPECT_TRUE(expected_effectiveness(1.5_mps, 300_mm));
@@ -101,7 +101,13 @@ TEST(WetPadTest, measured_effectiveness_is_the_share_of_the_depression_that_the_
 
 TEST(WetPadTest, a_temperature_behind_the_pad_that_cannot_be_is_refused) {
     const auto outside = air_from_wet_bulb(35_degC, 25_degC, 101325_Pa).value();
-    EXPECT_FALSE(measured_effectiveness(outside, 24.9_degC));
+    const auto colder = measured_effectiveness(outside, 24.9_degC);
+    ASSERT_FALSE(colder);
+    // 24.9 * 1.8 + 32 = 76.82.
+    EXPECT_EQ(
+        colder.error().text(),
+        "temperature behind the pad: '24.9 °C (76.8 °F)': between the wet bulb outside, 25 °C (77 °F), and "
+        "the dry bulb, 35 °C (95 °F)");
     EXPECT_TRUE(measured_effectiveness(outside, 25.1_degC));
     EXPECT_TRUE(measured_effectiveness(outside, 34.9_degC));
     EXPECT_FALSE(measured_effectiveness(outside, 35.1_degC));
@@ -192,7 +198,12 @@ TEST(WetPadTest, effectiveness_cancels_from_the_ratio_to_first_order) {
 }
 
 TEST(WetPadTest, weather_in_which_nothing_dries_gives_no_ratio) {
-    EXPECT_FALSE(evaporation_ratio(air(38.0, 0.3), air(20.0, 1.0), 75_percent));
+    const auto ratio = evaporation_ratio(air(38.0, 0.3), air(20.0, 1.0), 75_percent);
+    ASSERT_FALSE(ratio);
+    EXPECT_EQ(
+        ratio.error().text(),
+        "weather of the test: 'hardly anything evaporates': air that is clearly drier than saturated; in "
+        "this one the readings tell nothing about a hot day");
 }
 
 }  // namespace

@@ -168,8 +168,10 @@ private:
             mark.at.boot_id = "boot";
             const auto& bank = house.banks[below(house.banks.size())];
             mark.pump = bank.pump;
-            mark.bank =
-                mark.kind == MarkKind::pump_start || mark.kind == MarkKind::pump_stop ? Id{} : bank.id;
+            mark.bank = mark.kind == MarkKind::pump_start || mark.kind == MarkKind::pump_stop ||
+                                mark.kind == MarkKind::back_on_automatic
+                            ? Id{}
+                            : bank.id;
             visit.marks.push_back(mark);
         }
         visit.set_aside.push_back({visit.marks.back().id, "seen too late"});

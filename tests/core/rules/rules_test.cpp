@@ -27,7 +27,8 @@ TEST(RulesTest, the_catalogue_has_these_rules_under_stable_ids) {
         ids.emplace_back(rule.id);
     }
     EXPECT_THAT(ids, ElementsAre("pump-never-rests", "base-below-fill", "ceiling-below-wet-through",
-                                 "gap-outlasts-wet-pad", "pad-not-dry-at-start"));
+                                 "gap-outlasts-wet-pad", "pad-not-dry-at-start", "flow-disagrees-with-timing",
+                                 "fans-mixed"));
 }
 
 TEST(RulesTest, a_rule_names_its_findings_after_itself_and_gives_remedy_and_source) {
@@ -48,6 +49,11 @@ TEST(RulesTest, a_rule_names_its_findings_after_itself_and_gives_remedy_and_sour
     short_one.value = seconds(90.0);
     short_one.not_used = NotUsed::pads_not_dry;
     house.timings.readings = {short_one};
+    house.timed(1).fans_mixed = true;
+    auto& disagreeing = house.advised(1).banks.at(0);
+    disagreeing.share_from_timings = 0.1;
+    disagreeing.share_from_flow = 0.2;
+    disagreeing.shares_disagree = true;
     for (const auto& rule : all_rules()) {
         const auto findings = house.findings(rule.check);
         ASSERT_THAT(findings, SizeIs(Ge(1U))) << rule.id;

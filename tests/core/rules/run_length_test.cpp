@@ -31,8 +31,7 @@ TEST(CeilingBelowWetThroughTest, a_ceiling_below_the_reading_is_a_fault) {
               "single run "
               "wets its far end.");
     EXPECT_EQ(english(findings[0].remedy),
-              "Set a morning rinse of at least 156 s; where the period leaves room, raise the ceiling to 156 "
-              "s too.");
+              "Set a morning rinse of at least 156 s, and raise the ceiling to 156 s too.");
     EXPECT_EQ(value_in(findings[0], "on_time_ceiling"), 149.0);
     EXPECT_EQ(value_in(findings[0], "wet_through"), 150.0);
 }
@@ -62,6 +61,44 @@ TEST(CeilingBelowWetThroughTest, a_rinse_that_covers_wet_through_makes_it_a_note
     ASSERT_THAT(findings, SizeIs(1));
     EXPECT_EQ(findings[0].severity, Severity::note);
     EXPECT_THAT(english(findings[0].message), HasSubstr("only the rinse of 150 s wets its far end"));
+}
+
+TEST(CeilingBelowWetThroughTest, the_remedy_is_the_advice_where_a_cycle_is_advised) {
+    auto house = trimmed("90s", "120s");
+    house.advise_cycle(85.0, 300.0);
+    house.advised().cycle.push_back({Setting::on_time_ceiling, any(seconds(145.0)), {}});
+    house.advised().cycle.push_back({Setting::rinse_length, any(seconds(310.0)), {}});
+    EXPECT_EQ(english(house.findings(ceiling_below_wet_through).at(0).remedy),
+              "Set a morning rinse of at least 310 s and the on-time ceiling to 145 s, as advised.");
+    house.found().on_time_ceiling = typed<Duration>("152s");  // too close to call
+    EXPECT_EQ(english(house.findings(ceiling_below_wet_through).at(0).remedy),
+              "Set a morning rinse of at least 310 s, or repeat the reading.");
+}
+
+// 300 s less a rest of 60 s leaves 240 s.
+TEST(CeilingBelowWetThroughTest, no_ceiling_is_named_that_leaves_the_pump_no_rest) {
+    auto house = trimmed("90s", "120s");
+    house.timed(1).wet_through = RuleCase::reading(230.0, 10.0);
+    EXPECT_THAT(english(house.findings(ceiling_below_wet_through).at(0).remedy),
+                HasSubstr("raise the ceiling to 240 s"));
+    house.timed(1).wet_through = RuleCase::reading(231.0, 10.0);
+    EXPECT_EQ(
+        english(house.findings(ceiling_below_wet_through).at(0).remedy),
+        "Set a morning rinse of at least 241 s: in this period a ceiling that long would leave the pump no "
+        "rest.");
+}
+
+TEST(CeilingBelowWetThroughTest, a_very_low_ceiling_under_a_covering_rinse_is_not_left_as_it_is) {
+    auto house = trimmed("20s", "20s");
+    house.found().rinse_length = typed<Duration>("5min");
+    house.timed(1).fill = RuleCase::reading(45.0, 2.0);
+    ASSERT_THAT(house.findings(base_below_fill), SizeIs(1));
+    EXPECT_EQ(english(house.findings(ceiling_below_wet_through).at(0).remedy),
+              "Keep the rinse of 5 min: the pads have to be wet through before birds depend on them.");
+    house.advise_cycle(85.0, 300.0);
+    house.advised().cycle.push_back({Setting::on_time_ceiling, any(seconds(156.0)), {}});
+    EXPECT_THAT(english(house.findings(ceiling_below_wet_through).at(0).remedy),
+                HasSubstr("the on-time ceiling to 156 s, as advised"));
 }
 
 // About five minutes in the morning: common practice, no source.
@@ -197,6 +234,33 @@ TEST(BaseBelowFillTest, the_limit_is_the_mean_and_its_uncertainty_is_too_close_t
     EXPECT_EQ(with_fill("45s").findings(base_below_fill).at(0).severity, Severity::note);
     EXPECT_EQ(with_fill("48.9s").findings(base_below_fill).at(0).severity, Severity::note);
     EXPECT_THAT(with_fill("49s").findings(base_below_fill), IsEmpty());
+}
+
+// 60 s less the 20 s of the row that takes off most leave 40 s of 45 s.
+TEST(BaseBelowFillTest, a_trim_row_that_takes_seconds_off_is_judged) {
+    auto house = with_fill("60s");
+    const auto row = [](const char* above, const char* change) {
+        return TrimRow{typed<TemperatureDifference>(above), typed<Duration>(change)};
+    };
+    house.found().trim_rows = {row("1K", "-5s"), row("2K", "30s")};
+    EXPECT_THAT(house.findings(base_below_fill), IsEmpty());
+    house.found().trim_rows.push_back(row("3K", "-20s"));
+    const auto findings = house.findings(base_below_fill);
+    ASSERT_THAT(findings, SizeIs(1));
+    EXPECT_EQ(findings[0].severity, Severity::fault);
+    EXPECT_EQ(value_in(findings[0], "shortest_run"), 40.0);
+    EXPECT_THAT(english(findings[0].message), HasSubstr("When trimming has brought the run down to 40 s:"));
+    EXPECT_THAT(english(findings[0].remedy), HasSubstr("Take out the trim rows that shorten the run"));
+    house.found().trim_rows = {row("1K", "-90s")};
+    EXPECT_EQ(value_in(house.findings(base_below_fill).at(0), "shortest_run"), 0.0);
+}
+
+TEST(BaseBelowFillTest, a_fixed_timer_has_no_rows_that_could_shorten_a_run) {
+    RuleCase house{1, 1, TimerKind::fixed_interval};
+    house.cycle("60s", "300s");
+    house.timed(1).fill = RuleCase::reading(45.0, 4.0);
+    house.found().trim_rows = {{typed<TemperatureDifference>("1K"), typed<Duration>("-20s")}};
+    EXPECT_THAT(house.findings(base_below_fill), IsEmpty());
 }
 
 TEST(BaseBelowFillTest, every_bank_that_stays_dry_is_named_and_no_other) {

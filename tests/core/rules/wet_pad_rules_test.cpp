@@ -99,12 +99,45 @@ TEST(GapOutlastsWetPadTest, a_wet_start_in_milder_weather_proves_less) {
     EXPECT_THAT(house.findings(gap_outlasts_wet_pad), SizeIs(1));
 }
 
+// 100 s less 30 s: unsupplied for 300 - 70 + 40 = 270 s.
+TEST(GapOutlastsWetPadTest, the_shortest_run_of_the_trim_rows_makes_the_gap) {
+    auto house = gap_of_240_s();
+    house.timed(1).dry_out = RuleCase::reading(260.0, 5.0);
+    ASSERT_EQ(house.findings(gap_outlasts_wet_pad).at(0).severity, Severity::note);
+    house.found().trim_rows = {{typed<TemperatureDifference>("1K"), typed<Duration>("-30s")}};
+    const auto findings = house.findings(gap_outlasts_wet_pad);
+    ASSERT_THAT(findings, SizeIs(1));
+    EXPECT_EQ(findings[0].severity, Severity::fault);
+    EXPECT_NEAR(value_in(findings[0], "gap"), 270.0, 1e-9);
+    EXPECT_NEAR(value_in(findings[0], "dry_per_period"), 10.0, 1e-9);
+    EXPECT_THAT(english(findings[0].message), HasSubstr("brought the run down to 70 s"));
+}
+
+// An on-time that fills the period rests all the same once a row has taken 240 s off it: 300 - 60 + 40 = 280.
+TEST(GapOutlastsWetPadTest, a_base_without_rest_is_judged_where_a_row_brings_it_down) {
+    auto house = gap_of_240_s();
+    house.cycle("300s", "300s");
+    house.timed(1).dry_out = RuleCase::reading(200.0, 5.0);
+    EXPECT_THAT(house.findings(gap_outlasts_wet_pad), IsEmpty());
+    house.found().trim_rows = {{typed<TemperatureDifference>("1K"), typed<Duration>("-240s")}};
+    ASSERT_THAT(house.findings(gap_outlasts_wet_pad), SizeIs(1));
+    EXPECT_NEAR(value_in(house.findings(gap_outlasts_wet_pad)[0], "gap"), 280.0, 1e-9);
+}
+
+TEST(GapOutlastsWetPadTest, milder_weather_never_stretches_what_a_wet_start_proved) {
+    auto house = gap_of_240_s();
+    house.timed(1).wet_off = RuleCase::reading(199.0, 4.0);
+    house.timed(1).wet_return = RuleCase::reading(70.0, 4.0);
+    house.advised().evaporation_ratio = 0.5;
+    EXPECT_THAT(house.findings(gap_outlasts_wet_pad), SizeIs(1));
+}
+
 TEST(GapOutlastsWetPadTest, the_ratio_of_the_bank_itself_is_used) {
     auto house = gap_of_240_s();
     house.timed(1).dry_out = RuleCase::reading(480.0, 10.0);
     house.advised().evaporation_ratio = 3.0;
     house.advised().banks.at(0).question =
-        BankQuestion{seconds(40.0), seconds(1.0), DryStart{}, 1.0, {}, {}, 1.0};
+        BankQuestion{seconds(40.0), seconds(1.0), DryStart{}, 1.0, {}, {}, 1.0, {}};
     EXPECT_THAT(house.findings(gap_outlasts_wet_pad), IsEmpty());
 }
 

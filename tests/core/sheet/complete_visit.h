@@ -43,7 +43,7 @@ inline VisitFile complete_visit(int banks, int timers = 1) {
         pump.sump_volume = typed<Volume>("900L");
         pump.make_up_flow = typed<VolumeFlow>("40L/min");
         pump.riser_volume = typed<Volume>("6L");
-        const auto flow = std::to_string(155 * banks / timers) + "L/min";
+        const auto flow = std::to_string(310 * banks / timers) + "L/min";
         visited.conditions.flows.push_back({pump.id, typed<VolumeFlow>(flow.c_str())});
     }
     for (auto& bank : house.banks) {

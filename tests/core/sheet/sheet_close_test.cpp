@@ -99,6 +99,7 @@ TEST(SheetCloseTest, every_tick_is_printed_with_its_note) {
     for (const char* heading : {"Checked before the work", "Checked before leaving"}) {
         for (const auto& line : lines_of(MadeSheet{file}, heading)) {
             EXPECT_TRUE(line.done) << MadeSheet::english(line.text);
+            EXPECT_EQ(MadeSheet::english(line.word), "done") << MadeSheet::english(line.text);
         }
     }
     for (auto& tick : file.visit.ticks) {
@@ -111,7 +112,9 @@ TEST(SheetCloseTest, every_tick_is_printed_with_its_note) {
     ASSERT_EQ(lines.size(), checklist(Step::before_leaving).size());
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const auto id = checklist(Step::before_leaving)[i].id;
-        EXPECT_EQ(lines[i].done, id != "leaving.alarm_armed" && id != "leaving.flush_shut") << id;
+        const bool done = id != "leaving.alarm_armed" && id != "leaving.flush_shut";
+        EXPECT_EQ(lines[i].done, done) << id;
+        EXPECT_EQ(MadeSheet::english(lines[i].word), done ? "done" : "NOT done") << id;
         EXPECT_EQ(lines[i].note, id == "leaving.alarm_armed" ? "siren unplugged" : "") << id;
     }
 }
@@ -134,6 +137,20 @@ TEST(SheetCloseTest, open_points_are_listed_or_said_to_be_none) {
     EXPECT_THAT(MadeSheet{file}.paragraphs("Open points"), ElementsAre("Strainer of pump 1 is worn."));
     file.visit.open_points.clear();
     EXPECT_THAT(MadeSheet{file}.paragraphs("Open points"), ElementsAre("None entered."));
+}
+
+TEST(SheetCloseTest, required_lines_that_nobody_ticked_are_open_points_signed_or_not) {
+    auto file = complete_visit(1);
+    file.visit.open_points.clear();
+    std::erase_if(file.visit.ticks, [](const Tick& tick) {
+        return tick.id == "leaving.alarm_armed" || tick.id == "safety.fan_guards" ||
+               tick.id == "safety.back_up_power";  // the last one is not required
+    });
+    EXPECT_THAT(MadeSheet{file}.paragraphs("Open points"),
+                ElementsAre("Not done: Fan guards in place", "Not done: Alarm armed"));
+    file.visit.signatures = {{file.visit.persons[0], file.visit.started}};
+    EXPECT_THAT(MadeSheet{file}.paragraphs("Open points"),
+                ElementsAre("Not done: Fan guards in place", "Not done: Alarm armed"));
 }
 
 TEST(SheetCloseTest, everybody_has_a_line_to_sign_on_until_he_signs) {

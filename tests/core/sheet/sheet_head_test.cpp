@@ -87,7 +87,7 @@ TEST(SheetHeadTest, every_condition_is_printed) {
 
 TEST(SheetHeadTest, pumps_timers_and_banks_are_described) {
     const MadeSheet sheet{complete_visit(4, 2)};
-    EXPECT_THAT(sheet.rows("Pump"), Contains(ElementsAre("Pump 2", "310 L/min", "900 L", "40 L/min", "6 L")));
+    EXPECT_THAT(sheet.rows("Pump"), Contains(ElementsAre("Pump 2", "620 L/min", "900 L", "40 L/min", "6 L")));
     EXPECT_THAT(sheet.rows("Timer"),
                 Contains(ElementsAre("Timer 2", "trimmed by temperature", "Pump 2", "5 s", "60 s")));
     EXPECT_THAT(sheet.rows("Bank"), Contains(ElementsAre("Bank 3", "Pump 2, from the left", "18 m", "1.5 m",

@@ -156,6 +156,7 @@ struct TextsOf {
     }
     void operator()(const SheetChecks& block) const {
         for (const auto& line : block.lines) {
+            add(line.word);
             add(line.text);
             out.push_back(line.note);
         }

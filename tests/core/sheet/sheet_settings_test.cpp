@@ -174,7 +174,10 @@ TEST(SheetSettingsTest, each_advised_value_stands_with_its_reason_and_source) {
     ASSERT_EQ(rows.size(), advice.cycle.size());
     for (std::size_t i = 0; i < rows.size(); ++i) {
         EXPECT_EQ(rows[i].at(0), MadeSheet::english(label_of(advice.cycle[i].setting)));
-        EXPECT_THAT(rows[i].at(2), HasSubstr(MadeSheet::english(advice.cycle[i].reason.brief)));
+        const auto brief = MadeSheet::english(advice.cycle[i].reason.brief);
+        EXPECT_THAT(rows[i].at(2), advice.cycle[i].value
+                                       ? HasSubstr(brief)
+                                       : HasSubstr(MadeSheet::english(advice.cycle[i].reason.explanation)));
         EXPECT_EQ(rows[i].at(3), advice.cycle[i].reason.source);
     }
     EXPECT_THAT(rows, Contains(ElementsAre("Base on-time", advised(sheet, Setting::base_on_time),
@@ -183,6 +186,13 @@ TEST(SheetSettingsTest, each_advised_value_stands_with_its_reason_and_source) {
                 ElementsAre(ElementsAre("Period", "5 min", Not(IsEmpty()), Not(IsEmpty())),
                             ElementsAre("Base on-time", "5 min", Not(IsEmpty()), Not(IsEmpty())),
                             ElementsAre("On-time ceiling", "5 min", Not(IsEmpty()), Not(IsEmpty()))));
+}
+
+TEST(SheetSettingsTest, a_setting_without_a_value_is_worded_the_same_in_both_tables) {
+    const MadeSheet sheet{complete_visit(1)};
+    EXPECT_EQ(sheet.rows("Rinse").at(0).at(2), "at the first call of the day");
+    EXPECT_THAT(sheet.rows("Best cycle"), Contains(ElementsAre("Rinse time", "at the first call of the day",
+                                                               HasSubstr("inside pad hours"), testing::_)));
 }
 
 TEST(SheetSettingsTest, what_is_assumed_and_what_is_missing_is_listed) {

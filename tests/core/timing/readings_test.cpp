@@ -31,6 +31,7 @@ public:
         mark.fans_running = fans;
         return mark;
     }
+    Mark& back_on_automatic(double at) { return add(MarkKind::back_on_automatic, {}, at); }
     Mark& water(double at, const Id& bank = bank_a) { return add(MarkKind::water_at_far_end, bank, at); }
     Mark& drips(double at, const Id& bank = bank_a) { return add(MarkKind::far_end_drips, bank, at); }
     Mark& drip_ends(double at, const Id& bank = bank_a) { return add(MarkKind::drip_ends, bank, at); }
@@ -86,6 +87,33 @@ TEST(ReadingsTest, one_run_from_dry_gives_fill_and_wet_through) {
     EXPECT_EQ(readings[1].kind, TimingKind::wet_through);
     EXPECT_EQ(in_seconds(readings[1].value), 120.5);
     EXPECT_EQ(readings[1].not_used, std::nullopt);
+}
+
+TEST(ReadingsTest, nothing_is_read_once_the_pump_is_back_on_automatic) {
+    Log log;
+    log.start(0.0);
+    log.stop(200.0);
+    log.drip_ends(290.0);
+    log.back_on_automatic(300.0);
+    log.dry_patch(1400.0);
+    const auto readings = log.readings();
+    ASSERT_EQ(readings.size(), 1U);
+    EXPECT_EQ(readings[0].kind, TimingKind::run_off);
+}
+
+TEST(PumpStatesTest, a_pump_back_on_automatic_is_in_no_test_until_it_is_switched_again) {
+    Log log;
+    log.stop(200.0);
+    log.drip_ends(290.0);
+    log.back_on_automatic(300.0);
+    const std::vector<Id> pumps{pump};
+    auto state = pump_states(log.marks, pumps).front();
+    EXPECT_FALSE(state.running);
+    EXPECT_FALSE(state.since.has_value());
+    EXPECT_TRUE(state.marks_since.empty());
+    log.start(400.0);
+    state = pump_states(log.marks, pumps).front();
+    EXPECT_TRUE(state.running);
 }
 
 TEST(ReadingsTest, after_the_stop_come_run_off_and_dry_out) {

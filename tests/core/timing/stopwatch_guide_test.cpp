@@ -63,7 +63,9 @@ TEST(StopwatchGuideTest, the_pump_stops_when_every_bank_drips) {
 TEST(StopwatchGuideTest, dripping_ends_before_a_patch_dries) {
     EXPECT_EQ(next(state(false), near_bank), (PossibleMark{MarkKind::drip_ends, near_bank}));
     EXPECT_EQ(next(state(false, {mark(MarkKind::drip_ends, near_bank)}), near_bank),
-              (PossibleMark{MarkKind::first_dry_patch, near_bank}));
+              (PossibleMark{MarkKind::drip_ends, far_bank}));
+    const std::vector<Mark> both{mark(MarkKind::drip_ends, near_bank), mark(MarkKind::drip_ends, far_bank)};
+    EXPECT_EQ(next(state(false, both), near_bank), (PossibleMark{MarkKind::first_dry_patch, near_bank}));
 }
 
 TEST(StopwatchGuideTest, a_pump_with_dry_banks_starts_its_next_run) {

@@ -101,6 +101,18 @@ TEST(QuantityTextTest, a_refusal_shows_what_was_read) {
               "header length: '18': the unit is missing, write m, mm, cm, ft or in");
 }
 
+TEST(QuantityTextTest, a_refusal_quotes_all_of_what_was_typed) {
+    const auto refusal = [](std::string_view text) {
+        return parse_any(Kind::length, text, "header length").error().text();
+    };
+    const std::string wanted = "write a number with its unit: m, mm, cm, ft or in";
+    EXPECT_EQ(refusal("nan ft"), "header length: 'nan ft': " + wanted);
+    EXPECT_EQ(refusal("inf ft"), "header length: 'inf ft': " + wanted);
+    EXPECT_EQ(refusal(" ft"), "header length: ' ft': " + wanted);
+    EXPECT_EQ(refusal("\xFF\xFE ft"), "header length: '?? ft': " + wanted);
+    EXPECT_THAT(refusal("1,234 ft"), testing::HasSubstr("'1,234 ft': write one decimal point"));
+}
+
 TEST(QuantityTextTest, si_entries_read_back_as_the_same_number) {
     std::mt19937_64 random{11};
     std::uniform_real_distribution<double> magnitude{-9.0, 9.0};
@@ -188,6 +200,8 @@ INSTANTIATE_TEST_SUITE_P(
         Shown{{Kind::fraction, 0.4}, "40%", "40 %"}, Shown{{Kind::fraction, 0.79999}, "80%", "80 %"},
         Shown{{Kind::length, 18.288}, "60 ft", "18.29 m"},
         Shown{{Kind::length, 0.1524, Scale::fine}, "6 in", "152 mm"},
+        Shown{{Kind::length, 0.003175, Scale::fine}, "0.125 in", "3 mm"},  // 1/8 in
+        Shown{{Kind::volume, 0.0094635296}, "2.5 gal", "9 L"},             // 2.5 * 3.785411784 L
         Shown{{Kind::velocity, 2.54}, "500 ft/min", "2.54 m/s"},
         Shown{{Kind::volume_flow, 0.001}, "15.9 gpm", "60 L/min"},
         Shown{{Kind::volume_flow, 94.4, Scale::coarse}, "200022 cfm", "94.4 m³/s"}));

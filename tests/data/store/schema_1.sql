@@ -25,7 +25,7 @@ CREATE TABLE mark (
     id TEXT NOT NULL UNIQUE CHECK (length(id) BETWEEN 1 AND 64),
     visit TEXT NOT NULL,
     kind TEXT NOT NULL CHECK (kind IN ('pump start', 'water at far end', 'far end drips', 'pump stop', 'drip ends',
-                                       'first dry patch')),
+                                       'first dry patch', 'back on automatic')),
     pump TEXT NOT NULL,
     bank TEXT,
     boot_id TEXT NOT NULL,
