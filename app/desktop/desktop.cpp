@@ -13,6 +13,7 @@
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <iostream>
+#include <string_view>
 
 #include "demo/demo.h"
 #include "desktop/program.h"
@@ -79,6 +80,13 @@ int say_start_problem(const Error& error) {
 }  // namespace
 
 int run_desktop(int& argc, char** argv) {
+    // Help and version need no screen.
+    const bool no_screen =
+        !qEnvironmentVariableIsSet("DISPLAY") && !qEnvironmentVariableIsSet("WAYLAND_DISPLAY");
+    if (argc == 2 && no_screen && !qEnvironmentVariableIsSet("QT_QPA_PLATFORM") &&
+        std::string_view{argv[1]} != "--demo") {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
     QApplication application{argc, argv};
     QApplication::setApplicationName(QStringLiteral("wetfront"));
     QApplication::setApplicationDisplayName(QStringLiteral("Wetfront"));

@@ -99,15 +99,18 @@ QVariantList AdviceViewModel::groups() const {
             advised != nullptr && advised->value && left_value && *left_value != *advised->value;
         QString text = advised == nullptr ? QString{} : shown(advised->value, formatter);
         if (advised != nullptr && !advised->value) {
-            text = tr("leave unset");
+            text = formatter.text(advised->reason.brief);
         }
-        return QVariantMap{{"label", formatter.text(label_of(setting))},
-                           {"found", shown(held(found, setting), formatter)},
-                           {"advised", text},
-                           {"left", shown(left_value, formatter)},
-                           {"brief", advised == nullptr ? QString{} : formatter.text(advised->reason.brief)},
-                           {"differs", differs},
-                           {"setting", advised == nullptr ? QString{} : qstring(key_of(setting))}};
+        return QVariantMap{
+            {"label", formatter.text(label_of(setting))},
+            {"found",
+             setting == Setting::rinse_at ? entered(found.rinse_at) : shown(held(found, setting), formatter)},
+            {"advised", text},
+            {"left", setting == Setting::rinse_at ? entered(left.rinse_at) : shown(left_value, formatter)},
+            {"brief",
+             advised == nullptr || !advised->value ? QString{} : formatter.text(advised->reason.brief)},
+            {"differs", differs},
+            {"setting", advised == nullptr ? QString{} : qstring(key_of(setting))}};
     };
 
     QVariantList when{
@@ -255,7 +258,8 @@ QVariantMap AdviceViewModel::reason(const QString& setting) const {
                 {"explanation", formatter.text(reason.explanation)},
                 {"formula", qstring(reason.formula)},
                 {"inputs", inputs},
-                {"result", advised->value ? formatter.text(*advised->value) : tr("leave unset")},
+                {"result",
+                 formatter.text(advised->value ? Message{"%1", {*advised->value}} : advised->reason.brief)},
                 {"rounding", rounding},
                 {"source", qstring(reason.source)}};
     }

@@ -51,9 +51,7 @@ const HousesModel::Details& HousesModel::details(const HouseSummary& summary) co
         if (const auto file = context_.store.visit_file(*summary.latest_visit)) {
             const auto timings = timings_of(file.value());
             const auto advice = advise(file.value(), context_.margins);
-            const bool left = !file.value().visit.left.empty();
-            const auto findings =
-                check(file.value(), timings, advice, left ? WhichSettings::left : WhichSettings::found);
+            const auto findings = check(file.value(), timings, advice, WhichSettings::found);
             if (!findings.empty()) {
                 const auto name = name_of(findings.front().severity);
                 made.worst = QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));

@@ -28,7 +28,7 @@ public:
         FarmRole,
         VisitsRole,  ///< "3 visits, latest 2026-07-01"
         OpenRole,    ///< the latest visit is not signed
-        WorstRole,   ///< severity of the worst finding on the settings left at the latest visit; empty: none
+        WorstRole,   ///< severity of the worst finding on the settings found at the latest visit; empty: none
         LastFoundRole,  ///< that finding, one sentence
         BanksRole,      ///< {pumpOnLeft, aspect} a bank, for the thumbnail
     };

@@ -21,6 +21,8 @@ void add_new(List& known, const List& more, Name name) {
 }
 
 constexpr std::size_t visits_read_for_names = 5;
+constexpr std::int64_t urgent_ms = 120'000;
+constexpr int second_ms = 1000;
 
 }  // namespace
 
@@ -39,6 +41,8 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
     if (const QString kept = preferences_.read(QStringLiteral("theme")); !kept.isEmpty()) {
         theme_ = kept;
     }
+    second_.setInterval(second_ms);
+    connect(&second_, &QTimer::timeout, this, &SessionViewModel::follow_pumps);
     failed(houses_->reload());
 }
 
@@ -186,7 +190,13 @@ void SessionViewModel::show_visit(VisitFile file) {
     house_ = file.house;
     visit_ = std::make_unique<VisitViewModel>(context_, presses_, paper_, std::move(file), std::move(known),
                                               nullptr);
-    QObject::connect(visit_.get(), &VisitViewModel::changed, this, [this] { house_ = visit_->file().house; });
+    QObject::connect(visit_.get(), &VisitViewModel::changed, this, [this] {
+        house_ = visit_->file().house;
+        follow_pumps();
+    });
+    // What was left off in this visit counts down in it again.
+    std::erase_if(off_elsewhere_, [&](const PumpOff& pump) { return pump.visit == visit_->file().visit.id; });
+    follow_pumps();
     emit placeChanged();
 }
 
@@ -234,24 +244,69 @@ void SessionViewModel::startHouse(const QString& farmId, const QString& farmName
     startVisit();
 }
 
-bool SessionViewModel::pump_runs() const {
-    return visit_ && !visit_->frozen() && visit_->stopwatch()->running();
+bool SessionViewModel::asks_before_leaving(bool closing) {
+    if (visit_ && !visit_->frozen() && visit_->stopwatch()->running()) {
+        emit leaveAsked(tr("A pump is running on the stopwatch."),
+                        tr("The time goes on and nothing is lost; Wetfront opens here again."), closing);
+        return true;
+    }
+    const auto off = closing  ? all_pumps_off()
+                     : visit_ ? pumps_off(visit_->file(), context_.clock)
+                              : std::vector<PumpOff>{};
+    if (!off.empty()) {
+        emit leaveAsked(tr("A pump is off for a test: the birds are without cooling."),
+                        closing ? tr("Nothing counts down once Wetfront is closed. Start the pump, or put it "
+                                     "back on automatic, first.")
+                                : tr("The countdown goes on, on every page. Start the pump, or put it back "
+                                     "on automatic, before you go."),
+                        closing);
+        return true;
+    }
+    return false;
 }
 
 void SessionViewModel::leave() {
-    if (pump_runs()) {
-        emit leaveAsked(false);
-    } else {
+    if (!asks_before_leaving(false)) {
         go_back();
     }
 }
 
 bool SessionViewModel::mayClose() {
-    if (pump_runs() && !closing_) {
-        emit leaveAsked(true);
-        return false;
+    return closing_ || !asks_before_leaving(true);
+}
+
+std::vector<PumpOff> SessionViewModel::all_pumps_off() const {
+    auto off = visit_ ? pumps_off(visit_->file(), context_.clock) : std::vector<PumpOff>{};
+    off.insert(off.end(), off_elsewhere_.begin(), off_elsewhere_.end());
+    return off;
+}
+
+std::optional<PumpOff> SessionViewModel::most_urgent_pump() const {
+    const auto off = all_pumps_off();
+    const auto least = std::min_element(off.begin(), off.end(), [this](const PumpOff& a, const PumpOff& b) {
+        return ms_left(a, context_.clock) < ms_left(b, context_.clock);
+    });
+    return least == off.end() ? std::nullopt : std::optional{*least};
+}
+
+QString SessionViewModel::pumpOffText() const {
+    const auto pump = most_urgent_pump();
+    const bool here = pump && visit_ && visit_->file().visit.id == pump->visit;
+    return pump ? words_of(*pump, context_.clock, context_.formatter, !here) : QString{};
+}
+
+bool SessionViewModel::pumpOffUrgent() const {
+    const auto pump = most_urgent_pump();
+    return pump && pump->agreed && ms_left(*pump, context_.clock) < urgent_ms;
+}
+
+void SessionViewModel::follow_pumps() {
+    if (most_urgent_pump()) {
+        second_.start();
+    } else {
+        second_.stop();
     }
-    return true;
+    emit pumpOffChanged();
 }
 
 void SessionViewModel::leaveAnyway(bool closing) {
@@ -267,6 +322,9 @@ void SessionViewModel::go_back() {
     if (visit_) {
         // Views still bound to the visit are taken down by the place change first.
         auto closing = std::move(visit_);
+        const auto off = pumps_off(closing->file(), context_.clock);
+        off_elsewhere_.insert(off_elsewhere_.end(), off.begin(), off.end());
+        follow_pumps();
         emit placeChanged();
         closing.release()->deleteLater();
         return;

@@ -3,10 +3,12 @@
 
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
+#include <QTimer>
 #include <QVariantList>
 #include <memory>
 
 #include "viewmodels/houses_model.h"
+#include "viewmodels/pump_off.h"
 #include "viewmodels/visit_view_model.h"
 
 namespace wetfront::ui {
@@ -37,6 +39,10 @@ class SessionViewModel : public QObject {
     Q_PROPERTY(QString unitSystem READ unitSystem WRITE setUnitSystem NOTIFY shownChanged)  ///< "us" or "si"
     Q_PROPERTY(QString theme READ theme WRITE setTheme NOTIFY shownChanged)  ///< "sun", "shade" or "night"
     Q_PROPERTY(QString decimalMark READ decimalMark NOTIFY shownChanged)
+    Q_PROPERTY(QString pumpOffText READ pumpOffText NOTIFY
+                   pumpOffChanged)  ///< of the pump with least time left, wherever
+                                    ///< it is; empty: none is off for a test
+    Q_PROPERTY(bool pumpOffUrgent READ pumpOffUrgent NOTIFY pumpOffChanged)
     Q_PROPERTY(bool demo READ demo CONSTANT)
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
 
@@ -58,6 +64,8 @@ public:
     [[nodiscard]] QString theme() const { return theme_; }
     void setTheme(const QString& name);
     [[nodiscard]] QString decimalMark() const;
+    [[nodiscard]] QString pumpOffText() const;
+    [[nodiscard]] bool pumpOffUrgent() const;
     [[nodiscard]] bool demo() const { return demo_; }
     [[nodiscard]] QString problem() const { return problem_; }
 
@@ -67,7 +75,8 @@ public:
     Q_INVOKABLE void startVisit();
     /// A new house, on an existing farm (`farmId`) or a new one (`farmName`); opens its first visit.
     Q_INVOKABLE void startHouse(const QString& farmId, const QString& farmName, const QString& houseName);
-    /// Back to where one came from; while a pump runs on the stopwatch it asks first (leaveAsked).
+    /// Back to where one came from; while a pump runs on the stopwatch, or is off for a test, it asks first
+    /// (leaveAsked).
     Q_INVOKABLE void leave();
     /// Whether the window may close now; if not, it asks (leaveAsked).
     Q_INVOKABLE bool mayClose();
@@ -82,7 +91,8 @@ signals:
     void placeChanged();
     void shownChanged();
     void problemChanged();
-    void leaveAsked(bool closing);
+    void leaveAsked(const QString& question, const QString& detail, bool closing);
+    void pumpOffChanged();
     void closeNow();
 
 private:
@@ -91,7 +101,10 @@ private:
     void set_problem(const QString& problem);
     void show_visit(VisitFile file);
     void go_back();
-    [[nodiscard]] bool pump_runs() const;
+    [[nodiscard]] bool asks_before_leaving(bool closing);
+    [[nodiscard]] std::vector<PumpOff> all_pumps_off() const;
+    [[nodiscard]] std::optional<PumpOff> most_urgent_pump() const;
+    void follow_pumps();
     [[nodiscard]] VisitViewModel::Known known_before(const VisitFile& file);
 
     Context context_;
@@ -105,6 +118,8 @@ private:
     QString theme_ = QStringLiteral("sun");
     QString problem_;
     bool closing_ = false;
+    std::vector<PumpOff> off_elsewhere_;  ///< left behind in visits that are not open here any more
+    QTimer second_;
 };
 
 }  // namespace wetfront::ui

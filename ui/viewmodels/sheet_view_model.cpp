@@ -5,6 +5,7 @@
 
 #include "rules/checklists.h"
 #include "sheet/sheet.h"
+#include "viewmodels/pump_off.h"
 
 namespace wetfront::ui {
 namespace {
@@ -110,6 +111,9 @@ QString SheetViewModel::signedBy() const {
 QStringList SheetViewModel::notReady() const {
     QStringList list;
     const auto& file = record_.file();
+    if (!pumps_off(file, record_.context().clock).empty()) {
+        list.append(tr("A pump is off for a test and not back on automatic."));
+    }
     for (const auto& bank : file.house.banks) {
         const auto* timings = record_.timings().of(bank.id);
         if (timings == nullptr || !timings->fill) {
@@ -127,6 +131,13 @@ QStringList SheetViewModel::notReady() const {
         }
     }
     return list;
+}
+
+QString SheetViewModel::notReadyInShort() const {
+    constexpr qsizetype most = 4;
+    const QStringList all = notReady();
+    const QString first = all.mid(0, most).join(QLatin1Char(' '));
+    return all.size() > most ? tr("%1 And %2 more.").arg(first).arg(all.size() - most) : first;
 }
 
 QString SheetViewModel::keep_or_restore(const Visit& before) {

@@ -41,6 +41,9 @@ class SheetViewModel : public QObject {
     Q_PROPERTY(QStringList notReady READ notReady NOTIFY
                    changed)  ///< what is open before signing; signing stays possible
 
+    Q_PROPERTY(QString notReadyInShort READ notReadyInShort NOTIFY
+                   changed)  ///< the first few of them, for a question
+
 public:
     SheetViewModel(VisitRecord& record, const SheetPaper& paper, std::vector<Person> known_persons,
                    std::vector<Instrument> known_instruments, QObject* parent);
@@ -56,6 +59,7 @@ public:
     [[nodiscard]] int pageCount() const { return static_cast<int>(pages_.size()); }
     [[nodiscard]] int pagesRevision() const { return pages_revision_; }
     [[nodiscard]] QStringList notReady() const;
+    [[nodiscard]] QString notReadyInShort() const;
     [[nodiscard]] QImage page(int index) const;
 
     Q_INVOKABLE QString addPerson(const QString& name, const QString& role);

@@ -4,8 +4,8 @@
 #include <algorithm>
 
 #include "cycle/expected_fill.h"
+#include "rules/checklists.h"
 #include "sheet/words.h"
-#include "viewmodels/checklist_model.h"
 #include "viewmodels/elapsed.h"
 #include "viewmodels/houses_model.h"
 #include "viewmodels/timing_words.h"
@@ -58,6 +58,9 @@ void StopwatchViewModel::follow_marks() {
     }
     state_ = state_of(pump_);
     guide_ = stopwatch_guide(state_, ids, bank_, pads_);
+    if (!guide_.next.bank.empty()) {
+        bank_ = guide_.next.bank;  // the next thing to see is there
+    }
     if (is_timing() || (asksStart() && started_by_ == StartedBy::controller)) {
         tick_.start();
     } else {
@@ -78,11 +81,10 @@ PumpState StopwatchViewModel::state_of(const Id& pump) const {
                                                                                       : nothing;
 }
 
-// From a pump's start or stop until its banks are dry again or it is back on automatic.
+// From a pump's start or stop until its banks are dry again.
 bool StopwatchViewModel::is_timing() const {
     const auto ids = bank_ids();
-    return is_being_timed(state_, ids) &&
-           (state_.running || !record_.file().visit.ticked(pumps_automatic_line));
+    return is_being_timed(state_, ids);
 }
 
 std::vector<Id> StopwatchViewModel::bank_ids() const {
@@ -170,6 +172,8 @@ QString StopwatchViewModel::mark_words(const PossibleMark& what) const {
             return tr("%1 stops dripping").arg(bank);
         case MarkKind::first_dry_patch:
             return tr("First dry patch on %1").arg(bank);
+        case MarkKind::back_on_automatic:
+            return tr("Pump back on automatic");
     }
     return {};
 }
@@ -186,21 +190,31 @@ QVariantList StopwatchViewModel::otherMarks() const {
     return list;
 }
 
+// A reading under way is never blocked.
+bool StopwatchViewModel::needs_agreement() const {
+    const auto& visit = record_.file().visit;
+    return visit.marks.empty() && (!visit.agreement.longest_pump_off || !visit.agreement.stop_temperature);
+}
+
 QString StopwatchViewModel::blockedWhy() const {
-    const auto& file = record_.file();
     if (record_.frozen()) {
         return tr("This visit is signed. Start a new visit to time again.");
     }
     if (bank_ids().empty()) {
         return tr("Describe a pump and its banks first.");
     }
-    // A reading under way is never blocked.
-    const auto& agreement = file.visit.agreement;
-    if (file.visit.marks.empty() && (!agreement.longest_pump_off || !agreement.stop_temperature)) {
-        return tr(
-            "First agree with the grower how long the pads may be off, and at which temperature you stop.");
+    return needs_agreement() ? tr("First agree with the grower how long the pads may be off, and at which "
+                                  "temperature you stop.")
+                             : QString{};
+}
+
+int StopwatchViewModel::blockedStep() const {
+    if (record_.frozen()) {
+        return -1;
     }
-    return {};
+    return bank_ids().empty()  ? static_cast<int>(Step::house_and_banks)
+           : needs_agreement() ? static_cast<int>(Step::safety)
+                               : -1;
 }
 
 QString StopwatchViewModel::instruction() const {
@@ -213,9 +227,12 @@ QString StopwatchViewModel::instruction() const {
     const QString bank = name_of_bank(guide_.next.bank);
     switch (guide_.next.kind) {
         case MarkKind::pump_start:
-            return pads_ == PadsAtStart::dripping && state_.since
-                       ? tr("Start the pump again before the pad dries, then go to the far end.")
-                       : tr("Dry pad? Say who starts the pump, then press as it starts.");
+            if (pads_ == PadsAtStart::dripping && state_.since) {
+                return tr("Start the pump again before the pad dries, then go to the far end.");
+            }
+            return state_.since ? tr("Pads dry? Say who starts the pump, then press as it starts.")
+                                : tr("Pads dry already? Press as the pump starts. Still wet? Press Pump "
+                                     "stops as you stop it.");
         case MarkKind::pump_stop:
             return pads_ == PadsAtStart::dripping && !state_.since
                        ? tr("See the far end drip, then press as the pump stops.")
@@ -230,6 +247,8 @@ QString StopwatchViewModel::instruction() const {
             return tr("%1 dries: press at the first dry patch. Time another pump or enter settings "
                       "meanwhile.")
                 .arg(bank);
+        case MarkKind::back_on_automatic:
+            break;
     }
     return {};
 }
@@ -332,32 +351,24 @@ void StopwatchViewModel::make(const PossibleMark& what, Seen seen) {
         bank_ = what.bank;
     }
     const QString words = mark_words(what);
-    if (what.bank.empty()) {
-        set_handed_back(false);  // a pump that is switched by hand again has to be handed back again
-    }
     record_.add_mark(std::move(mark));
     emit marked(words);
 }
 
 bool StopwatchViewModel::canHandBack() const {
-    return state_.since && !state_.running && !record_.frozen() &&
-           !record_.file().visit.ticked(pumps_automatic_line);
+    return state_.since && !record_.frozen();
 }
 
 void StopwatchViewModel::handBack() {
-    set_handed_back(true);
-}
-
-void StopwatchViewModel::set_handed_back(bool done) {
-    if (record_.file().visit.ticked(pumps_automatic_line) != done) {
-        set_tick(record_, pumps_automatic_line, done);
+    if (canHandBack()) {
+        make({MarkKind::back_on_automatic, {}}, Seen::as_it_happened);
     }
 }
 
 const Mark* StopwatchViewModel::last_active() const {
     const Mark* last = nullptr;
     for (const auto& mark : record_.file().visit.marks) {
-        if (!mark.undone && (last == nullptr || !earlier_in_time(mark, *last))) {
+        if (mark.pump == pump_ && !mark.undone && (last == nullptr || !earlier_in_time(mark, *last))) {
             last = &mark;
         }
     }
@@ -369,7 +380,8 @@ const Mark* StopwatchViewModel::next_undone() const {
     const Mark* next = nullptr;
     for (const auto& mark : record_.file().visit.marks) {
         const bool behind = last == nullptr || earlier_in_time(*last, mark);
-        if (mark.undone && behind && (next == nullptr || earlier_in_time(mark, *next))) {
+        if (mark.pump == pump_ && mark.undone && behind &&
+            (next == nullptr || earlier_in_time(mark, *next))) {
             next = &mark;
         }
     }
@@ -517,6 +529,15 @@ double StopwatchViewModel::headerFront() const {
 
 QList<double> StopwatchViewModel::wetFront() const {
     QList<double> fronts;
+    if (!state_.running) {
+        // A pad that was wet stays so until somebody sees it dry.
+        const bool dry =
+            !is_timing() ||
+            std::any_of(state_.marks_since.begin(), state_.marks_since.end(), [this](const Mark& mark) {
+                return mark.kind == MarkKind::first_dry_patch && mark.bank == bank_;
+            });
+        return dry ? fronts : QList<double>(columns, 1.0);
+    }
     const auto fill = fill_to_expect();
     const auto wetting = wetting_to_expect();
     const auto elapsed = elapsed_ms();

@@ -27,6 +27,8 @@ class StopwatchViewModel : public QObject {
     Q_PROPERTY(QVariantList otherMarks READ otherMarks NOTIFY changed)  ///< {text, index}
     Q_PROPERTY(bool canMark READ canMark NOTIFY changed)
     Q_PROPERTY(QString blockedWhy READ blockedWhy NOTIFY changed)
+    Q_PROPERTY(int blockedStep READ blockedStep NOTIFY
+                   changed)  ///< where what blocks can be entered; -1: not blocked so
     Q_PROPERTY(bool asksStart READ asksStart NOTIFY
                    changed)  ///< the next mark starts a run: who, pads, fans are asked
     Q_PROPERTY(
@@ -52,7 +54,7 @@ class StopwatchViewModel : public QObject {
                    ticked)  ///< share of the height wet, by column; empty: unknown
     Q_PROPERTY(bool running READ running NOTIFY changed)
     Q_PROPERTY(
-        bool canHandBack READ canHandBack NOTIFY changed)  ///< stopped for a test and not back on automatic
+        bool canHandBack READ canHandBack NOTIFY changed)  ///< switched by hand and not back on automatic
     Q_PROPERTY(int notStored READ notStored NOTIFY changed)
 
 public:
@@ -70,6 +72,7 @@ public:
     [[nodiscard]] QVariantList otherMarks() const;
     [[nodiscard]] bool canMark() const { return blockedWhy().isEmpty(); }
     [[nodiscard]] QString blockedWhy() const;
+    [[nodiscard]] int blockedStep() const;
     [[nodiscard]] bool asksStart() const { return guide_.next.kind == MarkKind::pump_start; }
     [[nodiscard]] bool asksStop() const { return guide_.next.kind == MarkKind::pump_stop; }
     [[nodiscard]] bool canBeAlreadyThere() const { return !guide_.next.bank.empty(); }
@@ -101,7 +104,7 @@ public:
     Q_INVOKABLE void markAlreadyThere();
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
-    /// The pumps are back on automatic: ticks that line of Before leaving, which ends the countdown.
+    /// The pump at hand is back on automatic: a mark that ends its test and its countdown.
     Q_INVOKABLE void handBack();
     Q_INVOKABLE void setAside(const QString& endMark, const QString& reason);
     Q_INVOKABLE void useAgain(const QString& endMark);
@@ -114,8 +117,8 @@ signals:
 private:
     void follow_marks();
     void make(const PossibleMark& what, Seen seen);
-    void set_handed_back(bool done);
     [[nodiscard]] std::vector<Id> bank_ids() const;
+    [[nodiscard]] bool needs_agreement() const;
     [[nodiscard]] QString name_of_bank(const Id& bank) const;
     [[nodiscard]] QString mark_words(const PossibleMark& what) const;
     /// As the marks tell, but for events longer ago than a day.

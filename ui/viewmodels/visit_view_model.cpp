@@ -1,15 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "viewmodels/visit_view_model.h"
 
-#include <algorithm>
-
-#include "viewmodels/elapsed.h"
 #include "viewmodels/record_form.h"
 
 namespace wetfront::ui {
 namespace {
-
-constexpr std::int64_t urgent_ms = 120'000;
 
 QString level_name(SignalWord word) {
     switch (word) {
@@ -46,21 +41,17 @@ VisitViewModel::VisitViewModel(const Context& context, const PressClock& presses
     agreement_->set_fields(form_lines<StopAgreement>(
         [this]() -> StopAgreement& { return record_.visit().agreement; },
         {"longest_pump_off", "stop_temperature", "agreed_with"}, [this] { return record_.save_visit(); }));
-    second_.setInterval(1000);
-    connect(&second_, &QTimer::timeout, this, &VisitViewModel::pumpOffChanged);
-    connect(&record_, &VisitRecord::changed, this, &VisitViewModel::follow_record);
+    connect(&record_, &VisitRecord::changed, this, &VisitViewModel::changed);
+    connect(&record_, &VisitRecord::changed, this, &VisitViewModel::stepNoteChanged);
     connect(&record_, &VisitRecord::storage_problem_changed, this, &VisitViewModel::storageProblemChanged);
-    follow_record();
 }
 
-void VisitViewModel::follow_record() {
-    if (longest_off_ms()) {
-        second_.start();
-    } else {
-        second_.stop();
+QString VisitViewModel::stepNote() const {
+    if (frozen()) {
+        return sheet_->signedBy();
     }
-    emit changed();
-    emit pumpOffChanged();
+    const auto& state = steps_->at(step_);
+    return state.problem.isEmpty() ? state.summary : state.problem;
 }
 
 QString VisitViewModel::houseName() const {
@@ -74,6 +65,7 @@ void VisitViewModel::goTo(int step) {
     if (step >= 0 && step < steps_->count() && step != static_cast<int>(step_)) {
         step_ = static_cast<Step>(step);
         emit stepChanged();
+        emit stepNoteChanged();
     }
 }
 
@@ -91,48 +83,6 @@ QVariantList VisitViewModel::cautions() const {
 
 QString VisitViewModel::codesComeFirst() const {
     return cautions_at(step_).empty() ? QString{} : record_.context().formatter.text(codes_come_first());
-}
-
-// How long the pump that has been off longest has been off for a test.
-std::optional<std::int64_t> VisitViewModel::longest_off_ms() const {
-    if (record_.frozen() || record_.file().visit.ticked(pumps_automatic_line)) {
-        return std::nullopt;
-    }
-    std::vector<Id> pumps;
-    for (const auto& pump : record_.file().house.pumps) {
-        pumps.push_back(pump.id);
-    }
-    std::optional<std::int64_t> longest;
-    for (const auto& state : pump_states(record_.file().visit.marks, pumps)) {
-        if (!state.running && state.since) {
-            const auto off = ms_since(*state.since, record_.context().clock);
-            if (off < longest_test_ms) {
-                longest = std::max(longest.value_or(off), off);
-            }
-        }
-    }
-    return longest;
-}
-
-QString VisitViewModel::pumpOffText() const {
-    const auto off = longest_off_ms();
-    const auto& agreed = record_.file().visit.agreement.longest_pump_off;
-    if (!off) {
-        return {};
-    }
-    if (!agreed) {
-        return tr("Pump off for %1").arg(record_.context().formatter.clock(*off, false));
-    }
-    const auto left = static_cast<std::int64_t>(in_seconds(agreed->value()) * 1000.0) - *off;
-    return left >= 0 ? tr("Pump off: %1 left").arg(record_.context().formatter.clock(left, false))
-                     : tr("Start the pump: %1 over").arg(record_.context().formatter.clock(-left, false));
-}
-
-bool VisitViewModel::pumpOffUrgent() const {
-    const auto off = longest_off_ms();
-    const auto& agreed = record_.file().visit.agreement.longest_pump_off;
-    return off && agreed &&
-           static_cast<std::int64_t>(in_seconds(agreed->value()) * 1000.0) - *off < urgent_ms;
 }
 
 QString VisitViewModel::storageProblem() const {

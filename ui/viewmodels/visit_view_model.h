@@ -3,7 +3,6 @@
 
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
-#include <QTimer>
 
 #include "viewmodels/advice_view_model.h"
 #include "viewmodels/checklist_model.h"
@@ -16,7 +15,7 @@
 
 namespace wetfront::ui {
 
-/// One visit in the wizard: its steps, what stands on each, and the countdown that stands on all of them.
+/// One visit in the wizard: its steps, what stands on each.
 class VisitViewModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -27,6 +26,7 @@ class VisitViewModel : public QObject {
     Q_PROPERTY(wetfront::ui::StepsModel* steps READ steps CONSTANT)
     Q_PROPERTY(int step READ step WRITE goTo NOTIFY stepChanged)
     Q_PROPERTY(QString stepTitle READ stepTitle NOTIFY stepChanged)
+    Q_PROPERTY(QString stepNote READ stepNote NOTIFY stepNoteChanged)  ///< its problem, or what was entered
     Q_PROPERTY(wetfront::ui::FormModel* agreement READ agreement CONSTANT)
     Q_PROPERTY(wetfront::ui::ChecklistModel* safetyChecks READ safetyChecks CONSTANT)
     Q_PROPERTY(wetfront::ui::ChecklistModel* leavingChecks READ leavingChecks CONSTANT)
@@ -40,9 +40,6 @@ class VisitViewModel : public QObject {
     Q_PROPERTY(
         QVariantList cautions READ cautions NOTIFY stepChanged)  ///< of this step: {level, text, source}
     Q_PROPERTY(QString codesComeFirst READ codesComeFirst NOTIFY stepChanged)
-    Q_PROPERTY(QString pumpOffText READ pumpOffText NOTIFY
-                   pumpOffChanged)  ///< "Pump off: 12:30 left"; empty: no pump is off
-    Q_PROPERTY(bool pumpOffUrgent READ pumpOffUrgent NOTIFY pumpOffChanged)
     Q_PROPERTY(QString storageProblem READ storageProblem NOTIFY storageProblemChanged)
 
 public:
@@ -61,6 +58,7 @@ public:
     [[nodiscard]] int step() const { return static_cast<int>(step_); }
     void goTo(int step);
     [[nodiscard]] QString stepTitle() const { return steps_->at(step_).title; }
+    [[nodiscard]] QString stepNote() const;
     [[nodiscard]] FormModel* agreement() const { return agreement_; }
     [[nodiscard]] ChecklistModel* safetyChecks() const { return safety_checks_; }
     [[nodiscard]] ChecklistModel* leavingChecks() const { return leaving_checks_; }
@@ -73,8 +71,6 @@ public:
     [[nodiscard]] SheetViewModel* sheet() const { return sheet_; }
     [[nodiscard]] QVariantList cautions() const;
     [[nodiscard]] QString codesComeFirst() const;
-    [[nodiscard]] QString pumpOffText() const;
-    [[nodiscard]] bool pumpOffUrgent() const;
     [[nodiscard]] QString storageProblem() const;
     [[nodiscard]] const VisitFile& file() const { return record_.file(); }
 
@@ -84,13 +80,10 @@ public:
 signals:
     void changed();
     void stepChanged();
-    void pumpOffChanged();
+    void stepNoteChanged();
     void storageProblemChanged();
 
 private:
-    [[nodiscard]] std::optional<std::int64_t> longest_off_ms() const;
-    void follow_record();
-
     VisitRecord record_;
     StepsModel* steps_;
     FormModel* agreement_;
@@ -103,7 +96,6 @@ private:
     AdviceViewModel* advice_;
     SettingsViewModel* left_;
     SheetViewModel* sheet_;
-    QTimer second_;
     Step step_ = Step::safety;
 };
 

@@ -65,6 +65,8 @@ void Walk::go_to(Step step) {
     const QString title = session().visit()->steps()->at(step).title;
     hand_->click(QStringLiteral("%1. %2").arg(index + 1).arg(title));
     ASSERT_EQ(session().visit()->step(), index);
+    // As the event loop does before a person can press again: the page that was left is gone.
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
 }
 
 void Walk::tick_all(Step step) {

@@ -70,6 +70,7 @@ protected:
         walk.hand().click(QStringLiteral("Bank 1: drying"));
         walk.mark_after(805.0, QStringLiteral("First dry patch on Bank 1"));
         walk.mark_after(30.0, QStringLiteral("First dry patch on Bank 2"));
+        walk.hand().click(QStringLiteral("Pump is back on automatic"));
     }
 
     void enter_conditions() {
@@ -168,13 +169,39 @@ TEST_P(WizardWalkTest, a_stopped_pump_counts_down_on_every_page_until_it_is_hand
     walk.go_to(Step::time_the_water);
     walk.mark_after(1.0, QStringLiteral("Pump starts"));
     walk.hand().click(QStringLiteral("Something else happened"));
+    walk.pass(10.0);
     walk.hand().click(QStringLiteral("Pump stops"));
     for (const auto step : {Step::safety, Step::conditions, Step::sheet, Step::time_the_water}) {
         walk.go_to(step);
         EXPECT_TRUE(walk.hand().shows(QStringLiteral("Pump off: 25:00 left")));
     }
+    walk.hand().click(QStringLiteral("Back"));
+    ASSERT_TRUE(walk.hand().shows(QStringLiteral("Leave the page")))
+        << "left a stopped pump without a question";
+    walk.hand().click(QStringLiteral("Leave the page"));
+    EXPECT_EQ(walk.session().place(), QStringLiteral("house"));
+    EXPECT_TRUE(walk.hand().shows(QStringLiteral("House 1. Pump off: 25:00 left")));
+    walk.hand().click(QStringLiteral("Go on with the open visit"));
+    walk.go_to(Step::time_the_water);
     walk.hand().click(QStringLiteral("Pump is back on automatic"));
     EXPECT_FALSE(walk.hand().shows(QStringLiteral("Pump off: 25:00 left")));
+    walk.hand().click(QStringLiteral("Back"));
+    EXPECT_EQ(walk.session().place(), QStringLiteral("house"));
+}
+
+TEST_P(WizardWalkTest, signing_with_something_open_is_asked_about_and_the_default_keeps) {
+    describe_house();
+    walk.go_to(Step::sheet);
+    walk.hand().click(QStringLiteral("Type a name"));
+    walk.write(QStringLiteral("Name"), QStringLiteral("Jo Penn"));
+    walk.hand().click(QStringLiteral("Add the person"));
+    walk.hand().click(QStringLiteral("Sign as Jo Penn"));
+    ASSERT_TRUE(walk.hand().shows(QStringLiteral("Not yet")));
+    walk.hand().key(Qt::Key_Return);
+    EXPECT_FALSE(walk.stored_visit().visit.is_signed());
+    walk.hand().click(QStringLiteral("Sign as Jo Penn"));
+    walk.hand().click(QStringLiteral("Sign all the same"));
+    EXPECT_TRUE(walk.stored_visit().visit.is_signed());
 }
 
 TEST_P(WizardWalkTest, space_marks_and_undo_takes_the_mark_back) {
@@ -192,6 +219,17 @@ TEST_P(WizardWalkTest, space_marks_and_undo_takes_the_mark_back) {
     EXPECT_FALSE(walk.hand().shows(QStringLiteral("Undo: Water at the far end of Bank 1")));
     walk.hand().click(QStringLiteral("Redo: Water at the far end of Bank 1"));
     EXPECT_FALSE(walk.stored_visit().visit.marks.back().undone);
+}
+
+// The window system tells a held key as presses and releases in turn, and not all of them as repeats.
+TEST_P(WizardWalkTest, a_key_that_is_held_down_marks_once) {
+    describe_house();
+    agree_and_make_safe();
+    walk.go_to(Step::time_the_water);
+    for (int repeat = 0; repeat < 5; ++repeat) {
+        walk.hand().key(Qt::Key_Space);
+    }
+    EXPECT_EQ(walk.stored_visit().visit.marks.size(), 1U);
 }
 
 TEST_P(WizardWalkTest, the_keyboard_marks_again_after_another_button_was_pressed) {

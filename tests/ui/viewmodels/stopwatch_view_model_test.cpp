@@ -2,6 +2,7 @@
 #include "viewmodels/stopwatch_view_model.h"
 
 #include "desk.h"
+#include "viewmodels/pump_off.h"
 
 namespace wetfront::ui {
 namespace {
@@ -109,17 +110,39 @@ TEST_F(StopwatchViewModelTest, a_reading_set_aside_stays_in_sight_and_can_be_use
     EXPECT_TRUE(stopwatch_.readings().front().toMap().value(QStringLiteral("used")).toBool());
 }
 
-TEST_F(StopwatchViewModelTest, a_pump_switched_by_hand_again_has_to_be_handed_back_again) {
+TEST_F(StopwatchViewModelTest, handing_a_pump_back_is_a_mark_that_ends_its_test) {
     mark_after(0);
     clock_.advance_ms(10'000);
-    stopwatch_.markOther(static_cast<int>(stopwatch_.otherMarks().size()) - 1);
-    ASSERT_FALSE(stopwatch_.running());
     stopwatch_.handBack();
-    EXPECT_TRUE(stored().ticked(pumps_automatic_line));
+    EXPECT_EQ(stored().marks.back().kind, MarkKind::back_on_automatic);
+    EXPECT_FALSE(stopwatch_.running());
+    EXPECT_EQ(stopwatch_.elapsedText(), QString{});
+    EXPECT_TRUE(stopwatch_.asksStart());
+    EXPECT_FALSE(stopwatch_.canHandBack());
+}
+
+TEST_F(StopwatchViewModelTest, handing_one_pump_back_leaves_the_other_off_and_ticks_no_line) {
+    Pump second = file_.house.pumps.front();
+    second.id = Id{"second-pump"};
+    record_.house().pumps.push_back(second);
+    ASSERT_TRUE(record_.save_house());
+    for (const auto& pump : {file_.house.pumps.front().id, second.id}) {
+        Mark stop;
+        stop.id = store_.new_id();
+        stop.kind = MarkKind::pump_stop;
+        stop.pump = pump;
+        stop.at = clock_.boot_now();
+        stop.wall = clock_.wall_now();
+        record_.add_mark(stop);
+    }
+    ASSERT_EQ(pumps_off(record_.file(), clock_).size(), 2U);
+    stopwatch_.choosePump(QString::fromStdString(second.id.text));
     clock_.advance_ms(10'000);
-    stopwatch_.markOther(static_cast<int>(stopwatch_.otherMarks().size()) - 1);
-    ASSERT_TRUE(stopwatch_.running());
-    EXPECT_FALSE(stored().ticked(pumps_automatic_line));
+    stopwatch_.handBack();
+    const auto off = pumps_off(record_.file(), clock_);
+    ASSERT_EQ(off.size(), 1U);
+    EXPECT_EQ(off.front().since.pump, file_.house.pumps.front().id);
+    EXPECT_FALSE(stored().ticked("leaving.pumps_automatic"));
 }
 
 // Half the expected fill time of 40 s has passed: water should be half way.

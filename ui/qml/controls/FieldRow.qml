@@ -22,12 +22,6 @@ TouchTarget {
     text: label
     implicitWidth: Theme.fieldWidth
     Accessible.description: value.length > 0 ? value : placeholder
-    Keys.onPressed: event => {
-        if (event.text >= "0" && event.text <= "9" && event.text.length === 1) {
-            field.clicked();
-            event.accepted = true;
-        }
-    }
 
     horizontalPadding: 0
     verticalPadding: 0

@@ -40,7 +40,7 @@ Panel {
         typing.timeOfDay = request.timeOfDay ?? false;
         typing.start(request.text ?? "");
         open();
-        catcher.forceActiveFocus();
+        rest.forceActiveFocus();
     }
 
     function finish(): void {
@@ -87,6 +87,13 @@ Panel {
     FocusScope {
         id: catcher
         anchors.fill: parent
+
+        // Where the keyboard rests: Enter finishes the entry, and presses no button that was used before.
+        Item {
+            id: rest
+            focus: true
+            Accessible.ignored: true
+        }
 
         Keys.onPressed: event => {
             event.accepted = true;
@@ -192,6 +199,7 @@ Panel {
                             }))
                     current: pad.unit
                     onChosen: value => {
+                        rest.forceActiveFocus();
                         pad.unit = value;
                         pad.errorText = "";
                     }
@@ -199,7 +207,7 @@ Panel {
                 }
                 ActionButton {
                     visible: pad.mayBeEmpty
-                    text: qsTr("Not measured")
+                    text: qsTr("Leave empty")
                     onClicked: pad.handOver("")
                 }
             }

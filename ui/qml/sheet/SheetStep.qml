@@ -11,10 +11,43 @@ ScrollColumn {
     id: step
 
     required property VisitViewModel visit
+    required property ConfirmPanel confirm
     readonly property SheetViewModel sheet: visit.sheet
     property string outcome
 
     Component.onCompleted: sheet.showPages()
+
+    // The pages follow what is entered, once it is still for a moment.
+    Connections {
+        target: step.sheet
+        function onChanged(): void {
+            redraw.restart();
+        }
+    }
+    Timer {
+        id: redraw
+        interval: 300
+        onTriggered: step.sheet.showPages()
+    }
+
+    function sign(name: string): void {
+        outcome = sheet.sign(name);
+        sheet.showPages();
+    }
+
+    // Signing is never refused, but it is not done by the way while something is open.
+    function askToSign(name: string): void {
+        if (sheet.notReady.length === 0)
+            sign(name);
+        else
+            confirm.ask({
+                question: qsTr("Something is still open. Sign all the same?"),
+                detail: sheet.notReadyInShort,
+                keepText: qsTr("Not yet"),
+                doText: qsTr("Sign all the same"),
+                act: () => step.sign(name)
+            });
+    }
 
     NamesCard {
         title: qsTr("Persons")
@@ -81,10 +114,7 @@ ScrollColumn {
                     required property string modelData
                     text: qsTr("Sign as %1").arg(modelData)
                     pictogram: "pencil"
-                    onClicked: {
-                        step.outcome = step.sheet.sign(modelData);
-                        step.sheet.showPages();
-                    }
+                    onClicked: step.askToSign(modelData)
                 }
             }
         }
@@ -102,11 +132,6 @@ ScrollColumn {
             text: qsTr("Print")
             pictogram: "printer"
             onClicked: step.outcome = step.sheet.print()
-        }
-        ActionButton {
-            text: qsTr("Draw the pages again")
-            pictogram: "redo"
-            onClicked: step.sheet.showPages()
         }
     }
     StyledText {

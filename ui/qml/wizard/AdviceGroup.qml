@@ -67,7 +67,7 @@ Card {
                 }
             }
             contentItem: Item {
-                implicitHeight: childrenRect.height
+                implicitHeight: Math.max(children[0].implicitHeight, children[1].implicitHeight, children[2].implicitHeight, children[3].implicitHeight)
                 Column {
                     width: parent.width - 3 * (group.column + Theme.gap)
                     StyledText {

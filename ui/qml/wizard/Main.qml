@@ -36,6 +36,15 @@ Window {
 
     Connections {
         target: window.session
+        // Leaving keeps everything: each entry is stored as it is made.
+        function onLeaveAsked(question: string, detail: string, closing: bool): void {
+            leavePanel.setSource("qrc:/qt/qml/Wetfront/Wizard/LeavePanel.qml", {
+                session: window.session,
+                question: question,
+                detail: detail,
+                closing: closing
+            });
+        }
         function onCloseNow(): void {
             window.close();
         }
@@ -62,9 +71,9 @@ Window {
         spacing: 0
 
         TopLine {
-            text: window.visit === null ? (window.session.place === "house" ? qsTr("%1: its banks and visits").arg(window.session.houseName) : qsTr("Choose a house")) : window.timing ? window.visit.stopwatch.instruction : qsTr("%1, %2: %3").arg(window.visit.houseName).arg(window.visit.farmName).arg(window.visit.stepTitle)
-            pumpOffText: window.visit !== null ? window.visit.pumpOffText : ""
-            pumpOffUrgent: window.visit !== null && window.visit.pumpOffUrgent
+            text: window.visit === null ? (window.session.place === "house" ? qsTr("%1: its banks and visits").arg(window.session.houseName) : qsTr("Choose a house")) : window.timing ? window.visit.stopwatch.instruction : qsTr("%1, %2: %3").arg(window.visit.houseName).arg(window.visit.stepTitle).arg(window.visit.stepNote)
+            pumpOffText: window.session.pumpOffText
+            pumpOffUrgent: window.session.pumpOffUrgent
             backVisible: window.session.place !== "houses"
             onBackAsked: window.session.leave()
             Layout.fillWidth: true
@@ -105,6 +114,9 @@ Window {
 
     Loader {
         id: preferences
+    }
+    Loader {
+        id: leavePanel
     }
 
     Shortcut {

@@ -13,6 +13,7 @@ ScrollColumn {
     required property SettingsViewModel settings
     required property NumberPad pad
     property string problem
+    property bool taken: false
 
     ChoiceRow {
         visible: step.settings.timers.length > 1
@@ -27,7 +28,16 @@ ScrollColumn {
         text: qsTr("Take over the advice")
         pictogram: "down"
         kind: "primary"
-        onClicked: step.problem = step.settings.copyAdvice()
+        onClicked: {
+            step.problem = step.settings.copyAdvice();
+            step.taken = step.problem.length === 0;
+        }
+    }
+    StyledText {
+        visible: step.taken
+        text: qsTr("Taken over. Enter it in the controller, then check each line against it.")
+        font.bold: true
+        Layout.fillWidth: true
     }
     ErrorLine {
         text: step.problem

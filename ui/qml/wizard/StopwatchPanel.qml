@@ -11,6 +11,7 @@ import Wetfront.ViewModels
 ColumnLayout {
     id: panel
 
+    required property VisitViewModel visit
     required property StopwatchViewModel stopwatch
     readonly property bool asks: stopwatch.canMark && (stopwatch.asksStart || stopwatch.asksStop && !stopwatch.running)
 
@@ -34,6 +35,7 @@ ColumnLayout {
     }
     StopwatchQuestions {
         visible: panel.asks
+        visit: panel.visit
         stopwatch: panel.stopwatch
         Layout.fillWidth: true
         Layout.fillHeight: true

@@ -10,6 +10,7 @@ import Wetfront.ViewModels
 ScrollColumn {
     id: questions
 
+    required property VisitViewModel visit
     required property StopwatchViewModel stopwatch
 
     margin: 0
@@ -58,6 +59,7 @@ ScrollColumn {
             current: questions.stopwatch.fans
             onChosen: value => questions.stopwatch.fans = value
             Layout.fillWidth: true
+            Layout.alignment: Qt.AlignTop
         }
         ChoiceRow {
             label: qsTr("Pads")
@@ -78,6 +80,11 @@ ScrollColumn {
             current: questions.stopwatch.pads
             onChosen: value => questions.stopwatch.pads = value
             Layout.fillWidth: true
+            Layout.alignment: Qt.AlignTop
         }
+    }
+    CautionList {
+        visit: questions.visit
+        Layout.fillWidth: true
     }
 }

@@ -19,13 +19,27 @@ FocusScope {
     focus: true
     Component.onCompleted: rest.forceActiveFocus()
 
+    readonly property var markKeys: [Qt.Key_Space, Qt.Key_Return, Qt.Key_Enter, Qt.Key_VolumeUp, Qt.Key_VolumeDown]
+    property bool keyHeld: false
+
+    // A key that is held down marks once: its repeats come as presses and releases too, and not all say that they repeat.
     Keys.onPressed: event => {
-        const keys = [Qt.Key_Space, Qt.Key_Return, Qt.Key_Enter, Qt.Key_VolumeUp, Qt.Key_VolumeDown];
-        if (keys.includes(event.key)) {
-            event.accepted = true;
-            if (!event.isAutoRepeat)
-                stopwatch.mark();
-        }
+        if (!markKeys.includes(event.key))
+            return;
+        event.accepted = true;
+        keyRest.stop();
+        if (!keyHeld && !event.isAutoRepeat)
+            stopwatch.mark();
+        keyHeld = true;
+    }
+    Keys.onReleased: event => {
+        if (markKeys.includes(event.key))
+            keyRest.restart();
+    }
+    Timer {
+        id: keyRest
+        interval: 300
+        onTriggered: step.keyHeld = false
     }
 
     Connections {
@@ -58,6 +72,7 @@ FocusScope {
             Layout.fillHeight: true
 
             StopwatchPanel {
+                visit: step.visit
                 stopwatch: step.stopwatch
                 Layout.fillWidth: true
                 Layout.fillHeight: true
@@ -97,39 +112,50 @@ FocusScope {
                 }
             }
         }
+        // Every button keeps its place, so that none comes under a finger that meant another.
         Flow {
             spacing: Theme.gap
             Layout.fillWidth: true
             ActionButton {
-                visible: step.stopwatch.undoText.length > 0
-                text: step.stopwatch.undoText
+                enabled: step.stopwatch.undoText.length > 0
+                text: qsTr("Undo")
                 pictogram: "undo"
+                Accessible.name: enabled ? step.stopwatch.undoText : text
                 onClicked: step.stopwatch.undo()
             }
             ActionButton {
-                visible: step.stopwatch.redoText.length > 0
-                text: step.stopwatch.redoText
+                enabled: step.stopwatch.redoText.length > 0
+                text: qsTr("Redo")
                 pictogram: "redo"
+                Accessible.name: enabled ? step.stopwatch.redoText : text
                 onClicked: step.stopwatch.redo()
             }
             ActionButton {
-                visible: step.stopwatch.canBeAlreadyThere && step.stopwatch.canMark
-                text: qsTr("It was already there")
-                onClicked: step.stopwatch.markAlreadyThere()
-            }
-            ActionButton {
-                visible: step.stopwatch.canHandBack
-                text: qsTr("Pump is back on automatic")
-                pictogram: "pump"
+                enabled: step.stopwatch.canHandBack
+                text: qsTr("Back on automatic")
+                Accessible.name: qsTr("Pump is back on automatic")
                 onClicked: step.stopwatch.handBack()
             }
             ActionButton {
-                visible: step.stopwatch.canMark && step.stopwatch.otherMarks.length > 0
-                text: step.othersShown ? qsTr("Fewer") : qsTr("Something else happened")
+                enabled: step.stopwatch.canBeAlreadyThere && step.stopwatch.canMark
+                text: qsTr("Already there")
+                Accessible.name: qsTr("It was already there")
+                onClicked: step.stopwatch.markAlreadyThere()
+            }
+            ActionButton {
+                enabled: step.stopwatch.canMark && step.stopwatch.otherMarks.length > 1
+                text: step.othersShown ? qsTr("Fewer") : qsTr("Something else")
+                Accessible.name: step.othersShown ? text : qsTr("Something else happened")
                 onClicked: step.othersShown = !step.othersShown
             }
+            ActionButton {
+                visible: step.stopwatch.blockedStep >= 0
+                text: qsTr("Go there")
+                kind: "primary"
+                onClicked: step.visit.step = step.stopwatch.blockedStep
+            }
             Repeater {
-                model: step.othersShown ? step.stopwatch.otherMarks : []
+                model: step.stopwatch.canMark && (step.othersShown || step.stopwatch.otherMarks.length === 1) ? step.stopwatch.otherMarks : []
                 delegate: ActionButton {
                     required property var modelData
                     text: modelData.text

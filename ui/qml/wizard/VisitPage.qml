@@ -21,21 +21,7 @@ FocusScope {
         id: reasonSheet
     }
     ConfirmPanel {
-        id: confirm
-    }
-
-    // Leaving keeps everything: each entry is stored as it is made. Only a running stopwatch asks first.
-    Connections {
-        target: page.session
-        function onLeaveAsked(closing: bool): void {
-            confirm.ask({
-                question: qsTr("A pump is running on the stopwatch."),
-                detail: qsTr("The time goes on and nothing is lost; Wetfront opens here again."),
-                keepText: qsTr("Stay here"),
-                doText: closing ? qsTr("Close Wetfront") : qsTr("Leave the page"),
-                act: () => page.session.leaveAnyway(closing)
-            });
-        }
+        id: confirmPanel
     }
 
     GridLayout {
@@ -127,6 +113,7 @@ FocusScope {
                 delegate: SheetStep {
                     anchors.fill: place
                     visit: page.visit
+                    confirm: confirmPanel
                 }
             }
         }

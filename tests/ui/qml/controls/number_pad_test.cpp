@@ -71,6 +71,14 @@ TEST_F(NumberPadTest, keys_type_a_number_that_comes_with_its_unit) {
     EXPECT_TRUE(closed());
 }
 
+TEST_F(NumberPadTest, enter_finishes_the_entry_whatever_was_pressed_before_it) {
+    open("askLength");
+    click({"m"});
+    hand_.type(QStringLiteral("36"));
+    hand_.key(Qt::Key_Return);
+    EXPECT_EQ(taken(), "36 m");
+}
+
 TEST_F(NumberPadTest, the_old_value_stands_there_and_the_first_digit_replaces_it) {
     open("askLength");
     EXPECT_EQ(shown(), "120 ft");
@@ -144,7 +152,7 @@ TEST_F(NumberPadTest, nothing_typed_is_no_number) {
 
 TEST_F(NumberPadTest, not_measured_is_an_empty_entry_where_the_field_allows_it) {
     open("askMaybe");
-    click({"Not measured"});
+    click({"Leave empty"});
     EXPECT_EQ(taken(), "");
     EXPECT_TRUE(closed());
 }
