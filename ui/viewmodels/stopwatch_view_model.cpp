@@ -106,11 +106,11 @@ QVariantList StopwatchViewModel::pumps() const {
     QVariantList list;
     for (const auto& pump : record_.file().house.pumps) {
         const auto state = state_of(pump.id);
-        const auto state_words = state.running ? tr("running")
-                                 : state.since ? tr("stopped")
-                                               : tr("not being timed");
-        list.append(QVariantMap{{"value", qstring(state.pump)},
-                                {"text", tr("%1: %2").arg(QString::fromStdString(pump.name), state_words)},
+        const QString name = QString::fromStdString(pump.name);
+        list.append(QVariantMap{{"value", qstring(pump.id)},
+                                {"text", state.running ? tr("%1: running").arg(name)
+                                         : state.since ? tr("%1: stopped").arg(name)
+                                                       : name},
                                 {"running", state.running}});
     }
     return list;

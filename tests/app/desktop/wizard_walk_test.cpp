@@ -53,7 +53,7 @@ protected:
     // Both banks from dry with the fans off; then both run off and dry with the fans running.
     void time_the_water() {
         walk.go_to(Step::time_the_water);
-        walk.hand().click(QStringLiteral("Fans off"));
+        walk.hand().click(QStringLiteral("Off"));
         walk.mark_after(1.0, QStringLiteral("Pump starts"));
         walk.mark_after(40.0, QStringLiteral("Water at the far end of Bank 1"));
         walk.hand().click(QStringLiteral("Bank 2: filling"));
@@ -61,7 +61,7 @@ protected:
         walk.hand().click(QStringLiteral("Bank 1: wetting"));
         walk.mark_after(76.0, QStringLiteral("Bank 1 drips evenly at the far end"));
         walk.mark_after(10.0, QStringLiteral("Bank 2 drips evenly at the far end"));
-        walk.hand().click(QStringLiteral("Fans running"));
+        walk.hand().click(QStringLiteral("Running"));
         walk.mark_after(30.0, QStringLiteral("Pump stops"));
         walk.hand().click(QStringLiteral("Bank 1: running off"));
         walk.mark_after(90.0, QStringLiteral("Bank 1 stops dripping"));
@@ -236,7 +236,7 @@ TEST_P(WizardWalkTest, the_keyboard_marks_again_after_another_button_was_pressed
     describe_house();
     agree_and_make_safe();
     walk.go_to(Step::time_the_water);
-    walk.hand().click(QStringLiteral("Fans off"));
+    walk.hand().click(QStringLiteral("Off"));
     walk.hand().key(Qt::Key_Space);
     ASSERT_EQ(walk.stored_visit().visit.marks.size(), 1U);
     EXPECT_EQ(walk.stored_visit().visit.marks.front().fans_running, false);

@@ -46,11 +46,11 @@ ColumnLayout {
         model: [
             {
                 value: "no",
-                text: qsTr("Fans off")
+                text: qsTr("Off")
             },
             {
                 value: "yes",
-                text: qsTr("Fans running")
+                text: qsTr("Running")
             }
         ]
         current: panel.stopwatch.fans

@@ -49,11 +49,11 @@ ScrollColumn {
             model: [
                 {
                     value: "no",
-                    text: qsTr("Fans off")
+                    text: qsTr("Off")
                 },
                 {
                     value: "yes",
-                    text: qsTr("Fans running")
+                    text: qsTr("Running")
                 }
             ]
             current: questions.stopwatch.fans

@@ -143,10 +143,16 @@ FocusScope {
                 onClicked: step.stopwatch.markAlreadyThere()
             }
             ActionButton {
-                enabled: step.stopwatch.canMark && step.stopwatch.otherMarks.length > 1
-                text: step.othersShown ? qsTr("Fewer") : qsTr("Something else")
-                Accessible.name: step.othersShown ? text : qsTr("Something else happened")
-                onClicked: step.othersShown = !step.othersShown
+                readonly property bool single: step.stopwatch.otherMarks.length === 1
+                enabled: step.stopwatch.canMark && step.stopwatch.otherMarks.length > 0
+                text: single ? step.stopwatch.otherMarks[0].text : step.othersShown ? qsTr("Fewer") : qsTr("Something else")
+                Accessible.name: single || step.othersShown ? text : qsTr("Something else happened")
+                onClicked: {
+                    if (single)
+                        step.stopwatch.markOther(0);
+                    else
+                        step.othersShown = !step.othersShown;
+                }
             }
             ActionButton {
                 visible: step.stopwatch.blockedStep >= 0
@@ -155,7 +161,7 @@ FocusScope {
                 onClicked: step.visit.step = step.stopwatch.blockedStep
             }
             Repeater {
-                model: step.stopwatch.canMark && (step.othersShown || step.stopwatch.otherMarks.length === 1) ? step.stopwatch.otherMarks : []
+                model: step.stopwatch.canMark && step.othersShown && step.stopwatch.otherMarks.length > 1 ? step.stopwatch.otherMarks : []
                 delegate: ActionButton {
                     required property var modelData
                     text: modelData.text

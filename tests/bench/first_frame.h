@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QGuiApplication>
+#include <QQuickWindow>
+#include <cstdio>
+#include <fstream>
+#include <string>
+
+/// Prints the resident memory in kB and ends the program as soon as the window has shown its first frame.
+inline void end_at_first_frame(QQuickWindow& window) {
+    QObject::connect(&window, &QQuickWindow::frameSwapped, &window, [] {
+        std::ifstream status{"/proc/self/status"};
+        for (std::string line; std::getline(status, line);) {
+            if (line.rfind("VmRSS:", 0) == 0) {
+                std::puts(line.substr(6).c_str());
+                std::fflush(stdout);
+            }
+        }
+        QGuiApplication::exit(0);
+    });
+}
