@@ -65,7 +65,7 @@ inline std::vector<SheetBlock> example_blocks() {
         {Severity::note, "North bank", "Read from a wet pad.", "Read it again.", ""}};
     blocks.push_back(findings);
     SheetChecks checks;
-    checks.lines = {{"Breaker on", true, ""}, {"Make-up open", false, "float sticks"}};
+    checks.lines = {{"Breaker on", true, "", "done"}, {"Make-up open", false, "float sticks", "NOT done"}};
     blocks.push_back(checks);
     SheetCautions cautions;
     cautions.lines = {{SignalWord::danger, "Water and electricity."},
@@ -160,8 +160,8 @@ inline QStringList example_text() {
             "North bank",
             "Read from a wet pad.",
             "Remedy: Read it again.",
-            "Breaker on",
-            "Make-up open",
+            "done: Breaker on",
+            "NOT done: Make-up open",
             "Note: float sticks",
             "DANGER",
             "Water and electricity.",

@@ -11,6 +11,12 @@ T.Popup {
 
     property string title
 
+    // What had the keyboard before; it gets it back, so that Tab goes on where it was.
+    property Item before: null
+    onAboutToShow: before = parent ? parent.Window.activeFocusItem : null
+    onClosed: if (before)
+        before.forceActiveFocus()
+
     readonly property real roomWidth: T.Overlay.overlay ? T.Overlay.overlay.width : 0
     readonly property real roomHeight: T.Overlay.overlay ? T.Overlay.overlay.height : 0
 

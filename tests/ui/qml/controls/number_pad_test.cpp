@@ -34,6 +34,7 @@ Item {
     function askTemperature() { ask({ unit: "°F", negative: true }) }
     function askTime() { ask({ timeOfDay: true }) }
     function askMaybe() { ask({ text: "5", unit: "gpm", mayBeEmpty: true }) }
+    ActionButton { text: "Field behind the pad" }
     NumberPad { id: pad; onCancelled: page.cancels += 1 }
 }
 )";
@@ -77,6 +78,15 @@ TEST_F(NumberPadTest, enter_finishes_the_entry_whatever_was_pressed_before_it) {
     hand_.type(QStringLiteral("36"));
     hand_.key(Qt::Key_Return);
     EXPECT_EQ(taken(), "36 m");
+}
+
+TEST_F(NumberPadTest, closing_gives_the_keyboard_back_to_what_had_it) {
+    hand_.key(Qt::Key_Tab);
+    ASSERT_EQ(hand_.focused(), "Field behind the pad");
+    open("askLength");
+    hand_.key(Qt::Key_Escape);
+    EXPECT_TRUE(closed());
+    EXPECT_EQ(hand_.focused(), "Field behind the pad");
 }
 
 TEST_F(NumberPadTest, the_old_value_stands_there_and_the_first_digit_replaces_it) {
