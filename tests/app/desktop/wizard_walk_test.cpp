@@ -254,9 +254,25 @@ TEST_P(WizardWalkTest, an_entry_out_of_range_is_refused_with_the_range_and_nothi
     EXPECT_FALSE(walk.stored_visit().house.banks.front().length.has_value());
 }
 
-INSTANTIATE_TEST_SUITE_P(TabletSizes, WizardWalkTest, testing::Values(QSize(1024, 600), QSize(800, 1280)),
+TEST_P(WizardWalkTest, switching_units_shows_other_numbers_and_changes_no_entry) {
+    describe_house();
+    walk.go_to(Step::house_and_banks);
+    walk.enter(QStringLiteral("Pad length"), QStringLiteral("80"), QStringLiteral("ft"));
+    EXPECT_EQ(walk.hand().find(QStringLiteral("Pad length")).description, "80 ft");
+    walk.hand().click(QStringLiteral("Units and light"));
+    walk.hand().click(QStringLiteral("°C, m, L/min"));
+    walk.hand().click(QStringLiteral("Done"));
+    // 80 ft are 24.384 m exactly.
+    EXPECT_EQ(walk.hand().find(QStringLiteral("Pad length")).description, "24.38 m");
+    EXPECT_EQ(walk.stored_visit().house.banks.front().length->text(), "80 ft");
+}
+
+INSTANTIATE_TEST_SUITE_P(Screens, WizardWalkTest,
+                         testing::Values(QSize(1024, 600), QSize(800, 1280), QSize(1920, 1080)),
                          [](const auto& size) {
-                             return size.param.width() > size.param.height() ? "landscape" : "portrait";
+                             return size.param.width() < size.param.height() ? "portrait"
+                                    : size.param.width() > 1024              ? "desk"
+                                                                             : "landscape";
                          });
 
 }  // namespace
