@@ -52,7 +52,7 @@ Flickable {
         y: flick.margin
         // The room for the mark is always kept: a width that hangs on the height makes a layout lay itself out again in the
         // middle of doing so, with items that are gone by then, and Qt 6.4 crashes on them.
-        width: flick.width - 2 * flick.margin - Theme.scrollBar
+        width: Math.min(flick.width - 2 * flick.margin - Theme.scrollBar, Theme.pageWidth)
         spacing: Theme.space
     }
     ScrollMark {

@@ -123,6 +123,8 @@ QtObject {
     readonly property real windowWidth: 1024
     readonly property real windowHeight: 600
     readonly property real readingWidth: mm(150)
+    // Of a page on a wide screen: a value stays near its label.
+    readonly property real pageWidth: mm(220)
     readonly property real sideWidth: mm(52)
     readonly property real fieldWidth: mm(60)
     readonly property real thumbnailWidth: mm(48)
