@@ -98,7 +98,8 @@ build_release() {
 in_clean_session() (
     session=$(mktemp -d) || exit 1
     mkdir -m 700 "$session/home" "$session/tmp" "$session/runtime"
-    Xvfb -displayfd 3 -screen 0 1920x1280x24 -nolisten tcp 3>"$session/display" >"$session/xvfb.log" 2>&1 &
+    # -noreset: a server that starts anew whenever its last window closes turns away the test that comes just then.
+    Xvfb -displayfd 3 -noreset -screen 0 1920x1280x24 -nolisten tcp 3>"$session/display" >"$session/xvfb.log" 2>&1 &
     screen=$!
     trap 'kill "$screen" 2>/dev/null; wait "$screen" 2>/dev/null; rm -rf "$session"' EXIT
     for _ in $(seq 200); do
