@@ -20,7 +20,7 @@ void add_new(List& known, const List& more, Name name) {
     }
 }
 
-constexpr std::size_t visits_read_for_names = 5;
+constexpr std::size_t houses_read_for_names = 5;
 constexpr std::int64_t urgent_ms = 120'000;
 constexpr int second_ms = 1000;
 
@@ -161,28 +161,41 @@ void SessionViewModel::openVisit(const QString& id) {
 
 VisitViewModel::Known SessionViewModel::known_before(const VisitFile& file) {
     VisitViewModel::Known known;
-    const auto visits = context_.store.visits_of(file.house.id);
-    if (!visits) {
-        return known;
+    const auto add_names = [&known](const Visit& visit) {
+        add_new(known.persons, visit.persons, [](const Person& person) { return person.name; });
+        add_new(known.instruments, visit.instruments,
+                [](const Instrument& instrument) { return instrument.name; });
+    };
+    if (const auto latest = latest_before(file)) {
+        known.earlier = timings_of(*latest);
+        add_names(latest->visit);
     }
+    // Who works here has mostly worked in another house before.
+    const auto houses = context_.store.houses();
     std::size_t read = 0;
-    for (const auto& summary : visits.value()) {
-        if (summary.visit == file.visit.id || file.visit.started < summary.started) {
-            continue;
-        }
-        const auto earlier = context_.store.visit_file(summary.visit);
-        if (!earlier || ++read > visits_read_for_names) {
+    for (const auto& house : houses ? houses.value() : std::vector<HouseSummary>{}) {
+        if (read == houses_read_for_names) {
             break;
         }
-        if (read == 1) {
-            known.earlier = timings_of(earlier.value());
+        if (house.latest_visit && *house.latest_visit != file.visit.id) {
+            if (const auto visit = context_.store.visit(*house.latest_visit)) {
+                add_names(visit.value());
+                ++read;
+            }
         }
-        add_new(known.persons, earlier.value().visit.persons,
-                [](const Person& person) { return person.name; });
-        add_new(known.instruments, earlier.value().visit.instruments,
-                [](const Instrument& instrument) { return instrument.name; });
     }
     return known;
+}
+
+std::optional<VisitFile> SessionViewModel::latest_before(const VisitFile& file) const {
+    const auto visits = context_.store.visits_of(file.house.id);
+    for (const auto& summary : visits ? visits.value() : std::vector<VisitSummary>{}) {
+        if (summary.visit != file.visit.id && !(file.visit.started < summary.started)) {
+            const auto earlier = context_.store.visit_file(summary.visit);
+            return earlier ? std::optional{earlier.value()} : std::nullopt;
+        }
+    }
+    return std::nullopt;
 }
 
 void SessionViewModel::show_visit(VisitFile file) {
@@ -212,9 +225,10 @@ void SessionViewModel::startVisit() {
     file.visit.id = context_.store.new_id();
     file.visit.house = house_.id;
     file.visit.started = context_.clock.wall_now();
-    const auto known = known_before(file);
-    file.visit.persons = known.persons;
-    file.visit.instruments = known.instruments;
+    if (const auto latest = latest_before(file)) {
+        file.visit.persons = latest->visit.persons;
+        file.visit.instruments = latest->visit.instruments;
+    }
     if (!failed(context_.store.save(file.visit))) {
         show_visit(std::move(file));
     }

@@ -106,6 +106,7 @@ private:
     [[nodiscard]] std::optional<PumpOff> most_urgent_pump() const;
     void follow_pumps();
     [[nodiscard]] VisitViewModel::Known known_before(const VisitFile& file);
+    [[nodiscard]] std::optional<VisitFile> latest_before(const VisitFile& file) const;
 
     Context context_;
     const PressClock& presses_;

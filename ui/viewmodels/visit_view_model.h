@@ -44,8 +44,8 @@ class VisitViewModel : public QObject {
 
 public:
     struct Known {
-        VisitTimings earlier;  ///< timings of the latest visit before this one
-        std::vector<Person> persons;
+        VisitTimings earlier;         ///< timings of the latest visit before this one
+        std::vector<Person> persons;  ///< to choose from, so that a name is typed once
         std::vector<Instrument> instruments;
     };
     VisitViewModel(const Context& context, const PressClock& presses, const SheetPaper& paper, VisitFile file,

@@ -254,6 +254,22 @@ TEST_P(WizardWalkTest, an_entry_out_of_range_is_refused_with_the_range_and_nothi
     EXPECT_FALSE(walk.stored_visit().house.banks.front().length.has_value());
 }
 
+TEST_P(WizardWalkTest, a_name_typed_in_one_house_is_chosen_in_the_next) {
+    describe_house();
+    walk.hand().click(QStringLiteral("Type a name"));
+    walk.write(QStringLiteral("Name"), QStringLiteral("Jo Penn"));
+    walk.hand().click(QStringLiteral("Add the person"));
+    walk.hand().click(QStringLiteral("Back"));
+    walk.hand().click(QStringLiteral("Back"));
+    walk.hand().click(QStringLiteral("New house"));
+    walk.write(QStringLiteral("Name of the house"), QStringLiteral("House 2"));
+    walk.hand().click(QStringLiteral("Start the visit"));
+    EXPECT_TRUE(walk.stored_visit().visit.persons.empty()) << "nobody said who is in this house";
+    walk.hand().click(QStringLiteral("Jo Penn"));
+    ASSERT_EQ(walk.stored_visit().visit.persons.size(), 1U);
+    EXPECT_EQ(walk.stored_visit().visit.persons.front().name, "Jo Penn");
+}
+
 TEST_P(WizardWalkTest, switching_units_shows_other_numbers_and_changes_no_entry) {
     describe_house();
     walk.go_to(Step::house_and_banks);
