@@ -4,21 +4,9 @@
 #include <QCoreApplication>
 
 namespace wetfront::ui::record_form_detail {
-namespace {
 
-// Names of enumerators as they stand in files, for the translators.
-[[maybe_unused]] constexpr const char* words[] = {
-    QT_TRANSLATE_NOOP("core", "left"),      QT_TRANSLATE_NOOP("core", "right"),
-    QT_TRANSLATE_NOOP("core", "trimmed"),   QT_TRANSLATE_NOOP("core", "fixed interval"),
-    QT_TRANSLATE_NOOP("core", "on demand"), QT_TRANSLATE_NOOP("core", "temperature"),
-    QT_TRANSLATE_NOOP("core", "humidity"),  QT_TRANSLATE_NOOP("core", "outside"),
-    QT_TRANSLATE_NOOP("core", "in house"),  QT_TRANSLATE_NOOP("core", "behind pad"),
-};
-
-}  // namespace
-
-QString enumerator_words(std::string_view name) {
-    return QCoreApplication::translate("core", std::string{name}.c_str());
+QString enumerator_words(const Message& label) {
+    return QCoreApplication::translate("core", label.text.c_str());
 }
 
 std::vector<std::pair<QString, QString>> yes_no_choices() {

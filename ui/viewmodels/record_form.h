@@ -9,6 +9,7 @@
 
 #include "base/numbers.h"
 #include "records/record_text.h"
+#include "sheet/words.h"
 #include "viewmodels/form_model.h"
 
 namespace wetfront::ui {
@@ -35,8 +36,8 @@ void with_field(Record& record, std::string_view key, const Use& use) {
     });
 }
 
-/// Words for an enumerator's name in files, translated.
-[[nodiscard]] QString enumerator_words(std::string_view name);
+/// An enumerator's label, translated.
+[[nodiscard]] QString enumerator_words(const Message& label);
 [[nodiscard]] std::vector<std::pair<QString, QString>> yes_no_choices();
 
 template <class T>
@@ -110,7 +111,7 @@ void describe(FormField& line, const T& /*member*/) {
         for (const auto& entry : EnumNames<T>::all) {
             line.choices.emplace_back(
                 QString::fromUtf8(entry.name.data(), static_cast<qsizetype>(entry.name.size())),
-                enumerator_words(entry.name));
+                enumerator_words(label_of(entry.value)));
         }
     } else if constexpr (std::is_same_v<T, std::optional<bool>>) {
         line.type = Type::yes_no;

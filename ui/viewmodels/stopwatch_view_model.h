@@ -55,7 +55,6 @@ class StopwatchViewModel : public QObject {
     Q_PROPERTY(bool running READ running NOTIFY changed)
     Q_PROPERTY(
         bool canHandBack READ canHandBack NOTIFY changed)  ///< switched by hand and not back on automatic
-    Q_PROPERTY(int notStored READ notStored NOTIFY changed)
 
 public:
     /// `earlier` are the timings of the latest visit before this one, for the picture only.
@@ -95,7 +94,6 @@ public:
     [[nodiscard]] double headerFront() const;
     [[nodiscard]] QList<double> wetFront() const;
     [[nodiscard]] bool running() const { return state_.running; }
-    [[nodiscard]] int notStored() const { return record_.marks_not_stored(); }
 
     [[nodiscard]] bool canHandBack() const;
 

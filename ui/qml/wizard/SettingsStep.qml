@@ -12,7 +12,11 @@ ScrollColumn {
     required property VisitViewModel visit
     required property SettingsViewModel settings
     required property NumberPad pad
+    required property var findings  // on these settings, worst first
     property string problem
+
+    // Findings are of one timer: the one at hand.
+    Component.onCompleted: visit.advice.timer = settings.timer
     property bool taken: false
 
     ChoiceRow {
@@ -20,8 +24,22 @@ ScrollColumn {
         label: qsTr("Timer")
         model: step.settings.timers
         current: step.settings.timer
-        onChosen: value => step.settings.timer = value
+        onChosen: value => {
+            step.settings.timer = value;
+            step.visit.advice.timer = value;
+        }
         Layout.fillWidth: true
+    }
+    Repeater {
+        model: step.findings
+        delegate: FindingCard {
+            required property var modelData
+            severity: modelData.severity
+            message: modelData.message
+            remedy: modelData.remedy
+            source: modelData.source
+            Layout.fillWidth: true
+        }
     }
     ActionButton {
         visible: step.settings.canCopy

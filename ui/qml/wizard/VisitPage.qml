@@ -81,6 +81,7 @@ FocusScope {
                     anchors.fill: place
                     visit: page.visit
                     settings: page.visit.found
+                    findings: page.visit.advice.foundFindings
                     pad: numberPad
                 }
             }
@@ -98,6 +99,7 @@ FocusScope {
                     anchors.fill: place
                     visit: page.visit
                     settings: page.visit.left
+                    findings: page.visit.advice.leftFindings
                     pad: numberPad
                 }
             }
