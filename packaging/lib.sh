@@ -47,6 +47,33 @@ missing_of() {
         <(dpkg-query -W -f '${db:Status-Status} ${Package}\n' "$@" 2>/dev/null | awk '$1 == "installed" { print $2 }' | sort -u)
 }
 
+# lists_of_tests: the lists that the tests take here; the one of node and npm only where one of these commands is missing.
+lists_of_tests() {
+    printf '%s\n' run test
+    if ! command -v node >/dev/null || ! command -v npm >/dev/null; then
+        echo outside
+    fi
+}
+
+# install_outside: puts the programs that the tests compare with where the tests look for them; nothing to do where they
+# are those of the lock file already. npm empties node_modules first, so the copy of the lock file in there is true.
+install_outside() {
+    local folder=$build_dir/outside
+    node -e 'process.exit(parseInt(process.versions.node) >= 18 ? 0 : 1)' ||
+        die "the tests need node 18 or newer, as Debian 12 has it; here is $(node --version 2>&1)"
+    if ! cmp -s tests/outside/package-lock.json "$folder/node_modules/installed-lock.json"; then
+        stage "packages to compare with" npm_ci || die "npm could not install what tests/outside/package-lock.json names" \
+            "and the tests compare with; what npm says stands above. It needs its registry, or a cache that holds them."
+    fi
+}
+
+# The part of install_outside that speaks to npm; uses its variable folder.
+npm_ci() {
+    mkdir -p "$folder" && cp tests/outside/package.json tests/outside/package-lock.json "$folder/" &&
+        npm ci --prefix "$folder" --ignore-scripts --no-audit --no-fund --no-update-notifier </dev/null &&
+        cp tests/outside/package-lock.json "$folder/node_modules/installed-lock.json"
+}
+
 # install_missing <list>...: installs what is missing from the lists, through apt alone; silent when nothing is.
 install_missing() {
     local wanted missing as_root=()
@@ -94,7 +121,8 @@ build_release() {
 }
 
 # in_clean_session <command>...: runs the command with an own screen (Xvfb), home, temporary folder, locale and time
-# zone, and nothing else from the caller's environment but PATH. What it leaves behind is removed.
+# zone, and nothing else from the caller's environment but PATH; what else it is to see stands as NAME=VALUE before the
+# command. What it leaves behind is removed.
 in_clean_session() (
     session=$(mktemp -d) || exit 1
     mkdir -m 700 "$session/home" "$session/tmp" "$session/runtime"

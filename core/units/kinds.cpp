@@ -65,6 +65,18 @@ constexpr std::array concentrations{Unit{"kg/m3", "kg/m³", 1.0, 0.0}, Unit{"mg/
                                     Unit{"gr/gal", "gr/gal", grain / us_gallon, 0.0}};
 constexpr std::array conductivities{Unit{"S/m", "S/m", 1.0, 0.0}, Unit{"uS/cm", "µS/cm", 1e-4, 0.0},
                                     Unit{"mS/cm", "mS/cm", 1e-1, 0.0}};
+constexpr std::array masses{Unit{"kg", "kg", 1.0, 0.0}, Unit{"g", "g", 1e-3, 0.0},
+                            Unit{"lb", "lb", pound, 0.0}};
+constexpr std::array flows_per_length{Unit{"m2/s", "m²/s", 1.0, 0.0},
+                                      Unit{"L/min/m", "L/(min·m)", 1e-3 / 60.0, 0.0},
+                                      Unit{"gpm/ft", "gpm/ft", us_gallon / 60.0 / foot, 0.0}};
+// Per mass of dry air.
+constexpr std::array specific_enthalpies{Unit{"J/kg", "J/kg", 1.0, 0.0}, Unit{"kJ/kg", "kJ/kg", 1e3, 0.0},
+                                         Unit{"Btu/lb", "Btu/lb", btu / pound, 0.0}};
+constexpr std::array specific_volumes{Unit{"m3/kg", "m³/kg", 1.0, 0.0},
+                                      Unit{"ft3/lb", "ft³/lb", foot* foot* foot / pound, 0.0}};
+constexpr std::array densities{Unit{"kg/m3", "kg/m³", 1.0, 0.0},
+                               Unit{"lb/ft3", "lb/ft³", pound / (foot * foot * foot), 0.0}};
 
 /// Usual units of a kind, US and SI, each with the digits behind the point that a person can use.
 struct Usual {
@@ -110,6 +122,16 @@ Usual usual(Kind kind, Scale scale) {
             return {1, 0, 1, 0};
         case Kind::conductivity:
             return {1, 0, 1, 0};
+        case Kind::mass:
+            return {2, 1, 0, 1};
+        case Kind::flow_per_length:
+            return {2, 2, 1, 1};
+        case Kind::specific_enthalpy:
+            return {2, 1, 1, 1};
+        case Kind::specific_volume:
+            return {1, 2, 0, 3};
+        case Kind::density:
+            return {1, 4, 0, 3};
     }
     return {0, 3, 0, 3};
 }
@@ -168,6 +190,16 @@ std::string_view name_of(Kind kind) {
             return "concentration";
         case Kind::conductivity:
             return "conductivity";
+        case Kind::mass:
+            return "mass";
+        case Kind::flow_per_length:
+            return "flow per length";
+        case Kind::specific_enthalpy:
+            return "enthalpy";
+        case Kind::specific_volume:
+            return "specific volume";
+        case Kind::density:
+            return "density";
     }
     return "quantity";
 }
@@ -208,6 +240,16 @@ std::span<const Unit> units_of(Kind kind) {
             return concentrations;
         case Kind::conductivity:
             return conductivities;
+        case Kind::mass:
+            return masses;
+        case Kind::flow_per_length:
+            return flows_per_length;
+        case Kind::specific_enthalpy:
+            return specific_enthalpies;
+        case Kind::specific_volume:
+            return specific_volumes;
+        case Kind::density:
+            return densities;
     }
     return {};
 }

@@ -27,7 +27,13 @@ enum class Kind {
     evaporation,
     concentration,
     conductivity,
+    mass,
+    flow_per_length,
+    specific_enthalpy,
+    specific_volume,
+    density,  ///< of air; a concentration in water is a kind of its own, with other usual units
 };
+inline constexpr Kind last_kind = Kind::density;
 
 enum class UnitSystem { us, si };
 
@@ -84,6 +90,10 @@ template <> struct KindOf<Fraction> { static constexpr Kind value = Kind::fracti
 template <> struct KindOf<EvaporationFlux> { static constexpr Kind value = Kind::evaporation; };
 template <> struct KindOf<Concentration> { static constexpr Kind value = Kind::concentration; };
 template <> struct KindOf<Conductivity> { static constexpr Kind value = Kind::conductivity; };
+template <> struct KindOf<Mass> { static constexpr Kind value = Kind::mass; };
+template <> struct KindOf<FlowPerLength> { static constexpr Kind value = Kind::flow_per_length; };
+template <> struct KindOf<SpecificEnthalpy> { static constexpr Kind value = Kind::specific_enthalpy; };
+template <> struct KindOf<SpecificVolume> { static constexpr Kind value = Kind::specific_volume; };
 // clang-format on
 
 }  // namespace wetfront

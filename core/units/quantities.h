@@ -35,6 +35,7 @@ using conductivity_unit = quotient<bu::si::conductance, bu::si::length>;
 using enthalpy_unit = quotient<bu::si::energy, dry_air_unit>;
 using humidity_ratio_unit = quotient<bu::si::mass, dry_air_unit>;
 using specific_volume_unit = quotient<bu::si::volume, dry_air_unit>;
+using flow_per_length_unit = quotient<volume_flow_unit, bu::si::length>;
 }  // namespace units_detail
 
 // The quantities of the trade, SI inside. A difference and a level are two types: a temperature difference
@@ -46,6 +47,9 @@ using Duration = boost::units::quantity<boost::units::si::time>;                
 using Rate = boost::units::quantity<boost::units::si::frequency>;               ///< 1/s
 using Velocity = boost::units::quantity<boost::units::si::velocity>;            ///< m/s
 using VolumeFlow = boost::units::quantity<units_detail::volume_flow_unit>;      ///< m3/s
+using FlowPerLength =
+    boost::units::quantity<units_detail::flow_per_length_unit>;  ///< m2/s: m3/s for each metre of pad
+using Mass = boost::units::quantity<boost::units::si::mass>;     ///< kg
 using MassFlow = boost::units::quantity<units_detail::mass_flow_unit>;          ///< kg/s
 using Power = boost::units::quantity<boost::units::si::power>;                  ///< W
 using PressureDifference = boost::units::quantity<boost::units::si::pressure>;  ///< Pa

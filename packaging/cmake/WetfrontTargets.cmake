@@ -21,11 +21,16 @@ function(wetfront_library folder)
   target_link_libraries(wetfront_${folder} PUBLIC ${ARG_LINKS} PRIVATE wetfront_warnings)
 endfunction()
 
-# wetfront_tests(<name> [SCREEN] [LINKS <target>...])
+# wetfront_tests(<name> [SCREEN] [FIXTURES <fixture>] [LINKS <target>...])
 # Every *_test.cpp of the calling folder becomes part of the GoogleTest program <name>, each test known to CTest.
 # SCREEN: the tests open windows; CTest runs only one such test at a time, because only one window has the keyboard.
+# FIXTURES: what CTest runs before (tests/outside): outside_psychrolib, outside_epanet, or outside for both. One name, because
+# gtest_discover_tests() drops what follows the first of a list.
 function(wetfront_tests name)
-  cmake_parse_arguments(ARG "SCREEN" "" "LINKS" ${ARGN})
+  cmake_parse_arguments(ARG "SCREEN" "FIXTURES" "LINKS" ${ARGN})
+  if(ARG_UNPARSED_ARGUMENTS)
+    message(FATAL_ERROR "wetfront_tests(${name}): unknown: ${ARG_UNPARSED_ARGUMENTS}")
+  endif()
   file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/*_test.cpp)
   add_executable(${name} ${sources})
   # A main in LINKS goes before GoogleTest's.
@@ -34,9 +39,12 @@ function(wetfront_tests name)
   # At -O1 GCC 12 takes what an empty optional does not hold for uninitialised.
   target_compile_options(${name} PRIVATE $<$<CONFIG:Release>:-O1>
     $<$<AND:$<CONFIG:Release>,$<CXX_COMPILER_ID:GNU>>:-Wno-maybe-uninitialized>)
-  set(lock)
+  set(needs)
   if(ARG_SCREEN)
-    set(lock RESOURCE_LOCK screen)
+    list(APPEND needs RESOURCE_LOCK screen)
   endif()
-  gtest_discover_tests(${name} NO_PRETTY_VALUES PROPERTIES LABELS ${name} ${lock} DISCOVERY_TIMEOUT 60)
+  if(ARG_FIXTURES)
+    list(APPEND needs FIXTURES_REQUIRED ${ARG_FIXTURES})
+  endif()
+  gtest_discover_tests(${name} NO_PRETTY_VALUES PROPERTIES LABELS ${name} ${needs} DISCOVERY_TIMEOUT 60)
 endfunction()

@@ -29,20 +29,18 @@ std::vector<std::string> cells_of(const std::string& line) {
     return cells;
 }
 
-}  // namespace
-
-std::string data_text(const std::string& file_name) {
-    std::ifstream file{std::string{WETFRONT_TEST_DATA} + "/" + file_name, std::ios::binary};
+std::string text_of(const std::string& path) {
+    std::ifstream file{path, std::ios::binary};
     if (!file) {
-        give_up("cannot open " + file_name);
+        give_up("cannot open " + path);
     }
     std::ostringstream text;
     text << file.rdbuf();
     return text.str();
 }
 
-std::vector<std::vector<std::string>> data_rows(const std::string& file_name) {
-    std::istringstream text{data_text(file_name)};
+std::vector<std::vector<std::string>> rows_of(const std::string& path) {
+    std::istringstream text{text_of(path)};
     std::vector<std::vector<std::string>> rows;
     for (std::string line; std::getline(text, line);) {
         if (!line.empty() && line.front() != '#') {
@@ -50,9 +48,23 @@ std::vector<std::vector<std::string>> data_rows(const std::string& file_name) {
         }
     }
     if (rows.empty()) {
-        give_up("no row in " + file_name);
+        give_up("no row in " + path);
     }
     return rows;
+}
+
+}  // namespace
+
+std::string data_text(const std::string& file_name) {
+    return text_of(std::string{WETFRONT_TEST_DATA} + "/" + file_name);
+}
+
+std::vector<std::vector<std::string>> data_rows(const std::string& file_name) {
+    return rows_of(std::string{WETFRONT_TEST_DATA} + "/" + file_name);
+}
+
+std::vector<std::vector<std::string>> outside_rows(const std::string& file_name) {
+    return rows_of(std::string{WETFRONT_OUTSIDE} + "/" + file_name);
 }
 
 double cell_number(const std::string& cell) {

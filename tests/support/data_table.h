@@ -11,6 +11,9 @@ namespace wetfront::test {
 /// test never passes on nothing.
 [[nodiscard]] std::vector<std::vector<std::string>> data_rows(const std::string& file_name);
 
+/// The same of a file that a fixture of tests/outside wrote.
+[[nodiscard]] std::vector<std::vector<std::string>> outside_rows(const std::string& file_name);
+
 /// A cell as a number; fails the process on anything else.
 [[nodiscard]] double cell_number(const std::string& cell);
 

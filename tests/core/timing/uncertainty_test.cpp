@@ -7,11 +7,15 @@
 #include <limits>
 
 #include "support/data_table.h"
+#include "support/outside_check.h"
 
 namespace wetfront {
 namespace {
 
 using testing::HasSubstr;
+
+constexpr auto gum_table = "JCGM 100:2008 (GUM), Table G.2, second hand";
+constexpr auto gum_example = "JCGM 100:2008 (GUM), example H.1";
 
 std::vector<Duration> times(std::initializer_list<double> values) {
     std::vector<Duration> readings;
@@ -28,16 +32,20 @@ double print_tolerance(const std::string& printed) {
 }
 
 TEST(CoverageFactorTest, agrees_with_the_published_tables_to_their_last_digit) {
+    test::OutsideCheck table{"coverage factor (Student's t)", gum_table};
+    test::OutsideCheck digits{"coverage factor (Student's t)", "R 2.9.2, 10 digits, second hand"};
     for (const auto& row : test::data_rows("students_t.csv")) {
         const double probability = test::cell_number(row.at(0)) / 100.0;
         const auto degrees = row.at(1) == "inf" ? std::nullopt : std::optional{test::cell_number(row.at(1))};
         const double wanted = test::cell_number(row.at(2));
-        const double limit = print_tolerance(row.at(2));
         const auto got = coverage_factor(probability, degrees);
         ASSERT_TRUE(got) << row.at(1);
-        EXPECT_NEAR(got.value(), wanted, limit)
-            << row.at(0) << " %, degrees of freedom " << row.at(1) << ": got " << got.value() << " wanted "
-            << wanted << " limit " << limit;
+        const auto input = row.at(0) + " %, degrees of freedom " + row.at(1);
+        if (row.at(2).size() <= std::string{"12.71"}.size()) {
+            table.near(input, got.value(), wanted, print_tolerance(row.at(2)));
+        } else {
+            digits.near(input, got.value(), wanted, 0.5e-9 * (1.0 + 1e-6));
+        }
     }
 }
 
@@ -78,10 +86,12 @@ TEST(EffectiveDegreesOfFreedomTest, are_those_of_the_published_gauge_block) {
     EXPECT_NEAR(combined, 32.0, 0.5);
     const auto effective = effective_degrees_of_freedom(components);
     ASSERT_TRUE(effective);
-    EXPECT_NEAR(*effective, 16.76, 0.005);
+    test::OutsideCheck degrees{"effective degrees of freedom (Welch-Satterthwaite)", gum_example};
+    degrees.near("gauge block, combined uncertainty not rounded", *effective, 16.76, 0.005);
     EXPECT_EQ(std::floor(*effective), 16.0);
     // Published as "about 93 nm" from 32 nm rounded; unrounded it is 92.5.
-    EXPECT_NEAR(coverage_factor(0.99, effective).value() * combined, 93.0, 1.0);
+    test::OutsideCheck expanded{"expanded uncertainty at 99 %", gum_example, "nm"};
+    expanded.near("gauge block", coverage_factor(0.99, effective).value() * combined, 93.0, 1.0);
 }
 
 TEST(EffectiveDegreesOfFreedomTest, do_not_depend_on_the_unit) {
@@ -123,8 +133,9 @@ TEST(EvaluateTest, repeated_readings_follow_the_guide_step_by_step) {
     EXPECT_NEAR(in_seconds(r.standard), 2.309401, 1e-6);
     ASSERT_TRUE(r.degrees_of_freedom);
     EXPECT_NEAR(*r.degrees_of_freedom, 32.0, 1e-9);
-    EXPECT_GT(r.coverage_factor, 2.03 - 0.005);
-    EXPECT_LT(r.coverage_factor, 2.04 + 0.005);
+    test::OutsideCheck check{"coverage factor of three readings, from the middle of its neighbours",
+                             gum_table};
+    check.near("32 degrees of freedom", r.coverage_factor, 0.5 * (2.03 + 2.04), 0.005 + 0.005);
     EXPECT_DOUBLE_EQ(in_seconds(r.expanded), r.coverage_factor * in_seconds(r.standard));
 }
 
@@ -132,7 +143,8 @@ TEST(EvaluateTest, without_a_systematic_part_two_readings_have_the_factor_of_one
     // GUM table G.2: 12.71 for one degree of freedom. Values chosen so that rounding could fall below it.
     const auto result = evaluate(times({44.1, 44.3}), seconds(0.0));
     ASSERT_TRUE(result);
-    EXPECT_NEAR(result.value().coverage_factor, 12.71, 0.005);
+    test::OutsideCheck check{"coverage factor of two readings", gum_table};
+    check.near("1 degree of freedom", result.value().coverage_factor, 12.71, 0.005);
 }
 
 TEST(EvaluateTest, the_systematic_part_does_not_shrink_with_repeats) {
@@ -154,7 +166,8 @@ TEST(EvaluateTest, one_reading_takes_the_pooled_spread) {
     EXPECT_EQ(r.standard_deviation, std::nullopt);
     EXPECT_DOUBLE_EQ(in_seconds(r.random), 3.0);
     EXPECT_NEAR(r.degrees_of_freedom.value(), 4.0, 1e-12);
-    EXPECT_NEAR(r.coverage_factor, 2.78, 0.005) << "GUM table G.2";
+    test::OutsideCheck check{"coverage factor of one reading with pooled spread", gum_table};
+    check.near("4 degrees of freedom", r.coverage_factor, 2.78, 0.005);
 }
 
 TEST(EvaluateTest, one_reading_with_nothing_to_pool_takes_an_assumed_share) {
@@ -166,7 +179,8 @@ TEST(EvaluateTest, one_reading_with_nothing_to_pool_takes_an_assumed_share) {
     EXPECT_DOUBLE_EQ(in_seconds(r.random), 3.0);
     EXPECT_DOUBLE_EQ(in_seconds(r.standard), 5.0);
     EXPECT_EQ(r.degrees_of_freedom, std::nullopt);
-    EXPECT_NEAR(r.coverage_factor, 1.960, 0.0005) << "GUM table G.2";
+    test::OutsideCheck check{"coverage factor of one reading with an assumed spread", gum_table};
+    check.near("no degrees of freedom", r.coverage_factor, 1.960, 0.0005);
     EXPECT_NEAR(in_seconds(r.expanded), 9.80, 0.005);
 }
 
@@ -229,64 +243,55 @@ TEST(OutlierTest, of_the_published_example_is_found) {
     }
     ASSERT_EQ(readings.size(), 8U);
     EXPECT_EQ(outlier(readings), 7U);
+    const auto all = evaluate(readings, seconds(0.0));
+    ASSERT_TRUE(all) << all.error().text();
+    const double deviation = in_seconds(all.value().standard_deviation.value());
+    constexpr auto example = "NIST/SEMATECH e-Handbook, 1.3.5.17.1, worked example, second hand";
+    test::OutsideCheck s{"standard deviation of readings", example};
+    s.near("all eight", deviation, 15.85256, 0.5e-5);
+    test::OutsideCheck g{"G of the reading that stands out (Grubbs' test)", example};
+    g.near("245.57", in_seconds(readings.back() - all.value().mean) / deviation, 2.468765, 0.5e-6);
     readings.pop_back();
     EXPECT_EQ(outlier(readings), std::nullopt) << "without it the other seven agree";
 }
 
-/// n readings of which the last stands off so far that Grubbs' G of the whole is as wanted: n - 1 values that
-/// alternate around zero, and the last moved out by bisection. Returns nothing if no distance gives it.
-std::optional<std::vector<Duration>> readings_with(int n, double wanted) {
-    const auto made = [n](double distance) {
-        std::vector<double> values;
-        for (int i = 0; i < n - 1; ++i) {
-            values.push_back(i % 2 == 0 ? 1.0 : -1.0);
-        }
-        values.push_back(distance);
-        return values;
-    };
-    const auto g = [&](double distance) {
-        const auto values = made(distance);
-        double mean = 0.0;
-        for (const double v : values) {
-            mean += v / n;
-        }
-        double squares = 0.0;
-        for (const double v : values) {
-            squares += (v - mean) * (v - mean);
-        }
-        return (distance - mean) / std::sqrt(squares / (n - 1));
-    };
-    double near = 1.0;
-    double far = 1e6;
-    if (g(near) > wanted || g(far) < wanted) {
-        return std::nullopt;
+/// Grubbs' G above which outlier() names a reading, found from outside: n - 1 values that alternate around
+/// the same middle, and the last moved out by bisection to where it begins to be named.
+double g_where_naming_begins(int n) {
+    std::vector<Duration> readings;
+    for (int i = 0; i < n; ++i) {
+        readings.push_back(seconds(i % 2 == 0 ? 101.0 : 99.0));
     }
+    double near = 101.0;
+    double far = 1e6;
     for (int i = 0; i < 200; ++i) {
         const double middle = 0.5 * (near + far);
-        (g(middle) < wanted ? near : far) = middle;
+        readings.back() = seconds(middle);
+        (outlier(readings) ? far : near) = middle;
     }
-    std::vector<Duration> readings;
-    for (const double v : made(far)) {
-        readings.push_back(seconds(100.0 + v));
+    readings.back() = seconds(near);
+    EXPECT_EQ(outlier(readings), std::nullopt) << n << " readings, the last at " << near;
+    readings.back() = seconds(far);
+    EXPECT_EQ(outlier(readings), static_cast<std::size_t>(n - 1)) << n << " readings, the last at " << far;
+
+    double mean = 0.0;
+    for (const auto& reading : readings) {
+        mean += in_seconds(reading) / n;
     }
-    return readings;
+    double squares = 0.0;
+    for (const auto& reading : readings) {
+        squares += (in_seconds(reading) - mean) * (in_seconds(reading) - mean);
+    }
+    return (far - mean) / std::sqrt(squares / (n - 1));
 }
 
 TEST(OutlierTest, the_limit_is_the_published_one_for_every_number_of_readings) {
+    test::OutsideCheck check{"limit of Grubbs' G, two-sided, 5 %",
+                             "Harvey, Analytical Chemistry 2.1, Appendix 7"};
     for (const auto& row : test::data_rows("grubbs.csv")) {
-        const int n = static_cast<int>(test::cell_number(row.at(0)));
-        const double limit = test::cell_number(row.at(1));
-        // Printed to 0.001; for three readings the table is rounded up to above the largest possible G,
-        // 2/sqrt(3).
-        const auto below = readings_with(n, limit - 0.0011);
-        ASSERT_TRUE(below) << n;
-        EXPECT_EQ(outlier(*below), std::nullopt) << n << " readings, G = " << limit << " - 0.0011";
-        if (n > 3) {
-            const auto above = readings_with(n, limit + 0.0011);
-            ASSERT_TRUE(above) << n;
-            EXPECT_EQ(outlier(*above), static_cast<std::size_t>(n - 1))
-                << n << " readings, G = " << limit << " + 0.0011";
-        }
+        // Printed to 0.001, some of them rounded up and some cut off.
+        const auto n = static_cast<int>(test::cell_number(row.at(0)));
+        check.near(row.at(0) + " readings", g_where_naming_begins(n), test::cell_number(row.at(1)), 0.001);
     }
 }
 
@@ -321,7 +326,8 @@ TEST(CompareTest, a_difference_carries_both_uncertainties) {
     EXPECT_DOUBLE_EQ(in_seconds(d.mean), 3.0);
     EXPECT_NEAR(in_seconds(d.standard), std::sqrt(2.0 / 3.0), 1e-12);
     EXPECT_NEAR(d.degrees_of_freedom.value(), 4.0, 1e-9);
-    EXPECT_NEAR(in_seconds(d.expanded), 2.78 * std::sqrt(2.0 / 3.0), 0.005);
+    test::OutsideCheck check{"expanded uncertainty of a difference over its standard one", gum_table};
+    check.near("4 degrees of freedom", in_seconds(d.expanded) / std::sqrt(2.0 / 3.0), 2.78, 0.005);
     EXPECT_EQ(d.standard_deviation, std::nullopt);
     const auto comparison = compare(b, a);
     EXPECT_DOUBLE_EQ(in_seconds(comparison.difference), 3.0);

@@ -10,6 +10,7 @@
 #include <string>
 
 #include "support/data_table.h"
+#include "support/outside_check.h"
 #include "units/quantity_text.h"
 
 namespace wetfront {
@@ -17,7 +18,7 @@ namespace {
 
 std::vector<Kind> all_kinds() {
     std::vector<Kind> kinds;
-    for (int i = 0; i <= static_cast<int>(Kind::conductivity); ++i) {
+    for (int i = 0; i <= static_cast<int>(last_kind); ++i) {
         kinds.push_back(static_cast<Kind>(i));
     }
     return kinds;
@@ -41,14 +42,15 @@ std::map<std::pair<std::string, std::string>, Definition> definitions() {
 
 TEST(KindsTest, every_unit_is_worth_what_its_definition_says) {
     auto table = definitions();
+    test::OutsideCheck check{
+        "unit factors",
+        "exact definitions of the units, fractions worked out by hand (unit_definitions.csv)"};
     for (const auto kind : all_kinds()) {
         for (const auto& unit : units_of(kind)) {
             const auto row = table.find({std::string{name_of(kind)}, std::string{unit.symbol}});
             ASSERT_NE(row, table.end()) << "no definition of " << unit.symbol << " of " << name_of(kind);
-            const double wanted = row->second.factor;
-            const double limit = 4.0 * std::numeric_limits<double>::epsilon() * wanted;
-            EXPECT_NEAR(unit.factor, wanted, limit)
-                << unit.symbol << " got " << unit.factor << " wanted " << wanted << " limit " << limit;
+            check.within(row->first.second + " of " + row->first.first, unit.factor, row->second.factor,
+                         4.0 * std::numeric_limits<double>::epsilon());
             EXPECT_EQ(unit.offset, row->second.offset) << unit.symbol;
             table.erase(row);
         }
@@ -61,6 +63,8 @@ TEST(KindsTest, every_unit_is_worth_what_its_definition_says) {
 
 TEST(KindsTest, every_unit_agrees_with_the_published_factor_to_its_last_digit) {
     int compared = 0;
+    test::OutsideCheck check{"unit factors as printed", "NIST SP 811 (2008), Appendix B.8, second hand",
+                             "of the 7th digit"};
     for (const auto& [name, definition] : definitions()) {
         if (definition.published.empty()) {
             continue;
@@ -72,11 +76,10 @@ TEST(KindsTest, every_unit_agrees_with_the_published_factor_to_its_last_digit) {
                 }
                 ++compared;
                 const double published = test::cell_number(definition.published);
-                // Seven significant digits: half a unit of the last.
-                const double limit =
-                    0.5 * std::pow(10.0, std::floor(std::log10(published)) - 6.0) * (1.0 + 1e-9);
-                EXPECT_NEAR(unit.factor, published, limit)
-                    << unit.symbol << " got " << unit.factor << " wanted " << published << " limit " << limit;
+                // Printed to seven digits that count, compared in units of the last.
+                const double digit = std::pow(10.0, std::floor(std::log10(published)) - 6.0);
+                check.near(name.second + " of " + name.first + ", in units of the 7th digit",
+                           unit.factor / digit, published / digit, 0.5 * (1.0 + 1e-9));
             }
         }
     }

@@ -118,7 +118,7 @@ TEST(QuantityTextTest, si_entries_read_back_as_the_same_number) {
     std::uniform_real_distribution<double> magnitude{-9.0, 9.0};
     for (int i = 0; i < 5000; ++i) {
         const double si = (i % 2 == 0 ? 1.0 : -1.0) * std::pow(10.0, magnitude(random));
-        for (int k = 0; k <= static_cast<int>(Kind::conductivity); ++k) {
+        for (int k = 0; k <= static_cast<int>(last_kind); ++k) {
             const auto kind = static_cast<Kind>(k);
             const auto text = print_any({kind, si}, units_of(kind).front());
             const auto back = parse_any(kind, text, "value");
@@ -133,7 +133,7 @@ TEST(QuantityTextTest, entries_in_any_unit_read_back_to_the_last_binary_places) 
     std::uniform_real_distribution<double> magnitude{-6.0, 6.0};
     for (int i = 0; i < 500; ++i) {
         const double si = std::pow(10.0, magnitude(random));
-        for (int k = 0; k <= static_cast<int>(Kind::conductivity); ++k) {
+        for (int k = 0; k <= static_cast<int>(last_kind); ++k) {
             const auto kind = static_cast<Kind>(k);
             for (const auto& unit : units_of(kind)) {
                 const auto text = print_any({kind, si}, unit);
