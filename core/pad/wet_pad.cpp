@@ -2,9 +2,9 @@
 #include "pad/wet_pad.h"
 
 #include <algorithm>
-#include <string>
 
 #include "base/numbers.h"
+#include "pad/both_units.h"
 
 namespace wetfront {
 namespace {
@@ -15,12 +15,6 @@ Result<double> checked_effectiveness(Fraction effectiveness) {
         return bad_input("effectiveness", print_number(100.0 * e, 1) + " %", "0 to 100 %");
     }
     return e;
-}
-
-// An error's text does not know its reader's units.
-std::string in_both_units(Temperature temperature) {
-    const double celsius = in_celsius(temperature);
-    return print_number(celsius, 1) + " °C (" + print_number(1.8 * celsius + 32.0, 1) + " °F)";
 }
 
 double depression(const MoistAir& air) {
