@@ -29,6 +29,11 @@ JsonObject findings_json(const std::vector<Finding>& findings, const House& hous
         for (const auto& value : finding.values) {
             values[json_key(value.name, value.value.kind)] = json_number(value.value);
         }
+        JsonObject causes = JsonObject::array();
+        for (const auto& likely : finding.causes) {
+            causes.push_back({{"cause", in_english(likely.cause, units)},
+                              {"next_check", in_english(likely.next_check, units)}});
+        }
         list.push_back({{"rule", finding.rule},
                         {"severity", std::string{name_of(finding.severity)}},
                         {"timer", id_or_null(finding.timer)},
@@ -37,7 +42,8 @@ JsonObject findings_json(const std::vector<Finding>& findings, const House& hous
                         {"message", in_english(finding.message, units)},
                         {"remedy", in_english(finding.remedy, units)},
                         {"source", finding.source},
-                        {"values", std::move(values)}});
+                        {"values", std::move(values)},
+                        {"causes", std::move(causes)}});
     }
     return list;
 }
@@ -49,6 +55,10 @@ void print_findings(std::ostream& out, const std::vector<Finding>& findings, con
         out << "  " << in_english(finding.message, units) << '\n';
         if (!finding.remedy.empty()) {
             out << "  do: " << in_english(finding.remedy, units) << '\n';
+        }
+        for (const auto& likely : finding.causes) {
+            out << "  likely: " << in_english(likely.cause, units)
+                << "; check: " << in_english(likely.next_check, units) << '\n';
         }
         out << "  source: " << finding.source << '\n';
     }

@@ -48,11 +48,26 @@ Visit opened(const House& house, const Day& day) {
     conditions.alkalinity = typed<Concentration>("120 ppm");
     conditions.ph = 7.6;
     conditions.conductivity = typed<Conductivity>("520 uS/cm");
+    conditions.calcium_hardness = typed<Concentration>("95 ppm");
+    conditions.sump_ph = 8.0;
+    conditions.sump_conductivity = typed<Conductivity>("1350 uS/cm");
+    conditions.sump_temperature = typed<Temperature>("74 degF");
     return visit;
 }
 
 void measure_flow(Visit& visit, const Id& pump, const char* flow) {
-    visit.conditions.flows.push_back({pump, typed<VolumeFlow>(flow)});
+    auto& measured = visit.conditions.flows.emplace_back();
+    measured.pump = pump;
+    measured.flow = typed<VolumeFlow>(flow);
+}
+
+/// Along one pad, from the pump end.
+void measure_face(Visit& visit, const Id& bank, std::initializer_list<const char*> speeds) {
+    auto& at = visit.conditions.at_banks.emplace_back();
+    at.bank = bank;
+    for (const auto* speed : speeds) {
+        at.face_points.push_back({typed<Velocity>(speed)});
+    }
 }
 
 void keep_marks(Visit& visit, const StopwatchDay& day) {
@@ -108,6 +123,10 @@ VisitFile alder_visit(const Farm& farm, const Day& day, unsigned seed, const Tim
     stopwatch.time_from_dry(pump, banks, 3, StartedBy::me_here);
     keep_marks(visit, stopwatch);
     measure_flow(visit, pump, "91 gpm");
+    measure_face(visit, banks[0].bank,
+                 {"300 ft/min", "325 ft/min", "370 ft/min", "355 ft/min", "340 ft/min"});
+    measure_face(visit, banks[1].bank,
+                 {"310 ft/min", "335 ft/min", "360 ft/min", "350 ft/min", "320 ft/min"});
     const auto& timer = file.house.timers[0].id;
     visit.found = {found != nullptr ? *found : cycle_settings(timer, "110 s", "150 s", "10 s")};
     visit.left = {left_as_advised(file)};

@@ -10,21 +10,30 @@ Pump pump_of(const std::string& house, const std::string& id, const char* name, 
     pump.name = name;
     pump.sump_volume = typed<Volume>("260 gal");
     pump.make_up_flow = typed<VolumeFlow>(make_up);
+    pump.sump_area = typed<Area>("20 ft2");
+    pump.sump_freeboard = typed<Length>("8 in");
+    pump.bleed_flow = typed<VolumeFlow>("4 gpm");
     pump.riser_volume = typed<Volume>("1.5 gal");
+    pump.static_lift = typed<Length>("7.5 ft");
     return pump;
 }
 
+struct HeaderSize {
+    const char* length;
+    const char* bore;
+};
+
 PadBank bank_of(const std::string& house, const std::string& id, const char* name, const Id& pump,
-                PumpEnd end, const char* length) {
+                PumpEnd end, const HeaderSize& header) {
     PadBank bank;
     bank.id = Id{house + "-" + id};
     bank.name = name;
     bank.pump = pump;
     bank.pump_end = end;
-    bank.length = typed<Length>(length);
+    bank.length = typed<Length>(header.length);
     bank.height = typed<Length>("5 ft");
     bank.thickness = typed<Length>("6 in");
-    bank.header_bore = typed<Length>("1.5 in");
+    bank.header_bore = typed<Length>(header.bore);
     bank.outlet_bore = typed<Length>("0.125 in");
     bank.outlet_spacing = typed<Length>("3 in");
     return bank;
@@ -73,8 +82,8 @@ House alder(const Farm& farm) {
     auto house = house_of(farm, "demo-alder", "House Alder", "205000 cfm");
     house.pumps = {pump_of("demo-alder", "pump", "Pump", "14 gpm")};
     house.banks = {
-        bank_of("demo-alder", "bank-1", "Bank 1, west", house.pumps[0].id, PumpEnd::right, "60 ft"),
-        bank_of("demo-alder", "bank-2", "Bank 2, east", house.pumps[0].id, PumpEnd::left, "60 ft")};
+        bank_of("demo-alder", "bank-1", "Bank 1, west", house.pumps[0].id, PumpEnd::right, {"60 ft", "3 in"}),
+        bank_of("demo-alder", "bank-2", "Bank 2, east", house.pumps[0].id, PumpEnd::left, {"60 ft", "3 in"})};
     house.timers = {timer_of("demo-alder", house.pumps, "1 s")};
     return house;
 }
@@ -82,9 +91,10 @@ House alder(const Farm& farm) {
 House birch(const Farm& farm) {
     auto house = house_of(farm, "demo-birch", "House Birch", "272000 cfm");
     house.pumps = {pump_of("demo-birch", "pump", "Pump", "18 gpm")};
-    house.banks = {
-        bank_of("demo-birch", "bank-1", "Bank 1, west", house.pumps[0].id, PumpEnd::right, "80 ft"),
-        bank_of("demo-birch", "bank-2", "Bank 2, east", house.pumps[0].id, PumpEnd::left, "80 ft")};
+    house.banks = {bank_of("demo-birch", "bank-1", "Bank 1, west", house.pumps[0].id, PumpEnd::right,
+                           {"80 ft", "3.5 in"}),
+                   bank_of("demo-birch", "bank-2", "Bank 2, east", house.pumps[0].id, PumpEnd::left,
+                           {"80 ft", "3.5 in"})};
     house.timers = {timer_of("demo-birch", house.pumps, "5 s")};
     return house;
 }
@@ -94,8 +104,8 @@ House cedar(const Farm& farm) {
     house.pumps = {pump_of("demo-cedar", "pump-1", "Pump 1, west", "11 gpm"),
                    pump_of("demo-cedar", "pump-2", "Pump 2, east", "11 gpm")};
     house.banks = {
-        bank_of("demo-cedar", "bank-1", "Bank 1, west", house.pumps[0].id, PumpEnd::right, "90 ft"),
-        bank_of("demo-cedar", "bank-2", "Bank 2, east", house.pumps[1].id, PumpEnd::left, "90 ft")};
+        bank_of("demo-cedar", "bank-1", "Bank 1, west", house.pumps[0].id, PumpEnd::right, {"90 ft", "3 in"}),
+        bank_of("demo-cedar", "bank-2", "Bank 2, east", house.pumps[1].id, PumpEnd::left, {"90 ft", "3 in"})};
     house.timers = {timer_of("demo-cedar", house.pumps, "5 s")};
     return house;
 }

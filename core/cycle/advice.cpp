@@ -7,7 +7,6 @@
 #include "base/numbers.h"
 #include "cycle/bank_evidence.h"
 #include "cycle/explain.h"
-#include "cycle/visit_weather.h"
 
 namespace wetfront {
 namespace {
@@ -23,10 +22,10 @@ struct TimerWork {
 };
 
 TimerWork work_of(const VisitFile& file, const Timer& timer, const VisitTimings& timings,
-                  const VisitWeather& weather, const CycleMargins& margins) {
+                  const Advice& advice, const CycleMargins& margins) {
     TimerWork work{file, timer, {}, margins, seconds(1.0), !timer.resolution.has_value()};
     for (const auto* bank : file.house.banks_of(timer)) {
-        work.banks.push_back(evidence_of(file, timings, weather, *bank, margins));
+        work.banks.push_back(evidence_of(file, timings, advice.weather, advice.water, *bank, margins));
     }
     if (timer.resolution && in_seconds(timer.resolution->value()) > 0.0) {
         work.resolution = timer.resolution->value();
@@ -325,8 +324,27 @@ void add_assumed(const TimerWork& work, const TimerAdvice& timer, Advice& advice
         }
     }
     for (const auto& bank : work.banks) {
+        const auto* water = advice.water.bank(bank.bank->id);
+        if (water != nullptr && bank.question && bank.question->weakest_outlet_ratio > 1.0) {
+            for (const auto& taken : water->assumed) {
+                add_once(assumed, taken);
+            }
+        }
         if (bank.effectiveness.origin == Origin::assumed) {
             add_once(assumed, {WF_TEXT("pad effectiveness %1"), {any(bank.effectiveness.value)}});
+        }
+    }
+}
+
+void add_notes_on_water(Advice& advice) {
+    for (const auto& pump : advice.water.pumps) {
+        for (const auto& note : pump.notes) {
+            add_once(advice.notes, note);
+        }
+    }
+    for (const auto& bank : advice.water.banks) {
+        for (const auto& note : bank.notes) {
+            add_once(advice.notes, note);
         }
     }
 }
@@ -356,9 +374,15 @@ const TimerAdvice* Advice::of(const Id& timer) const {
 }
 
 Advice advise(const VisitFile& file, const CycleMargins& margins) {
+    return advise(file, water_of(file), margins);
+}
+
+Advice advise(const VisitFile& file, VisitWater water, const CycleMargins& margins) {
     const auto timings = timings_of(file);
-    const auto weather = weather_of(file);
     Advice advice;
+    advice.weather = weather_of(file);
+    advice.water = std::move(water);
+    const auto& weather = advice.weather;
     advice.truth = WF_TEXT(
         "A timer makes no extra cooling and no drier air. Pumping all the while the pads are called for is "
         "the reference; "
@@ -367,8 +391,9 @@ Advice advise(const VisitFile& file, const CycleMargins& margins) {
     advice.assumed = weather.assumed;
     advice.missing = weather.missing;
     advice.notes = weather.notes;
+    add_notes_on_water(advice);
     for (const auto& timer : file.house.timers) {
-        const auto work = work_of(file, timer, timings, weather, margins);
+        const auto work = work_of(file, timer, timings, advice, margins);
         TimerAdvice timer_advice;
         timer_advice.timer = timer.id;
         timer_advice.continuous = continuous_settings(work);

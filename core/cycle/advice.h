@@ -7,6 +7,8 @@
 #include "cycle/bank_cycle.h"
 #include "cycle/reason.h"
 #include "cycle/rinse.h"
+#include "cycle/visit_water.h"
+#include "cycle/visit_weather.h"
 #include "records/visit.h"
 
 namespace wetfront {
@@ -58,6 +60,8 @@ struct Advice {
     std::vector<Message> assumed;  ///< every assumed value that was used, as "name value"
     std::vector<Message> missing;  ///< what the whole visit lacks (weather)
     std::vector<Message> notes;    ///< what was entered and could not be used
+    VisitWeather weather;          ///< the two weathers that it was made for
+    VisitWater water;              ///< the flows and headers that it was made with
 
     [[nodiscard]] const TimerAdvice* of(const Id& timer) const;
 };
@@ -65,6 +69,9 @@ struct Advice {
 /// Settings for every timer of the visit's house, each with its reason (model rules 1 to 6 and 10). Never
 /// fails for missing readings: it says what is missing and advises what it can.
 [[nodiscard]] Advice advise(const VisitFile& file, const CycleMargins& margins = {});
+
+/// The same with the water of that file already worked out, which takes longer than all the rest.
+[[nodiscard]] Advice advise(const VisitFile& file, VisitWater water, const CycleMargins& margins = {});
 
 /// The advised settings as a TimerSettings record: for copying advice to what is left. The trim step becomes
 /// one row above the dead band.

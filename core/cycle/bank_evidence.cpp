@@ -113,12 +113,12 @@ Message label_of(const House& house, const PadBank& bank) {
 }
 
 BankEvidence evidence_of(const VisitFile& file, const VisitTimings& timings, const VisitWeather& weather,
-                         const PadBank& bank, const CycleMargins& margins) {
+                         const VisitWater& water, const PadBank& bank, const CycleMargins& margins) {
     BankEvidence evidence;
     evidence.bank = &bank;
     evidence.effectiveness = effectiveness_of(file, weather, bank);
-    evidence.share_from_flow = share_from_flow(file, weather, bank);
-    evidence.header_exchange = header_exchange_of(file, bank);
+    evidence.share_from_flow = share_from_flow(file, water, weather, bank);
+    evidence.header_exchange = header_exchange_of(water, bank);
     const auto label = label_of(file.house, bank);
     const auto* timed = timings.of(bank.id);
     const auto start = timed != nullptr ? start_of(timings, *timed) : std::nullopt;
@@ -131,6 +131,9 @@ BankEvidence evidence_of(const VisitFile& file, const VisitTimings& timings, con
     question.u_fill = standard_uncertainty(*timed->fill);
     question.start = *start;
     question.evaporated_share = evidence.share_from_flow;
+    if (const auto* supplied = water.bank(bank.id)) {
+        question.weakest_outlet_ratio = supplied->weakest_outlet_ratio;
+    }
     evidence.share_from_timings = share_of_timings(question, margins);
     if (!weather.test || !weather.design) {
         return evidence;

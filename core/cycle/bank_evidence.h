@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "cycle/bank_cycle.h"
+#include "cycle/visit_water.h"
 #include "cycle/visit_weather.h"
 
 namespace wetfront {
@@ -27,8 +28,8 @@ struct BankEvidence {
 /// Timings, weather and flow of one bank. A dry start is preferred; a wet start serves where one of its
 /// readings lacks.
 [[nodiscard]] BankEvidence evidence_of(const VisitFile& file, const VisitTimings& timings,
-                                       const VisitWeather& weather, const PadBank& bank,
-                                       const CycleMargins& margins);
+                                       const VisitWeather& weather, const VisitWater& water,
+                                       const PadBank& bank, const CycleMargins& margins);
 
 /// True if the two shares are more than 30 % apart, counted on the smaller.
 [[nodiscard]] bool shares_disagree(const BankEvidence& evidence);

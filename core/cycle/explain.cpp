@@ -104,6 +104,11 @@ Reason why_enough_water(const CycleStory& story, const OnTimeBounds& bounds) {
                              share(bounds.evaporated_share),
                              Origin::derived,
                              {}});
+    if (story.question.weakest_outlet_ratio > 1.0) {
+        reason.inputs.push_back({WF_TEXT("water at the far end over the weakest outlet's, in kappa already"),
+                                 "q_far / q_least", share(story.question.weakest_outlet_ratio),
+                                 Origin::derived, "outlets as described or caught"});
+    }
     reason.inputs.push_back(evaporation_ratio_input(story.question));
     reason.inputs.push_back(
         {WF_TEXT("uncertainty"), "U", any(bounds.uncertainty), Origin::derived, "GUM, JCGM 100:2008"});

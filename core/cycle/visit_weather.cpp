@@ -1,16 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "cycle/visit_weather.h"
 
-#include <numbers>
-
 #include "pad/wet_pad.h"
 
 namespace wetfront {
 namespace {
 
 using namespace literals;
-
-constexpr double water_density = 1000.0;  // kg/m3
 
 AbsolutePressure site_pressure(const VisitFile& file, VisitWeather& weather) {
     if (file.visit.conditions.barometer) {
@@ -35,18 +31,42 @@ std::optional<MoistAir> kept(Result<MoistAir> air, VisitWeather& weather) {
     return air.value();
 }
 
-// Length of pad under all headers of a pump; none if one of them is not described.
-std::optional<Length> pad_length_of(const House& house, const Id& pump) {
-    auto total = 0.0_m;
-    for (const auto& bank : house.banks) {
-        if (bank.pump == pump) {
-            if (!bank.length) {
-                return std::nullopt;
-            }
-            total += bank.length->value();
-        }
+// The air of the readings from the first of the three that is entered.
+std::optional<MoistAir> air_of_readings(const Conditions& conditions, AbsolutePressure pressure,
+                                        VisitWeather& weather) {
+    const auto dry_bulb = conditions.outside_dry_bulb->value();
+    if (conditions.outside_humidity) {
+        return kept(air_from_humidity(dry_bulb, conditions.outside_humidity->value(), pressure), weather);
     }
-    return total;
+    weather.humidity_from = HumidityFrom::wet_bulb_thermometer;
+    if (conditions.outside_wet_bulb) {
+        return kept(air_from_wet_bulb(dry_bulb, conditions.outside_wet_bulb->value(), pressure), weather);
+    }
+    weather.humidity_from = HumidityFrom::hygrometer;
+    return kept(air_from_dew_point(dry_bulb, conditions.outside_dew_point->value(), pressure), weather);
+}
+
+InstrumentAccuracy accuracy_of(const Conditions& conditions) {
+    InstrumentAccuracy accuracy;
+    if (conditions.thermometer_accuracy) {
+        const auto known = conditions.thermometer_accuracy->value();
+        accuracy.dry_bulb = accuracy.behind_pad = accuracy.wet_bulb = known;
+    }
+    if (conditions.hygrometer_accuracy) {
+        accuracy.relative_humidity = conditions.hygrometer_accuracy->value();
+    }
+    return accuracy;
+}
+
+std::optional<Area> wetted_face_of(const House& house) {
+    auto face = from_si<Area>(0.0);
+    for (const auto& bank : house.banks) {
+        if (!bank.length || !bank.height) {
+            return std::nullopt;
+        }
+        face += bank.length->value() * bank.height->value();
+    }
+    return face;
 }
 
 }  // namespace
@@ -58,13 +78,13 @@ VisitWeather weather_of(const VisitFile& file) {
     if (!conditions.outside_dry_bulb) {
         weather.missing.emplace_back(WF_TEXT("outside temperature at the readings"));
     }
-    if (!conditions.outside_humidity) {
+    const bool humidity_known =
+        conditions.outside_humidity || conditions.outside_wet_bulb || conditions.outside_dew_point;
+    if (!humidity_known) {
         weather.missing.emplace_back(WF_TEXT("outside humidity at the readings"));
     }
-    if (conditions.outside_dry_bulb && conditions.outside_humidity) {
-        weather.test = kept(air_from_humidity(conditions.outside_dry_bulb->value(),
-                                              conditions.outside_humidity->value(), pressure),
-                            weather);
+    if (conditions.outside_dry_bulb && humidity_known) {
+        weather.test = air_of_readings(conditions, pressure, weather);
     }
     if (weather.test && conditions.behind_pad) {
         const auto measured = measured_effectiveness(*weather.test, conditions.behind_pad->value());
@@ -87,78 +107,78 @@ VisitWeather weather_of(const VisitFile& file) {
     return weather;
 }
 
-std::optional<Velocity> face_velocity_of(const VisitFile& file) {
-    if (file.visit.conditions.face_velocity) {
-        return file.visit.conditions.face_velocity->value();
-    }
-    if (!file.house.fan_airflow || file.house.banks.empty()) {
-        return std::nullopt;
-    }
-    auto face = from_si<Area>(0.0);
-    for (const auto& bank : file.house.banks) {
-        if (!bank.length || !bank.height) {
-            return std::nullopt;
+std::optional<PadFace> face_of(const VisitFile& file, const PadBank& bank) {
+    if (const auto* at = file.visit.conditions_at(bank.id)) {
+        std::vector<Velocity> speeds;
+        for (const auto& point : at->face_points) {
+            if (point.speed) {
+                speeds.push_back(point.speed->value());
+            }
         }
-        face += bank.length->value() * bank.height->value();
+        const auto points = face_velocity_from_points(speeds);
+        if (points) {
+            return PadFace{points.value().mean, Origin::measured, points.value()};
+        }
     }
-    if (in_si(face) <= 0.0) {
+    if (file.visit.conditions.face_velocity) {
+        return PadFace{file.visit.conditions.face_velocity->value(), Origin::measured, std::nullopt};
+    }
+    const auto face = wetted_face_of(file.house);
+    if (!file.house.fan_airflow || !face) {
         return std::nullopt;
     }
-    return file.house.fan_airflow->value() / face;
+    const auto speed = face_velocity_from_fans(file.house.fan_airflow->value(), *face);
+    if (!speed) {
+        return std::nullopt;
+    }
+    return PadFace{speed.value(), Origin::derived, std::nullopt};
+}
+
+Optional<Temperature> behind_pad_of(const VisitFile& file, const PadBank& bank) {
+    const auto* at = file.visit.conditions_at(bank.id);
+    return at != nullptr && at->behind_pad ? at->behind_pad : file.visit.conditions.behind_pad;
 }
 
 PadEffectiveness effectiveness_of(const VisitFile& file, const VisitWeather& weather, const PadBank& bank) {
-    if (weather.test && file.visit.conditions.behind_pad) {
-        const auto measured =
-            measured_effectiveness(*weather.test, file.visit.conditions.behind_pad->value());
-        if (measured) {
-            return {measured.value(), Origin::measured};
-        }
-    }
-    const auto velocity = face_velocity_of(file);
-    if (velocity && bank.thickness) {
-        const auto expected = expected_effectiveness(*velocity, bank.thickness->value());
+    PadEffectiveness result{from_si<Fraction>(assumed_effectiveness), Origin::assumed, std::nullopt,
+                            std::nullopt};
+    const auto face = face_of(file, bank);
+    if (face && bank.thickness) {
+        const auto expected = expected_effectiveness(face->speed, bank.thickness->value());
         if (expected) {
-            return {expected.value(), Origin::published};
+            result.expected = expected.value();
+            result.value = expected.value();
+            result.origin = Origin::published;
         }
     }
-    return {from_si<Fraction>(assumed_effectiveness), Origin::assumed};
+    const auto behind = behind_pad_of(file, bank);
+    if (!weather.test || !behind) {
+        return result;
+    }
+    const auto with_uncertainty = effectiveness_with_uncertainty(
+        *weather.test, behind->value(), weather.humidity_from, accuracy_of(file.visit.conditions));
+    if (with_uncertainty) {
+        result.measured = with_uncertainty.value();
+    }
+    const auto measured = measured_effectiveness(*weather.test, behind->value());
+    if (measured) {
+        result.value = measured.value();
+        result.origin = Origin::measured;
+    }
+    return result;
 }
 
-std::optional<VolumeFlow> flow_to(const VisitFile& file, const PadBank& bank) {
-    const auto flow = file.visit.flow_of(bank.pump);
-    const auto total = pad_length_of(file.house, bank.pump);
-    if (!flow || !bank.length || !total || in_si(*total) <= 0.0) {
+std::optional<MassFlow> evaporation_of(const VisitFile& file, const VisitWeather& weather,
+                                       const MoistAir& outside, const PadBank& bank) {
+    const auto face = face_of(file, bank);
+    if (!face || !bank.length || !bank.height) {
         return std::nullopt;
     }
-    return flow->value() * (bank.length->value() / *total);
-}
-
-std::optional<double> share_from_flow(const VisitFile& file, const VisitWeather& weather,
-                                      const PadBank& bank) {
-    const auto flow = flow_to(file, bank);
-    const auto velocity = face_velocity_of(file);
-    const auto effectiveness = effectiveness_of(file, weather, bank);
-    if (!flow || in_si(*flow) <= 0.0 || !velocity || !bank.height || !weather.test ||
-        effectiveness.origin == Origin::assumed) {
-        return std::nullopt;
-    }
-    const auto flux = evaporation(*weather.test, effectiveness.value, *velocity);
+    const auto flux = evaporation(outside, effectiveness_of(file, weather, bank).value, face->speed);
     if (!flux) {
         return std::nullopt;
     }
-    const double evaporated = in_si(flux.value()) * in_si(bank.length->value()) * in_si(bank.height->value());
-    return evaporated / (in_si(*flow) * water_density);
-}
-
-std::optional<Duration> header_exchange_of(const VisitFile& file, const PadBank& bank) {
-    const auto flow = flow_to(file, bank);
-    if (!flow || in_si(*flow) <= 0.0 || !bank.header_bore) {
-        return std::nullopt;
-    }
-    const auto bore = bank.header_bore->value();
-    const auto volume = std::numbers::pi / 4.0 * bore * bore * bank.length->value();
-    return 3.0 * volume / *flow;
+    return flux.value() * bank.length->value() * bank.height->value();
 }
 
 }  // namespace wetfront

@@ -54,6 +54,17 @@ void each_field(R& farm, V&& visit) {
 }
 
 template <class R, class V>
+requires RecordOf<R, PumpCurvePoint>
+void each_field(R& point, V&& visit) {
+    visit(Field{"flow", WF_TEXT("At a flow of"),
+                WF_TEXT("A point of the pump's curve; without a curve, the "
+                        "measured flow is used."),
+                0.0, 0.1},
+          point.flow);
+    visit(Field{"head", WF_TEXT("it lifts"), "", 0.0, 100.0}, point.head);
+}
+
+template <class R, class V>
 requires RecordOf<R, Pump>
 void each_field(R& pump, V&& visit) {
     visit(Field{"id", ""}, pump.id);
@@ -61,11 +72,41 @@ void each_field(R& pump, V&& visit) {
     visit(Field{"sump_volume", WF_TEXT("Sump volume"), WF_TEXT("Must hold what drains back at a stop."),
                 0.005, 50.0},
           pump.sump_volume);
+    visit(Field{"sump_area", WF_TEXT("Water surface of the sump"),
+                WF_TEXT("Turns a fall of the level into a flow, and what drains back into a rise."), 0.01,
+                100.0},
+          pump.sump_area);
+    visit(Field{"sump_freeboard", WF_TEXT("Sump: working level to overflow"),
+                WF_TEXT("What drains back at a stop must fit; without it, that is not checked."), 0.0, 3.0,
+                Scale::fine},
+          pump.sump_freeboard);
     visit(Field{"make_up_flow", WF_TEXT("Make-up flow"), WF_TEXT("Must carry what evaporates."), 1e-6, 0.02},
           pump.make_up_flow);
+    visit(Field{"bleed_flow", WF_TEXT("Bleed"),
+                WF_TEXT("Carries salts away; without it, what would be needed is shown."), 0.0, 0.02},
+          pump.bleed_flow);
     visit(Field{"riser_volume", WF_TEXT("Riser volume"),
-                WF_TEXT("Filled before the header; without it, none is assumed."), 0.0, 1.0},
+                WF_TEXT("Filled before the header; without it, from the supply pipe, or none is assumed."),
+                0.0, 1.0},
           pump.riser_volume);
+    visit(Field{"supply_length", WF_TEXT("Supply pipe: length"),
+                WF_TEXT("From pump to header; for the riser's volume and its loss."), 0.0, 300.0},
+          pump.supply_length);
+    visit(
+        Field{"supply_bore", WF_TEXT("Supply pipe: bore"), WF_TEXT("For the same."), 0.01, 0.30, Scale::fine},
+        pump.supply_bore);
+    visit(Field{"static_lift", WF_TEXT("Header above the sump's water"),
+                WF_TEXT("What the pump lifts before anything flows; with its curve."), 0.0, 20.0},
+          pump.static_lift);
+    visit(Field{"curve", WF_TEXT("Pump curve")}, pump.curve);
+}
+
+template <class R, class V>
+requires RecordOf<R, OutletChange>
+void each_field(R& change, V&& visit) {
+    visit(Field{"from", WF_TEXT("Other outlets from"), WF_TEXT("Seen from the pump end."), 0.0, 200.0},
+          change.from);
+    visit(Field{"bore", WF_TEXT("bore there"), "", 0.0005, 0.03, Scale::fine}, change.bore);
 }
 
 template <class R, class V>
@@ -88,12 +129,26 @@ void each_field(R& bank, V&& visit) {
                         "times are rinsed."),
                 0.01, 0.30, Scale::fine},
           bank.header_bore);
-    visit(Field{"outlet_bore", WF_TEXT("Outlet bore"), WF_TEXT("For the water along the header."), 0.0005,
+    visit(Field{"outlet_bore", WF_TEXT("Outlet bore"),
+                WF_TEXT("Which outlet gets least; without it, all are assumed to give the same."), 0.0005,
                 0.03, Scale::fine},
           bank.outlet_bore);
-    visit(Field{"outlet_spacing", WF_TEXT("Outlet spacing"), WF_TEXT("For the water along the header."), 0.01,
-                3.0, Scale::fine},
+    visit(Field{"outlet_spacing", WF_TEXT("Outlet spacing"),
+                WF_TEXT("Which outlet gets least; without it, all are assumed to give the same."), 0.01, 3.0,
+                Scale::fine},
           bank.outlet_spacing);
+    visit(Field{"outlet_changes", WF_TEXT("Other outlets")}, bank.outlet_changes);
+    visit(Field{"discharge_coefficient", WF_TEXT("Discharge coefficient of an outlet"),
+                WF_TEXT("Without it, 0.6 is assumed, a drilled hole."), 0.3, 1.0},
+          bank.discharge_coefficient);
+    visit(Field{"clogged_share", WF_TEXT("Share of the outlets' area that is clogged"),
+                WF_TEXT("Counted as lost evenly; without it, none is assumed."), 0.0, 0.95},
+          bank.clogged_share);
+    visit(Field{"header_rise", WF_TEXT("Far end of the header above its pump end"),
+                WF_TEXT(
+                    "A level decides where water goes first; without it, the header is assumed to be level."),
+                -2.0, 2.0, Scale::fine},
+          bank.header_rise);
 }
 
 template <class R, class V>
@@ -128,6 +183,9 @@ void each_field(R& house, V&& visit) {
     visit(Field{"fan_airflow", WF_TEXT("Airflow of the fans that run with the pads"),
                 WF_TEXT("For the water evaporated and the air speed."), 0.5, 1000.0, Scale::coarse},
           house.fan_airflow);
+    visit(Field{"cross_section", WF_TEXT("Cross-section of the house"),
+                WF_TEXT("For the air speed over the birds; without it, that is not checked."), 5.0, 300.0},
+          house.cross_section);
     visit(Field{"pumps", WF_TEXT("Pumps")}, house.pumps);
     visit(Field{"banks", WF_TEXT("Pad banks")}, house.banks);
     visit(Field{"timers", WF_TEXT("Timers")}, house.timers);
@@ -216,6 +274,59 @@ void each_field(R& flow, V&& visit) {
                         "opinion."),
                 1e-6, 0.1},
           flow.flow);
+    visit(Field{"drawdown_fall", WF_TEXT("Sump drawdown: fall of the level"),
+                WF_TEXT(
+                    "Make-up shut, from the pump's start and only until water comes back from the pads. The "
+                    "surest way to a pump's flow; needs the sump's water surface."),
+                0.005, 2.0, Scale::fine},
+          flow.drawdown_fall);
+    visit(Field{"drawdown_time", WF_TEXT("Sump drawdown: in"), "", 5.0, 1.0 * hours}, flow.drawdown_time);
+    visit(Field{"meter_volume", WF_TEXT("By meter: volume"), "", 0.001, 100.0}, flow.meter_volume);
+    visit(Field{"meter_time", WF_TEXT("By meter: in"), "", 5.0, 24.0 * hours}, flow.meter_time);
+    visit(Field{"bucket_volume", WF_TEXT("By bucket under the whole flow: volume"),
+                WF_TEXT("Quick, but sure to 5 % only."), 0.001, 1.0},
+          flow.bucket_volume);
+    visit(Field{"bucket_time", WF_TEXT("By bucket: in"), "", 1.0, 1.0 * hours}, flow.bucket_time);
+    visit(Field{"lost", WF_TEXT("Lost by leaks and drift"),
+                WF_TEXT("Carries salts away as bleed does; without it, none is assumed."), 0.0, 0.02},
+          flow.lost);
+}
+
+template <class R, class V>
+requires RecordOf<R, FacePoint>
+void each_field(R& point, V&& visit) {
+    visit(Field{"speed", WF_TEXT("Air speed at the pad face"),
+                WF_TEXT("At least five points along the pad; the speed changes a lot from one to the next."),
+                0.0, 10.0},
+          point.speed);
+}
+
+template <class R, class V>
+requires RecordOf<R, OutletCatch>
+void each_field(R& caught, V&& visit) {
+    visit(Field{"at", WF_TEXT("Outlet caught at"), WF_TEXT("From the pump end. Catch 30 to 60 s at each."),
+                0.0, 200.0},
+          caught.at);
+    visit(Field{"volume", WF_TEXT("volume"), "", 1e-5, 0.1, Scale::fine}, caught.volume);
+    visit(Field{"time", WF_TEXT("in"), "", 1.0, 1.0 * hours}, caught.time);
+}
+
+template <class R, class V>
+requires RecordOf<R, BankConditions>
+void each_field(R& at, V&& visit) {
+    visit(Field{"bank", ""}, at.bank);
+    visit(Field{"behind_pad", WF_TEXT("Temperature behind this pad"),
+                WF_TEXT("One bank against another; without it, the one for all banks counts."),
+                celsius_zero - 10.0, celsius_zero + 50.0},
+          at.behind_pad);
+    visit(Field{"pressure_drop", WF_TEXT("Pressure drop through this pad"),
+                WF_TEXT("From outside to just behind it; rises as a pad clogs."), 0.0, 500.0},
+          at.pressure_drop);
+    visit(Field{"inlet_head", WF_TEXT("Head of water at the header's inlet"),
+                WF_TEXT("Where no flow was measured, the header's flow is worked out from it."), 0.0, 30.0},
+          at.inlet_head);
+    visit(Field{"face_points", WF_TEXT("Air speed at the pad face")}, at.face_points);
+    visit(Field{"catches", WF_TEXT("Water caught at outlets")}, at.catches);
 }
 
 template <class R, class V>
@@ -229,6 +340,15 @@ void each_field(R& conditions, V&& visit) {
         Field{"outside_humidity", WF_TEXT("Outside relative humidity"),
               WF_TEXT("Today's weather against the design day; without it no cycle is advised."), 0.01, 1.0},
         conditions.outside_humidity);
+    visit(Field{"outside_wet_bulb", WF_TEXT("or outside wet bulb"),
+                WF_TEXT("In place of the humidity; counts only where that is not entered."),
+                celsius_zero - 40.0, celsius_zero + 50.0},
+          conditions.outside_wet_bulb);
+    visit(Field{"outside_dew_point", WF_TEXT("or outside dew point"),
+                WF_TEXT(
+                    "In place of the humidity; counts only where neither that nor the wet bulb is entered."),
+                celsius_zero - 40.0, celsius_zero + 45.0},
+          conditions.outside_dew_point);
     visit(Field{"barometer", WF_TEXT("Barometer"),
                 WF_TEXT("Station pressure; without it, from the farm's elevation."), 60e3, 110e3},
           conditions.barometer);
@@ -248,13 +368,42 @@ void each_field(R& conditions, V&& visit) {
     visit(Field{"face_velocity", WF_TEXT("Air speed at the pad face"),
                 WF_TEXT("Mean of at least five points; for the expected cooling."), 0.1, 5.0},
           conditions.face_velocity);
+    visit(Field{"thermometer_accuracy", WF_TEXT("Thermometer good to"),
+                WF_TEXT("For how sure the measured cooling is; without it, 0.5 °C (0.9 °F) is assumed."),
+                0.01, 5.0},
+          conditions.thermometer_accuracy);
+    visit(Field{"hygrometer_accuracy", WF_TEXT("Hygrometer good to"),
+                WF_TEXT("For how sure the measured cooling is; without it, 3 % is assumed."), 0.001, 0.2},
+          conditions.hygrometer_accuracy);
     visit(Field{"bird_age_days", WF_TEXT("Age of the birds in days"), "", 0.0, 700.0},
           conditions.bird_age_days);
     visit(Field{"flows", WF_TEXT("Measured flow")}, conditions.flows);
+    visit(Field{"at_banks", ""}, conditions.at_banks);
     visit(Field{"hardness", WF_TEXT("Hardness as CaCO3"), "", 0.0, 5.0}, conditions.hardness);
-    visit(Field{"alkalinity", WF_TEXT("Alkalinity as CaCO3"), "", 0.0, 5.0}, conditions.alkalinity);
-    visit(Field{"ph", WF_TEXT("pH"), "", 0.0, 14.0}, conditions.ph);
-    visit(Field{"conductivity", WF_TEXT("Conductivity"), "", 0.0, 10.0}, conditions.conductivity);
+    visit(Field{"calcium_hardness", WF_TEXT("Calcium hardness as CaCO3"),
+                WF_TEXT("For the scaling indices; without it, the whole hardness is assumed to be calcium."),
+                0.0, 5.0},
+          conditions.calcium_hardness);
+    visit(Field{"alkalinity", WF_TEXT("Alkalinity as CaCO3"), WF_TEXT("For the scaling indices."), 0.0, 5.0},
+          conditions.alkalinity);
+    visit(Field{"dissolved_solids", WF_TEXT("Dissolved solids"),
+                WF_TEXT("For the scaling indices; without it, from the conductivity."), 0.0, 20.0},
+          conditions.dissolved_solids);
+    visit(Field{"ph", WF_TEXT("pH of the make-up water"), "", 0.0, 14.0}, conditions.ph);
+    visit(Field{"conductivity", WF_TEXT("Conductivity of the make-up water"),
+                WF_TEXT("With the sump's: how far salts have gathered."), 0.0, 10.0},
+          conditions.conductivity);
+    visit(Field{"sump_ph", WF_TEXT("pH of the sump"),
+                WF_TEXT("Rises as salts gather; without it, the indices are those of the make-up water."),
+                0.0, 14.0},
+          conditions.sump_ph);
+    visit(Field{"sump_conductivity", WF_TEXT("Conductivity of the sump"),
+                WF_TEXT("With that of the make-up water: how far salts have gathered."), 0.0, 20.0},
+          conditions.sump_conductivity);
+    visit(Field{"sump_temperature", WF_TEXT("Temperature of the sump"),
+                WF_TEXT("For the scaling indices; without it, 25 °C (77 °F) is assumed."), celsius_zero,
+                celsius_zero + 50.0},
+          conditions.sump_temperature);
 }
 
 template <class R, class V>

@@ -80,7 +80,7 @@ constexpr std::size_t most_point_characters = 2000;
         key == "trim_rows") {
         return 4;
     }
-    if (key == "banks") {
+    if (key == "banks" || key == "at_banks") {
         return 8;
     }
     if (key == "marks") {

@@ -24,6 +24,13 @@ struct NamedValue {
     friend bool operator==(const NamedValue&, const NamedValue&) = default;
 };
 
+/// What may be behind a deviation, and what to look at next to tell it from the others.
+struct LikelyCause {
+    Message cause;
+    Message next_check;
+    friend bool operator==(const LikelyCause&, const LikelyCause&) = default;
+};
+
 /// One thing that is wrong, wasteful or worth knowing, what it does and what to do about it.
 struct Finding {
     std::string rule;  ///< id of the rule, "pump-never-rests"
@@ -34,6 +41,7 @@ struct Finding {
     Message remedy;
     std::string source;  ///< publication, or "common practice, no source"
     std::vector<NamedValue> values;
+    std::vector<LikelyCause> causes{};  ///< likeliest first; empty where there is nothing to find out
 
     friend bool operator==(const Finding&, const Finding&) = default;
 };

@@ -28,19 +28,42 @@ struct Farm {
     friend bool operator==(const Farm&, const Farm&) = default;
 };
 
+/// What a pump lifts at a flow.
+struct PumpCurvePoint {
+    Optional<VolumeFlow> flow;
+    Optional<Length> head;
+
+    friend bool operator==(const PumpCurvePoint&, const PumpCurvePoint&) = default;
+};
+
 /// A pump with its sump; it feeds one or more banks.
 struct Pump {
     Id id;
     std::string name;
-    Optional<Volume> sump_volume;
+    Optional<Volume> sump_volume;     ///< that the pump can take, at the working level
+    Optional<Area> sump_area;         ///< of its water's surface
+    Optional<Length> sump_freeboard;  ///< from the working level to where it runs over
     Optional<VolumeFlow> make_up_flow;
-    Optional<Volume> riser_volume;  ///< pipe between pump and header
+    Optional<VolumeFlow> bleed_flow;
+    Optional<Volume> riser_volume;   ///< pipe between pump and header
+    Optional<Length> supply_length;  ///< of that pipe
+    Optional<Length> supply_bore;
+    Optional<Length> static_lift;  ///< of the header above the water in the sump
+    std::vector<PumpCurvePoint> curve;
 
     friend bool operator==(const Pump&, const Pump&) = default;
 };
 
 /// Where a bank's header is fed, seen from outside the house.
 enum class PumpEnd { left, right };
+
+/// From there on, seen from the pump end, outlets of another bore.
+struct OutletChange {
+    Optional<Length> from;
+    Optional<Length> bore;
+
+    friend bool operator==(const OutletChange&, const OutletChange&) = default;
+};
 
 /// One row of pads under one header.
 struct PadBank {
@@ -54,6 +77,10 @@ struct PadBank {
     Optional<Length> header_bore;
     Optional<Length> outlet_bore;
     Optional<Length> outlet_spacing;
+    std::vector<OutletChange> outlet_changes;
+    std::optional<double> discharge_coefficient;
+    Optional<Fraction> clogged_share;  ///< of the outlets
+    Optional<Length> header_rise;      ///< of the far end above the pump end; below 0 where it falls
 
     friend bool operator==(const PadBank&, const PadBank&) = default;
 };
@@ -92,6 +119,7 @@ struct House {
     Id farm;
     std::string name;
     Optional<VolumeFlow> fan_airflow;  ///< of all fans that run with the pads
+    Optional<Area> cross_section;      ///< through which that air goes down the house
     std::vector<Pump> pumps;
     std::vector<PadBank> banks;
     std::vector<Timer> timers;

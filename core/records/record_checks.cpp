@@ -136,6 +136,14 @@ Result<void> check_visit(const VisitFile& file) {
             return unresolved(item_of("visit.conditions.flows", i, "pump"), flows[i].pump, "pump");
         }
     }
+    const auto& at_banks = visit.conditions.at_banks;
+    WF_CHECK(check_unique(at_banks, "visit.conditions.at_banks", "bank",
+                          [](const BankConditions& at) -> const std::string& { return at.bank.text; }));
+    for (std::size_t i = 0; i < at_banks.size(); ++i) {
+        if (file.house.bank(at_banks[i].bank) == nullptr) {
+            return unresolved(item_of("visit.conditions.at_banks", i, "bank"), at_banks[i].bank, "bank");
+        }
+    }
     WF_CHECK(check_marks(file.house, visit));
     WF_CHECK(check_settings(file.house, visit.found, "visit.found"));
     return check_settings(file.house, visit.left, "visit.left");

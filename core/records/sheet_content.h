@@ -82,6 +82,7 @@ struct SheetFinding {
     Message message;
     Message remedy;
     std::string source;
+    std::vector<Message> causes{};  ///< likely ones, likeliest first
 };
 struct SheetFindings {
     std::vector<SheetFinding> findings;  ///< worst first

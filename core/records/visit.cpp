@@ -26,13 +26,14 @@ const TimerSettings* Visit::left_of(const Id& timer) const {
     return settings_of(left, timer);
 }
 
-Optional<VolumeFlow> Visit::flow_of(const Id& pump) const {
-    for (const auto& measured : conditions.flows) {
-        if (measured.pump == pump) {
-            return measured.flow;
-        }
-    }
-    return std::nullopt;
+const PumpFlow* Visit::measured_flow(const Id& pump) const {
+    const auto found = std::ranges::find(conditions.flows, pump, &PumpFlow::pump);
+    return found == conditions.flows.end() ? nullptr : &*found;
+}
+
+const BankConditions* Visit::conditions_at(const Id& bank) const {
+    const auto found = std::ranges::find(conditions.at_banks, bank, &BankConditions::bank);
+    return found == conditions.at_banks.end() ? nullptr : &*found;
 }
 
 VisitTimings timings_of(const VisitFile& file) {

@@ -39,28 +39,70 @@ struct Tick {
     friend bool operator==(const Tick&, const Tick&) = default;
 };
 
-/// Flow measured for one pump.
+/// Flow measured for one pump: as read, or by what it was read from.
 struct PumpFlow {
     Id pump;
     Optional<VolumeFlow> flow;
+    Optional<Length> drawdown_fall{};  ///< of the sump's level with the make-up shut
+    Optional<Duration> drawdown_time{};
+    Optional<Volume> meter_volume{};
+    Optional<Duration> meter_time{};
+    Optional<Volume> bucket_volume{};  ///< the pump's whole flow into a vessel
+    Optional<Duration> bucket_time{};
+    Optional<VolumeFlow> lost{};  ///< by leaks and drift
     friend bool operator==(const PumpFlow&, const PumpFlow&) = default;
+};
+
+/// Air speed at one point of a pad's face.
+struct FacePoint {
+    Optional<Velocity> speed;
+    friend bool operator==(const FacePoint&, const FacePoint&) = default;
+};
+
+/// Water caught at one outlet.
+struct OutletCatch {
+    Optional<Length> at;  ///< from the pump end
+    Optional<Volume> volume;
+    Optional<Duration> time;
+    friend bool operator==(const OutletCatch&, const OutletCatch&) = default;
+};
+
+/// What was measured at one bank.
+struct BankConditions {
+    Id bank;
+    Optional<Temperature> behind_pad;
+    Optional<PressureDifference> pressure_drop;  ///< of the air through the pad
+    Optional<Length> inlet_head;                 ///< water's, at the pump end of the header
+    std::vector<FacePoint> face_points;
+    std::vector<OutletCatch> catches;
+    friend bool operator==(const BankConditions&, const BankConditions&) = default;
 };
 
 struct Conditions {
     Optional<Temperature> outside_dry_bulb;
     Optional<Fraction> outside_humidity;
+    Optional<Temperature> outside_wet_bulb;   ///< in place of the humidity
+    Optional<Temperature> outside_dew_point;  ///< in place of both
     Optional<AbsolutePressure> barometer;
-    Optional<Temperature> behind_pad;
+    Optional<Temperature> behind_pad;  ///< of all banks, where not taken bank by bank
     Optional<Temperature> house_temperature;
     Optional<Fraction> house_humidity;
     Optional<PressureDifference> static_pressure;
     Optional<Velocity> face_velocity;
+    Optional<TemperatureDifference> thermometer_accuracy;
+    Optional<Fraction> hygrometer_accuracy;  ///< in relative humidity
     std::optional<double> bird_age_days;
     std::vector<PumpFlow> flows;
-    Optional<Concentration> hardness;    ///< as CaCO3
-    Optional<Concentration> alkalinity;  ///< as CaCO3
-    std::optional<double> ph;
-    Optional<Conductivity> conductivity;
+    std::vector<BankConditions> at_banks;
+    Optional<Concentration> hardness;          ///< total, of the make-up water, as CaCO3
+    Optional<Concentration> calcium_hardness;  ///< as CaCO3
+    Optional<Concentration> alkalinity;        ///< as CaCO3
+    Optional<Concentration> dissolved_solids;
+    std::optional<double> ph;             ///< of the make-up water
+    Optional<Conductivity> conductivity;  ///< of the make-up water
+    std::optional<double> sump_ph;
+    Optional<Conductivity> sump_conductivity;
+    Optional<Temperature> sump_temperature;
 
     friend bool operator==(const Conditions&, const Conditions&) = default;
 };
@@ -93,7 +135,8 @@ struct Visit {
     [[nodiscard]] bool ticked(std::string_view id) const;
     [[nodiscard]] const TimerSettings* found_of(const Id& timer) const;
     [[nodiscard]] const TimerSettings* left_of(const Id& timer) const;
-    [[nodiscard]] Optional<VolumeFlow> flow_of(const Id& pump) const;
+    [[nodiscard]] const PumpFlow* measured_flow(const Id& pump) const;
+    [[nodiscard]] const BankConditions* conditions_at(const Id& bank) const;
     friend bool operator==(const Visit&, const Visit&) = default;
 };
 

@@ -16,26 +16,27 @@ struct Saving {
     std::optional<Volume> pumped;  ///< less in every hour; none unless the flow of every pump was measured
 };
 
-std::optional<VolumeFlow> measured_flow(const TimerView& view, const Visit& visit) {
+std::optional<VolumeFlow> measured_flow(const TimerView& view, const VisitWater& water) {
     VolumeFlow total = from_si<VolumeFlow>(0.0);
-    for (const auto& pump : view.timer.pumps) {
-        const auto flow = visit.flow_of(pump);
+    for (const auto& id : view.timer.pumps) {
+        const auto* pump = water.pump(id);
+        const auto flow = pump != nullptr ? pump->measured() : std::nullopt;
         if (!flow) {
             return std::nullopt;
         }
-        total += flow->value();
+        total += *flow;
     }
     return view.timer.pumps.empty() ? std::nullopt : std::optional{total};
 }
 
-std::optional<Saving> saving_of_cycle(const TimerView& view, const Visit& visit) {
+std::optional<Saving> saving_of_cycle(const TimerView& view, const VisitWater& water) {
     const auto period = view.advised_in_cycle(Setting::period);
     const auto base = view.advised_in_cycle(Setting::base_on_time);
     if (!period || !base || at_least(*base, *period)) {
         return std::nullopt;
     }
     Saving saving{*base, *period, seconds(an_hour * (1.0 - in_seconds(*base) / in_seconds(*period))), {}};
-    if (const auto flow = measured_flow(view, visit)) {
+    if (const auto flow = measured_flow(view, water)) {
         saving.pumped = *flow * saving.pumping;
     }
     return saving;
@@ -157,7 +158,7 @@ std::vector<Finding> pump_never_rests(const RuleInputs& inputs) {
         if (!never_rests(view)) {
             continue;
         }
-        const auto saving = saving_of_cycle(view, inputs.file.visit);
+        const auto saving = saving_of_cycle(view, inputs.advice.water);
         const auto severity = severity_of(view, saving);
         auto finding = finding_on(view, nullptr, "pump-never-rests", severity);
         finding.message = {WF_TEXT("%1; %2."), {cause(view), consequence(view, saving)}};

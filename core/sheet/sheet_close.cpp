@@ -23,8 +23,11 @@ Message place_of(const House& house, const Finding& finding) {
 void add_list(Blocks& blocks, const House& house, const std::vector<Finding>& findings, Message none) {
     SheetFindings list;
     for (const auto& finding : findings) {
-        list.findings.push_back(
-            {finding.severity, place_of(house, finding), finding.message, finding.remedy, finding.source});
+        auto& printed = list.findings.emplace_back(SheetFinding{
+            finding.severity, place_of(house, finding), finding.message, finding.remedy, finding.source});
+        for (const auto& likely : finding.causes) {
+            printed.causes.push_back(likely.cause);
+        }
     }
     std::ranges::stable_sort(list.findings, std::greater{}, &SheetFinding::severity);
     if (list.findings.empty()) {

@@ -1,4 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
+#include <array>
+
 #include "base/numbers.h"
 #include "records/fields.h"
 #include "sheet/blocks.h"
@@ -75,6 +78,23 @@ void add_banks(Blocks& blocks, const SheetInputs& inputs) {
     blocks.emplace_back(std::move(drawings));
 }
 
+// As read where it was read; else by what it was worked out from.
+Message flow_of(const SheetInputs& inputs, const Pump& pump) {
+    const auto* measured = inputs.file.visit.measured_flow(pump.id);
+    if (measured != nullptr && measured->flow) {
+        return shown_or(measured->flow, not_measured());
+    }
+    const auto* water = inputs.advice.water.pump(pump.id);
+    if (water == nullptr || !water->measured()) {
+        return not_measured();
+    }
+    const auto& flow = *water->flow();
+    if (!flow.expanded) {
+        return {WF_TEXT("%1, %2"), {any(flow.flow), label_of(flow.from)}};
+    }
+    return {WF_TEXT("%1 ± %2, %3"), {any(flow.flow), any(*flow.expanded), label_of(flow.from)}};
+}
+
 void add_pumps_and_timers(Blocks& blocks, const SheetInputs& inputs) {
     const auto& house = inputs.file.house;
     SheetTable pumps{{WF_TEXT("Pump"), WF_TEXT("Measured flow"), WF_TEXT("Sump volume"),
@@ -83,9 +103,8 @@ void add_pumps_and_timers(Blocks& blocks, const SheetInputs& inputs) {
                      {0.28, 0.18, 0.18, 0.18, 0.18}};
     for (const auto& pump : house.pumps) {
         pumps.rows.push_back(
-            row({label_of(house, pump), shown_or(inputs.file.visit.flow_of(pump.id), not_measured()),
-                 shown_or(pump.sump_volume, not_entered()), shown_or(pump.make_up_flow, not_entered()),
-                 shown_or(pump.riser_volume, not_entered())}));
+            row({label_of(house, pump), flow_of(inputs, pump), shown_or(pump.sump_volume, not_entered()),
+                 shown_or(pump.make_up_flow, not_entered()), shown_or(pump.riser_volume, not_entered())}));
     }
     blocks.emplace_back(std::move(pumps));
 
@@ -107,6 +126,21 @@ void add_pumps_and_timers(Blocks& blocks, const SheetInputs& inputs) {
     blocks.emplace_back(std::move(timers));
 }
 
+/// What stands in place of something else, or is for whoever has a kit for it: no gap where it is not
+/// entered.
+bool is_extra(std::string_view key) {
+    constexpr std::array extras{"outside_wet_bulb",
+                                "outside_dew_point",
+                                "thermometer_accuracy",
+                                "hygrometer_accuracy",
+                                "calcium_hardness",
+                                "dissolved_solids",
+                                "sump_ph",
+                                "sump_conductivity",
+                                "sump_temperature"};
+    return std::ranges::find(extras, key) != extras.end();
+}
+
 /// Turns the fields of a record into facts; what was not measured says so.
 struct FactsFromFields {
     std::vector<SheetFacts::Fact>& facts;
@@ -114,16 +148,76 @@ struct FactsFromFields {
 
     template <class Q>
     void operator()(const Field& field, const Optional<Q>& entry) const {
+        if (!entry && is_extra(field.key)) {
+            return;
+        }
         facts.push_back({field.label, shown_or(entry, missing, field.scale)});
     }
     void operator()(const Field& field, const std::optional<double>& number) const {
+        if (!number && is_extra(field.key)) {
+            return;
+        }
         facts.push_back({field.label, number ? verbatim(print_number(*number, 2)) : missing});
     }
-    // Flows stand with their pumps, names and ids with the house.
+    // Flows stand with their pumps, what was measured at a bank in a table of its own, names and ids with the
+    // house.
     void operator()(const Field&, const std::vector<PumpFlow>&) const {}
+    void operator()(const Field&, const std::vector<BankConditions>&) const {}
     void operator()(const Field&, const std::string&) const {}
     void operator()(const Field&, const Id&) const {}
 };
+
+Message face_speed(const SheetInputs& inputs, const PadBank& bank) {
+    const auto face = face_of(inputs.file, bank);
+    if (!face || face->origin != Origin::measured) {
+        return not_measured();
+    }
+    if (!face->points) {
+        return {"%1", {any(face->speed)}};
+    }
+    return {WF_TEXT("%1, mean of %2 points from %3 to %4"),
+            {any(face->points->mean), face->points->points, any(face->points->lowest),
+             any(face->points->highest)}};
+}
+
+Message evenness(const BankWater& water) {
+    if (!water.plain || !water.recovered) {
+        return not_measured();
+    }
+    const auto [low, high] =
+        std::minmax(water.plain->uniformity.low_quarter, water.recovered->uniformity.low_quarter);
+    return {WF_TEXT("%1 to %2"), {AnyQuantity{Kind::fraction, low}, AnyQuantity{Kind::fraction, high}}};
+}
+
+/// Only where something was measured bank by bank, or the header is described.
+void add_at_banks(Blocks& blocks, const SheetInputs& inputs) {
+    const auto& [farm, house, visit] = inputs.file;
+    SheetTable table{{WF_TEXT("At the bank"), WF_TEXT("Behind the pad"), WF_TEXT("Air speed at the face"),
+                      WF_TEXT("Pressure drop"), WF_TEXT("Water for each length"),
+                      WF_TEXT("Evenness of the header, low quarter (worked out)")},
+                     {},
+                     {0.18, 0.12, 0.26, 0.12, 0.14, 0.18}};
+    bool any_known = false;
+    for (const auto& bank : house.banks) {
+        const auto* at = visit.conditions_at(bank.id);
+        const auto* water = inputs.advice.water.bank(bank.id);
+        if (water == nullptr) {
+            continue;
+        }
+        any_known = any_known || at != nullptr || water->plain;
+        table.rows.push_back(
+            row({label_of(house, bank), shown_or(behind_pad_of(inputs.file, bank), not_measured()),
+                 face_speed(inputs, bank),
+                 shown_or(at != nullptr ? at->pressure_drop : std::nullopt, not_measured()),
+                 water->flow_measured && bank.length
+                     ? Message{"%1", {any(FlowPerLength{*water->flow / bank.length->value()})}}
+                     : not_measured(),
+                 evenness(*water)}));
+    }
+    if (any_known) {
+        blocks.emplace_back(std::move(table));
+    }
+}
 
 }  // namespace
 
@@ -170,6 +264,7 @@ void add_conditions(Blocks& blocks, const SheetInputs& inputs) {
     SheetFacts measured;
     each_field(visit.conditions, FactsFromFields{measured.facts, not_measured()});
     blocks.emplace_back(std::move(measured));
+    add_at_banks(blocks, inputs);
     SheetFacts entered;
     each_field(farm, FactsFromFields{entered.facts, not_entered()});
     const auto& agreement = visit.agreement;

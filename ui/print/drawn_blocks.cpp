@@ -91,6 +91,14 @@ Rows legend_rows(const Measure& measure) {
     return rows;
 }
 
+QString joined(const std::vector<Message>& messages, const Formatter& formatter) {
+    QStringList texts;
+    for (const auto& message : messages) {
+        texts.append(formatter.text(message));
+    }
+    return texts.join(QStringLiteral("; "));
+}
+
 }  // namespace
 
 Rows rows_of(const SheetTimeline& timeline, const Measure& measure) {
@@ -167,6 +175,11 @@ Rows rows_of(const SheetFindings& findings, const Measure& measure) {
         if (!finding.remedy.empty()) {
             append(lines,
                    text_lines(words("Remedy: %1").arg(formatter.text(finding.remedy)), Face::body, width));
+        }
+        if (!finding.causes.empty()) {
+            append(lines,
+                   text_lines(words("Likely, in this order: %1").arg(joined(finding.causes, formatter)),
+                              Face::body, width));
         }
         if (!finding.source.empty()) {
             append(lines, text_lines(words("Source: %1").arg(QString::fromStdString(finding.source)),

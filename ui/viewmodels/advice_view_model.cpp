@@ -191,10 +191,16 @@ QVariantList AdviceViewModel::findings(const std::vector<Finding>& list) const {
         if (bank != nullptr && record_.file().house.banks.size() > 1) {
             message = tr("%1: %2").arg(qstring(bank->name), message);
         }
+        QStringList causes;
+        for (const auto& likely : finding.causes) {
+            causes.append(
+                tr("%1. Look: %2").arg(formatter.text(likely.cause), formatter.text(likely.next_check)));
+        }
         shown_list.append(QVariantMap{{"severity", qstring(name_of(finding.severity))},
                                       {"message", message},
                                       {"remedy", formatter.text(finding.remedy)},
-                                      {"source", qstring(finding.source)}});
+                                      {"source", qstring(finding.source)},
+                                      {"causes", causes}});
     }
     return shown_list;
 }

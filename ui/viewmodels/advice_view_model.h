@@ -27,7 +27,7 @@ class AdviceViewModel : public QObject {
     Q_PROPERTY(QStringList notes READ notes NOTIFY changed)
     Q_PROPERTY(QStringList assumed READ assumed NOTIFY changed)
     Q_PROPERTY(QVariantList foundFindings READ foundFindings NOTIFY
-                   changed)  ///< {severity, word, message, remedy, source}
+                   changed)  ///< {severity, message, remedy, source, causes}
     Q_PROPERTY(QVariantList leftFindings READ leftFindings NOTIFY changed)
     Q_PROPERTY(QVariantList strips READ strips NOTIFY changed)  ///< one a set of settings, keys of CycleStrip
 

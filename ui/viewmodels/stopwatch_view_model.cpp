@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-#include "cycle/expected_fill.h"
+#include "cycle/visit_water.h"
 #include "rules/checklists.h"
 #include "sheet/words.h"
 #include "viewmodels/elapsed.h"
@@ -506,7 +506,9 @@ std::optional<Duration> StopwatchViewModel::fill_to_expect() const {
             return timings->fill->mean;
         }
     }
-    return expected_fill(record_.file(), bank_);
+    const auto* bank = record_.file().house.bank(bank_);
+    const auto expected = bank != nullptr ? expected_fill(record_.water(), *bank) : std::nullopt;
+    return expected ? std::optional{expected->usual} : std::nullopt;
 }
 
 std::optional<Duration> StopwatchViewModel::wetting_to_expect() const {

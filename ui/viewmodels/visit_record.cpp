@@ -18,6 +18,7 @@ VisitRecord::VisitRecord(const Context& context, VisitFile file, QObject* parent
 
 Result<void> VisitRecord::announce(Result<void> result) {
     if (result) {
+        water_.reset();
         forget_derived();
         set_storage_problem({});
         emit changed();
@@ -95,9 +96,16 @@ const VisitTimings& VisitRecord::timings() {
     return *timings_;
 }
 
+const VisitWater& VisitRecord::water() {
+    if (!water_) {
+        water_ = water_of(file_);
+    }
+    return *water_;
+}
+
 const Advice& VisitRecord::advice() {
     if (!advice_) {
-        advice_ = wetfront::advise(file_, context_.margins);
+        advice_ = wetfront::advise(file_, water(), context_.margins);
     }
     return *advice_;
 }

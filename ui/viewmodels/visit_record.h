@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "cycle/advice.h"
+#include "cycle/visit_water.h"
 #include "format/formatter.h"
 #include "records/finding.h"
 #include "store/store.h"
@@ -50,6 +51,7 @@ public:
     [[nodiscard]] QString storage_problem() const { return storage_problem_; }
 
     [[nodiscard]] const VisitTimings& timings();
+    [[nodiscard]] const VisitWater& water();
     [[nodiscard]] const Advice& advice();
     [[nodiscard]] const std::vector<Finding>& found_findings();
     [[nodiscard]] const std::vector<Finding>& left_findings();
@@ -71,6 +73,7 @@ private:
     QTimer retry_;
     QString storage_problem_;
     std::optional<VisitTimings> timings_;
+    std::optional<VisitWater> water_;  ///< marks don't change it
     std::optional<Advice> advice_;
     std::optional<std::vector<Finding>> found_;
     std::optional<std::vector<Finding>> left_;

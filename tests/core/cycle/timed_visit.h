@@ -19,7 +19,8 @@ public:
         file.farm.design_wet_bulb = entry<Temperature>("24degC");
         file.visit.conditions.outside_dry_bulb = entry<Temperature>("33degC");
         file.visit.conditions.outside_humidity = entry<Fraction>("45%");
-        file.house.pumps.push_back({pump, "Pump", {}, {}, {}});
+        file.house.pumps.emplace_back().id = pump;
+        file.house.pumps.back().name = "Pump";
         file.house.banks = {bank("north", "North bank"), bank("south", "South bank")};
         Timer timer;
         timer.id = Id{"timer"};
@@ -32,6 +33,32 @@ public:
     template <class Q>
     static Optional<Q> entry(const char* text) {
         return Entered<Q>::parse(text, "test").value();
+    }
+
+    Pump& the_pump() { return file.house.pumps.front(); }
+    PumpFlow& flow() {
+        auto& flows = file.visit.conditions.flows;
+        if (flows.empty()) {
+            flows.emplace_back().pump = pump;
+        }
+        return flows.front();
+    }
+    BankConditions& at(const char* bank) {
+        auto& list = file.visit.conditions.at_banks;
+        for (auto& each : list) {
+            if (each.bank.text == bank) {
+                return each;
+            }
+        }
+        list.emplace_back().bank = Id{bank};
+        return list.back();
+    }
+    /// Outlets for every header: 66 of 3 mm, 300 mm apart.
+    void describe_outlets() {
+        for (auto& each : file.house.banks) {
+            each.outlet_bore = entry<Length>("3mm");
+            each.outlet_spacing = entry<Length>("300mm");
+        }
     }
 
     Timer& timer() { return file.house.timers.front(); }

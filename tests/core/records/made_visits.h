@@ -109,6 +109,15 @@ private:
     // Lists are filled where it is known how many are wanted; records inside records are filled in turn.
     template <class T>
     void fill(const Field&, std::vector<T>&) {}
+    template <class T>
+    requires RecordOf<T, PumpCurvePoint> || RecordOf<T, OutletChange> || RecordOf<T, FacePoint> ||
+        RecordOf<T, OutletCatch>
+    void fill(const Field&, std::vector<T>& list) {
+        list.resize(below(4));
+        for (auto& item : list) {
+            fill(item);
+        }
+    }
     template <class R>
     requires RecordOf<R, StopAgreement> || RecordOf<R, Conditions> || RecordOf<R, BootTime> ||
         RecordOf<R, Person>
@@ -159,6 +168,8 @@ private:
         visit.ticks.push_back({"safety.second", false, "later"});
         visit.conditions.flows.push_back(made<PumpFlow>());
         visit.conditions.flows.back().pump = house.pumps.front().id;
+        visit.conditions.at_banks.push_back(made<BankConditions>());
+        visit.conditions.at_banks.back().bank = house.banks.front().id;
         visit.found.push_back(settings(house.timers.front().id));
         visit.left.push_back(settings(house.timers.front().id));
         visit.open_points = {"one", "two \xE2\x80\x93 dash"};

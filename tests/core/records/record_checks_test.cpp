@@ -53,7 +53,8 @@ VisitFile two_pump_visit() {
     file.visit.found.resize(1);
     file.visit.found[0].timer = Id{"timer"};
     file.visit.left = file.visit.found;
-    file.visit.conditions.flows = {{Id{"pump-0"}, std::nullopt}};
+    file.visit.conditions.flows.emplace_back().pump = Id{"pump-0"};
+    file.visit.conditions.at_banks.emplace_back().bank = Id{"bank-0"};
     file.visit.ticks = {{"safety.first", true, ""}};
     return file;
 }
@@ -98,6 +99,10 @@ TEST(RecordChecksTest, every_broken_reference_is_named_by_its_path) {
         {"visit.left[1].timer", "twice", [](VisitFile& f) { f.visit.left.push_back(f.visit.left[0]); }},
         {"visit.conditions.flows[0].pump", "no pump",
          [](VisitFile& f) { f.visit.conditions.flows[0].pump = Id{"x"}; }},
+        {"visit.conditions.at_banks[0].bank", "no bank",
+         [](VisitFile& f) { f.visit.conditions.at_banks[0].bank = Id{"x"}; }},
+        {"visit.conditions.at_banks[1].bank", "twice",
+         [](VisitFile& f) { f.visit.conditions.at_banks.push_back(f.visit.conditions.at_banks[0]); }},
         {"visit.conditions.flows[1].pump", "twice",
          [](VisitFile& f) { f.visit.conditions.flows.push_back(f.visit.conditions.flows[0]); }},
         {"visit.ticks[1].id", "twice", [](VisitFile& f) { f.visit.ticks.push_back(f.visit.ticks[0]); }},

@@ -44,16 +44,7 @@ TEST(RecordTextTest, a_record_that_is_still_being_entered_reads_back_from_the_st
     House house;
     house.id = Id{"h"};
     house.farm = Id{"f"};
-    house.banks.push_back({.id = Id{"b"},
-                           .name = "",
-                           .pump = {},
-                           .pump_end = PumpEnd::left,
-                           .length = {},
-                           .height = {},
-                           .thickness = {},
-                           .header_bore = {},
-                           .outlet_bore = {},
-                           .outlet_spacing = {}});
+    house.banks.emplace_back().id = Id{"b"};
     const auto back = parse_house(house_text(house));
     ASSERT_TRUE(back) << back.error().text();
     EXPECT_EQ(back.value(), house);

@@ -28,15 +28,20 @@ TEST(VisitTest, only_a_line_that_is_done_counts_as_ticked) {
     EXPECT_FALSE(visit.ticked("c"));
 }
 
-TEST(VisitTest, settings_and_flows_are_found_by_what_they_belong_to) {
+TEST(VisitTest, settings_and_measurements_are_found_by_what_they_belong_to) {
     Visit visit;
     visit.found.resize(2);
     visit.found[1].timer = Id{"t2"};
-    visit.conditions.flows = {{Id{"p1"}, std::nullopt}, {Id{"p2"}, VisitMaker::entered<VolumeFlow>("45gpm")}};
+    visit.conditions.flows.resize(2);
+    visit.conditions.flows[1].pump = Id{"p2"};
+    visit.conditions.at_banks.resize(2);
+    visit.conditions.at_banks[1].bank = Id{"b2"};
     EXPECT_EQ(visit.found_of(Id{"t2"}), &visit.found[1]);
     EXPECT_EQ(visit.left_of(Id{"t2"}), nullptr);
-    EXPECT_FALSE(visit.flow_of(Id{"p1"}));
-    EXPECT_EQ(visit.flow_of(Id{"p2"})->text(), "45gpm");
+    EXPECT_EQ(visit.measured_flow(Id{"p2"}), &visit.conditions.flows[1]);
+    EXPECT_EQ(visit.measured_flow(Id{"p1"}), nullptr);
+    EXPECT_EQ(visit.conditions_at(Id{"b2"}), &visit.conditions.at_banks[1]);
+    EXPECT_EQ(visit.conditions_at(Id{"b1"}), nullptr);
 }
 
 TEST(VisitTest, timings_come_from_the_marks_of_the_visit_with_the_pump_of_each_bank) {

@@ -10,6 +10,7 @@
 namespace wetfront::test {
 
 /// What rules are given, with every number in the hand: timings and advice are not worked out but stated.
+/// Only weather and water are worked out, from what the visit holds.
 class RuleCase {
 public:
     explicit RuleCase(int banks = 1, int timers = 1, TimerKind kind = TimerKind::trimmed)
@@ -70,7 +71,35 @@ public:
     }
 
     [[nodiscard]] std::vector<Finding> findings(std::vector<Finding> (*rule)(const RuleInputs&)) {
+        advice.weather = weather_of(builder.file());
+        advice.water = water_of(builder.file());
+        return findings_as_stated(rule);
+    }
+    /// The same with weather and water as they stand in `advice`.
+    [[nodiscard]] std::vector<Finding> findings_as_stated(std::vector<Finding> (*rule)(const RuleInputs&)) {
         return rule({builder.file(), timings, advice, builder.file().visit.found});
+    }
+
+    [[nodiscard]] House& house() { return builder.file().house; }
+    [[nodiscard]] Pump& pump(int number = 1) {
+        return house().pumps.at(static_cast<std::size_t>(number - 1));
+    }
+    [[nodiscard]] Conditions& conditions() { return builder.file().visit.conditions; }
+    /// The flow of a pump as a person entered it.
+    void flows(const char* flow, int number = 1) {
+        conditions().flows.emplace_back().pump = pump(number).id;
+        conditions().flows.back().flow = typed<VolumeFlow>(flow);
+    }
+    /// What was measured at a bank.
+    [[nodiscard]] BankConditions& at(int bank) {
+        const auto& id = builder.bank(bank).id;
+        for (auto& each : conditions().at_banks) {
+            if (each.bank == id) {
+                return each;
+            }
+        }
+        conditions().at_banks.emplace_back().bank = id;
+        return conditions().at_banks.back();
     }
 
     VisitBuilder builder;
@@ -80,6 +109,15 @@ public:
 
 [[nodiscard]] inline std::string english(const Message& message) {
     return in_english(message, UnitSystem::si);
+}
+
+/// Causes in their order, each by its text.
+[[nodiscard]] inline std::vector<std::string> causes_of(const Finding& finding) {
+    std::vector<std::string> causes;
+    for (const auto& each : finding.causes) {
+        causes.push_back(english(each.cause));
+    }
+    return causes;
 }
 
 /// The value of that name in a finding; NaN if there is none, so that no comparison holds.

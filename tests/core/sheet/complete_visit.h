@@ -51,6 +51,14 @@ inline VisitFile complete_visit(int banks, int timers = 1) {
         bank.outlet_bore = typed<Length>("3mm");
         bank.outlet_spacing = typed<Length>("75mm");
     }
+    for (const auto& bank : house.banks) {
+        auto& at = visited.conditions.at_banks.emplace_back();
+        at.bank = bank.id;
+        at.pressure_drop = typed<PressureDifference>("11Pa");
+        for (const auto* speed : {"1.4m/s", "1.5m/s", "1.6m/s", "1.7m/s", "1.8m/s"}) {
+            at.face_points.push_back({typed<Velocity>(speed)});
+        }
+    }
     for (auto& timer : house.timers) {
         timer.resolution = typed<Duration>("5s");
         timer.period_resolution = typed<Duration>("60s");

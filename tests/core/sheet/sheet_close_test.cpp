@@ -40,6 +40,18 @@ TEST_P(SheetFindingsOverBanks, each_finding_stands_with_place_text_remedy_and_so
                 ElementsAre("None by the rules of this program."));
 }
 
+TEST(SheetCloseTest, likely_causes_are_printed_in_their_order) {
+    VisitBuilder visit;
+    std::vector<Finding> found(1);
+    found[0].causes = {{"clogged outlets", "catch at three outlets"}, {"a scaled pad", "look at its face"}};
+    const auto content = commissioning_sheet({visit.file(), {}, Advice{}, found, {}, 1, {}});
+    const auto list = std::ranges::find_if(
+        content.blocks, [](const auto& block) { return std::holds_alternative<SheetFindings>(block); });
+    ASSERT_NE(list, content.blocks.end());
+    EXPECT_THAT(std::get<SheetFindings>(*list).findings.at(0).causes,
+                ElementsAre(Message{"clogged outlets"}, Message{"a scaled pad"}));
+}
+
 TEST(SheetCloseTest, findings_come_worst_first_however_they_are_handed_in) {
     VisitBuilder visit;
     std::vector<Finding> found(3);

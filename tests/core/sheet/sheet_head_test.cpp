@@ -69,8 +69,8 @@ TEST(SheetHeadTest, every_condition_is_printed) {
         {"Age of the birds in days", "38"},
         {"Hardness as CaCO3", "210 mg/L"},
         {"Alkalinity as CaCO3", "160 mg/L"},
-        {"pH", "7.4"},
-        {"Conductivity", "640 µS/cm"},
+        {"pH of the make-up water", "7.4"},
+        {"Conductivity of the make-up water", "640 µS/cm"},
         {"Elevation", "120 m"},
         {"Design day: hottest outside", "36 °C"},
         {"Design day: wet bulb at that hour", "24 °C"},
@@ -83,6 +83,22 @@ TEST(SheetHeadTest, every_condition_is_printed) {
     for (const auto& [label, value] : expected) {
         EXPECT_EQ(sheet.fact(label), value) << label;
     }
+}
+
+// 620 L/min among two equal banks of 18 m: 17.2 L/min for each metre.
+TEST(SheetHeadTest, what_was_measured_at_each_bank_stands_in_a_table) {
+    const MadeSheet sheet{complete_visit(4, 2)};
+    const auto rows = sheet.rows("At the bank");
+    ASSERT_EQ(rows.size(), 4U);
+    EXPECT_THAT(rows[2], ElementsAre("Bank 3", "24.5 °C", "1.6 m/s, mean of 5 points from 1.4 m/s to 1.8 m/s",
+                                     "11 Pa", "17.2 L/(min·m)", testing::MatchesRegex(".+ % to .+ %")));
+}
+
+TEST(SheetHeadTest, a_kit_that_nobody_had_leaves_no_gap_but_its_readings_are_printed) {
+    auto file = complete_visit(1);
+    EXPECT_EQ(MadeSheet{file}.fact("pH of the sump"), "no such fact");
+    file.visit.conditions.sump_ph = 8.1;
+    EXPECT_EQ(MadeSheet{file}.fact("pH of the sump"), "8.1");
 }
 
 TEST(SheetHeadTest, pumps_timers_and_banks_are_described) {

@@ -4,7 +4,7 @@ import QtQuick
 import QtQuick.Layouts
 import Wetfront.Theme
 
-// One finding, worst sign by word, shape and colour. The remedy stands in sight, the source opens on touch.
+// One finding, worst sign by word, shape and colour. The remedy stands in sight, likely causes and the source open on touch.
 TouchTarget {
     id: finding
 
@@ -13,6 +13,7 @@ TouchTarget {
     property string consequence
     property string remedy
     property string source
+    property list<string> causes: []
     property bool hasReason: false
     property bool expanded: false
 
@@ -95,6 +96,20 @@ TouchTarget {
                 }
             }
             StyledText {
+                visible: finding.expanded && finding.causes.length > 0
+                text: qsTr("Likely, in this order:")
+                Layout.fillWidth: true
+            }
+            Repeater {
+                model: finding.expanded ? finding.causes : []
+                delegate: StyledText {
+                    required property int index
+                    required property string modelData
+                    text: (index + 1) + ". " + modelData
+                    Layout.fillWidth: true
+                }
+            }
+            StyledText {
                 visible: finding.expanded && text.length > 0
                 text: finding.source.length > 0 ? qsTr("Source: %1").arg(finding.source) : ""
                 kind: "small"
@@ -109,7 +124,7 @@ TouchTarget {
             }
         }
         Pictogram {
-            visible: finding.source.length > 0 || finding.hasReason
+            visible: finding.source.length > 0 || finding.causes.length > 0 || finding.hasReason
             name: finding.expanded ? "up" : "down"
             size: Theme.pictogramSmall
             colour: Theme.inkSoft

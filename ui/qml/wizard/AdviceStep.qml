@@ -32,6 +32,7 @@ ScrollColumn {
             consequence: ""
             remedy: modelData.remedy
             source: modelData.source
+            causes: modelData.causes
             Layout.fillWidth: true
         }
     }

@@ -38,6 +38,7 @@ ScrollColumn {
             message: modelData.message
             remedy: modelData.remedy
             source: modelData.source
+            causes: modelData.causes
             Layout.fillWidth: true
         }
     }
