@@ -49,8 +49,6 @@ Visit opened(const House& house, const Day& day) {
     conditions.ph = 7.6;
     conditions.conductivity = typed<Conductivity>("520 uS/cm");
     conditions.calcium_hardness = typed<Concentration>("95 ppm");
-    conditions.sump_ph = 8.0;
-    conditions.sump_conductivity = typed<Conductivity>("1350 uS/cm");
     conditions.sump_temperature = typed<Temperature>("74 degF");
     return visit;
 }
@@ -59,6 +57,18 @@ void measure_flow(Visit& visit, const Id& pump, const char* flow) {
     auto& measured = visit.conditions.flows.emplace_back();
     measured.pump = pump;
     measured.flow = typed<VolumeFlow>(flow);
+}
+
+void test_sump(Visit& visit, double ph, const char* conductivity) {
+    visit.conditions.sump_ph = ph;
+    visit.conditions.sump_conductivity = typed<Conductivity>(conductivity);
+}
+
+/// Head of water at the pump end of a bank's header.
+void measure_head(Visit& visit, const Id& bank, const char* head) {
+    auto& at = visit.conditions.at_banks.emplace_back();
+    at.bank = bank;
+    at.inlet_head = typed<Length>(head);
 }
 
 /// Along one pad, from the pump end.
@@ -123,6 +133,7 @@ VisitFile alder_visit(const Farm& farm, const Day& day, unsigned seed, const Tim
     stopwatch.time_from_dry(pump, banks, 3, StartedBy::me_here);
     keep_marks(visit, stopwatch);
     measure_flow(visit, pump, "91 gpm");
+    test_sump(visit, 7.4, "1100 uS/cm");
     measure_face(visit, banks[0].bank,
                  {"300 ft/min", "325 ft/min", "370 ft/min", "355 ft/min", "340 ft/min"});
     measure_face(visit, banks[1].bank,
@@ -144,8 +155,10 @@ VisitFile birch_visit(const Farm& farm, const Day& day, unsigned seed) {
     stopwatch.time_from_dry(pump, banks, 3, StartedBy::helper_signal);
     keep_marks(visit, stopwatch);
     measure_flow(visit, pump, "121 gpm");
+    test_sump(visit, 7.1, "2080 uS/cm");
     // Every summer the grower turns it back: the ceiling is the period, and trimming climbs to it.
     visit.found = {cycle_settings(file.house.timers[0].id, "180 s", "300 s", "30 s")};
+    visit.found.front().humidity_cut_off = typed<Fraction>("85%");
     visit.left = {left_as_advised(file)};
     visit.open_points = {"The grower means to watch the house for a week with the pump resting."};
     sign(visit, stopwatch.ended());
@@ -166,6 +179,7 @@ VisitFile birch_visit_with_birds(const Farm& farm, const Day& day, unsigned seed
     keep_marks(visit, stopwatch);
     measure_flow(visit, pump, "120 gpm");
     visit.found = {cycle_settings(file.house.timers[0].id, "180 s", "300 s", "30 s")};
+    visit.found.front().humidity_cut_off = typed<Fraction>("85%");
     visit.left = {left_as_advised(file)};
     sign(visit, stopwatch.ended());
     return file;
@@ -176,6 +190,7 @@ struct CedarTruth {
     double east_fill;
     double east_wet_through;
     const char* east_flow;
+    const char* east_head;
 };
 
 VisitFile cedar_visit(const Farm& farm, const Day& day, unsigned seed, const CedarTruth& truth,
@@ -192,6 +207,9 @@ VisitFile cedar_visit(const Farm& farm, const Day& day, unsigned seed, const Ced
     keep_marks(visit, stopwatch);
     measure_flow(visit, pumps[0].id, "68 gpm");
     measure_flow(visit, pumps[1].id, truth.east_flow);
+    measure_head(visit, file.house.banks[0].id, "1.3 ft");
+    measure_head(visit, file.house.banks[1].id, truth.east_head);
+    test_sump(visit, 8.0, "1350 uS/cm");
     const auto& timer = file.house.timers[0].id;
     visit.found = {found != nullptr ? *found : cycle_settings(timer, "120 s", "160 s", "10 s")};
     visit.left = {left_as_advised(file)};
@@ -228,15 +246,15 @@ std::vector<VisitFile> demo_visits() {
 
     visits.push_back(
         cedar_visit(farm, {"2024-07-11T12:20:00-05:00", "91 degF", "46%", "79.9 degF", "83.2 degF", "76%"},
-                    243, {46.0, 127.0, "67 gpm"}, nullptr));
+                    243, {46.0, 127.0, "67 gpm", "1.3 ft"}, nullptr));
     const auto left_in_2024 = *left_before();
     visits.push_back(
         cedar_visit(farm, {"2025-07-17T12:00:00-05:00", "96 degF", "37%", "80.8 degF", "84.8 degF", "72%"},
-                    253, {53.0, 150.0, "60 gpm"}, &left_in_2024));
+                    253, {53.0, 150.0, "60 gpm", "1.7 ft"}, &left_in_2024));
     const auto left_in_2025 = *left_before();
     visits.push_back(
         cedar_visit(farm, {"2026-07-09T12:30:00-05:00", "97 degF", "36%", "81.1 degF", "85.0 degF", "71%"},
-                    263, {68.0, 194.0, "48 gpm"}, &left_in_2025));
+                    263, {68.0, 194.0, "48 gpm", "1.9 ft"}, &left_in_2025));
     visits.back().visit.signatures.clear();
     return visits;
 }

@@ -8,9 +8,9 @@ Pump pump_of(const std::string& house, const std::string& id, const char* name, 
     Pump pump;
     pump.id = Id{house + "-" + id};
     pump.name = name;
-    pump.sump_volume = typed<Volume>("260 gal");
+    pump.sump_volume = typed<Volume>("380 gal");
     pump.make_up_flow = typed<VolumeFlow>(make_up);
-    pump.sump_area = typed<Area>("20 ft2");
+    pump.sump_area = typed<Area>("28 ft2");
     pump.sump_freeboard = typed<Length>("8 in");
     pump.bleed_flow = typed<VolumeFlow>("4 gpm");
     pump.riser_volume = typed<Volume>("1.5 gal");
@@ -116,7 +116,7 @@ TimerSettings when_pads_may_run(const Id& timer) {
     settings.target = typed<Temperature>("78 degF");
     settings.start_temperature = typed<Temperature>("84 degF");
     settings.lowest_house_temperature = typed<Temperature>("76 degF");
-    settings.humidity_cut_off = typed<Fraction>("85%");
+    settings.humidity_cut_off = typed<Fraction>("80%");
     settings.pad_hours_from = TimeOfDay{9 * 60 + 30};
     settings.pad_hours_to = TimeOfDay{19 * 60};
     settings.rinse_at = TimeOfDay{9 * 60 + 40};

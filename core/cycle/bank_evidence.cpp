@@ -98,20 +98,6 @@ std::optional<double> share_of_timings(const BankQuestion& question, const Cycle
 
 }  // namespace
 
-Message label_of(const House& house, const PadBank& bank) {
-    if (!bank.name.empty()) {
-        return verbatim(bank.name);
-    }
-    int number = 1;
-    for (const auto& other : house.banks) {
-        if (other.id == bank.id) {
-            break;
-        }
-        ++number;
-    }
-    return {WF_TEXT("bank %1"), {number}};
-}
-
 BankEvidence evidence_of(const VisitFile& file, const VisitTimings& timings, const VisitWeather& weather,
                          const VisitWater& water, const PadBank& bank, const CycleMargins& margins) {
     BankEvidence evidence;

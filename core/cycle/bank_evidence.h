@@ -5,13 +5,11 @@
 #include <vector>
 
 #include "cycle/bank_cycle.h"
+#include "cycle/labels.h"
 #include "cycle/visit_water.h"
 #include "cycle/visit_weather.h"
 
 namespace wetfront {
-
-/// A bank's name as people say it; "bank 2" where nobody named it.
-[[nodiscard]] Message label_of(const House& house, const PadBank& bank);
 
 /// What the visit says about one bank, as far as the cycle rules need it.
 struct BankEvidence {

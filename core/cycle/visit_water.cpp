@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "base/numbers.h"
 #include "water/flow_measurement.h"
 
 namespace wetfront {
@@ -41,8 +42,8 @@ BankWater described(const PadBank& bank) {
         return water;
     }
     if (!bank.discharge_coefficient) {
-        water.assumed.push_back({WF_TEXT("discharge coefficient of an outlet %1"),
-                                 {AnyQuantity{Kind::fraction, assumed_discharge}}});
+        water.assumed.push_back(
+            {WF_TEXT("discharge coefficient of an outlet %1"), {print_number(assumed_discharge, 2)}});
     }
     if (!bank.header_rise) {
         water.assumed.emplace_back(WF_TEXT("a level header"));

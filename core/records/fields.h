@@ -280,13 +280,13 @@ void each_field(R& flow, V&& visit) {
                     "surest way to a pump's flow; needs the sump's water surface."),
                 0.005, 2.0, Scale::fine},
           flow.drawdown_fall);
-    visit(Field{"drawdown_time", WF_TEXT("Sump drawdown: in"), "", 5.0, 1.0 * hours}, flow.drawdown_time);
+    visit(Field{"drawdown_time", WF_TEXT("Sump drawdown: time"), "", 5.0, 1.0 * hours}, flow.drawdown_time);
     visit(Field{"meter_volume", WF_TEXT("By meter: volume"), "", 0.001, 100.0}, flow.meter_volume);
-    visit(Field{"meter_time", WF_TEXT("By meter: in"), "", 5.0, 24.0 * hours}, flow.meter_time);
+    visit(Field{"meter_time", WF_TEXT("By meter: time"), "", 5.0, 24.0 * hours}, flow.meter_time);
     visit(Field{"bucket_volume", WF_TEXT("By bucket under the whole flow: volume"),
                 WF_TEXT("Quick, but sure to 5 % only."), 0.001, 1.0},
           flow.bucket_volume);
-    visit(Field{"bucket_time", WF_TEXT("By bucket: in"), "", 1.0, 1.0 * hours}, flow.bucket_time);
+    visit(Field{"bucket_time", WF_TEXT("By bucket: time to fill"), "", 1.0, 1.0 * hours}, flow.bucket_time);
     visit(Field{"lost", WF_TEXT("Lost by leaks and drift"),
                 WF_TEXT("Carries salts away as bleed does; without it, none is assumed."), 0.0, 0.02},
           flow.lost);
@@ -307,8 +307,8 @@ void each_field(R& caught, V&& visit) {
     visit(Field{"at", WF_TEXT("Outlet caught at"), WF_TEXT("From the pump end. Catch 30 to 60 s at each."),
                 0.0, 200.0},
           caught.at);
-    visit(Field{"volume", WF_TEXT("volume"), "", 1e-5, 0.1, Scale::fine}, caught.volume);
-    visit(Field{"time", WF_TEXT("in"), "", 1.0, 1.0 * hours}, caught.time);
+    visit(Field{"volume", WF_TEXT("volume caught"), "", 1e-5, 0.1, Scale::fine}, caught.volume);
+    visit(Field{"time", WF_TEXT("time to fill"), "", 1.0, 1.0 * hours}, caught.time);
 }
 
 template <class R, class V>

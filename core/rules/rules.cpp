@@ -3,6 +3,15 @@
 
 #include <algorithm>
 
+#include "rules/bank_against_bank.h"
+#include "rules/circulation_rules.h"
+#include "rules/fill_rules.h"
+#include "rules/guidance_rules.h"
+#include "rules/header_rules.h"
+#include "rules/pad_rules.h"
+#include "rules/sump_rules.h"
+#include "rules/water_quality_rules.h"
+
 namespace wetfront {
 
 const std::vector<Rule>& all_rules() {
@@ -11,8 +20,45 @@ const std::vector<Rule>& all_rules() {
         {"base-below-fill", base_below_fill},
         {"ceiling-below-wet-through", ceiling_below_wet_through},
         {"gap-outlasts-wet-pad", gap_outlasts_wet_pad},
+        {"start-temperature-high", start_temperature_high},
+        {"start-temperature-low", start_temperature_low},
+        {"humidity-cut-off-useless", humidity_cut_off_useless},
+        {"humidity-cut-off-early", humidity_cut_off_early},
+        {"pump-cannot-fill-header", pump_cannot_fill_header},
+        {"header-starves-outlets", header_starves_outlets},
+        {"circulation-below-minimum", circulation_below_minimum},
+        {"make-up-too-small", make_up_too_small},
+        {"sump-runs-dry", sump_runs_dry},
+        {"pad-cools-less-than-expected", pad_cools_less_than_expected},
+        {"bank-cools-less", bank_cools_less},
+        {"outlets-clogged", outlets_clogged},
+        {"fill-slower-than-expected", fill_slower_than_expected},
+        {"bank-wets-slower", bank_wets_slower},
+        {"bank-fills-slower", bank_fills_slower},
+        {"bank-gets-less-water", bank_gets_less_water},
+        {"sump-runs-over", sump_runs_over},
+        {"cycles-below-two", cycles_below_two},
+        {"bleed-too-small", bleed_too_small},
+        {"water-scales-pads", water_scales_pads},
+        {"bank-takes-up-less", bank_takes_up_less},
+        {"fill-faster-than-expected", fill_faster_than_expected},
+        {"outlets-pass-too-much", outlets_pass_too_much},
+        {"header-uneven", header_uneven},
+        {"flow-below-ten-evaporations", flow_below_ten_evaporations},
+        {"reserve-short", reserve_short},
+        {"ph-out-of-range", ph_out_of_range},
+        {"pad-cools-more-than-expected", pad_cools_more_than_expected},
+        {"face-velocity-above-design", face_velocity_above_design},
+        {"face-velocity-uneven", face_velocity_uneven},
+        {"face-points-few", face_points_few},
+        {"pad-pressure-drop-high", pad_pressure_drop_high},
+        {"pad-pressure-drop-low", pad_pressure_drop_low},
+        {"house-static-pressure-high", house_static_pressure_high},
+        {"air-speed-below-500", air_speed_below_500},
         {"pad-not-dry-at-start", pad_not_dry_at_start},
         {"flow-disagrees-with-timing", flow_disagrees_with_timing},
+        {"flow-methods-disagree", flow_methods_disagree},
+        {"flow-unsure", flow_unsure},
         {"fans-mixed", fans_mixed},
     };
     return rules;

@@ -33,11 +33,12 @@ enum class WhichSettings { found, left };
 [[nodiscard]] std::vector<Finding> check(const VisitFile& file, const VisitTimings& timings,
                                          const Advice& advice, WhichSettings which);
 
-// The rules, each with its limit, its source and its tests on both sides. A mean reading is the limit; where
-// the setting lies within the expanded uncertainty on its safe side, the finding is a note: too close to
-// call. A rule that lacks an input finds nothing for that timer or bank. A timer on demand has no period and
-// no on-time, a fixed-interval timer no ceiling, no trim rows and no rinse: what a record holds of these is
-// not looked at.
+// The rules on settings and readings; those on equipment, air and water stand by subject in the headers
+// beside this one. Each comes with its limit, its source and its tests on both sides. A mean reading is the
+// limit; where the setting lies within the expanded uncertainty on its safe side, the finding is a note: too
+// close to call. A rule that lacks an input finds nothing for that timer or bank. A timer on demand has no
+// period and no on-time, a fixed-interval timer no ceiling, no trim rows and no rinse: what a record holds of
+// these is not looked at.
 
 /// The base on-time, or a ceiling to which a trim row can lengthen it, is not below the period; or the timer
 /// is on demand. Note where continuous running is intended, where no cycle fits, or where that is not known;
@@ -53,9 +54,10 @@ enum class WhichSettings { found, left };
 [[nodiscard]] std::vector<Finding> ceiling_below_wet_through(const RuleInputs& inputs);
 
 /// The shortest run below a bank's fill time: water never reaches the far end. Fault, with the share of the
-/// pad that gets no water (front taken as steady along the header). The shortest run is the base with the
-/// trim row that takes off most; it may become shorter still where rows are taken off at every review. Needs
-/// base on-time and a used fill reading; silent where the pump never rests.
+/// pad that gets no water: from the filling front where outlets are described and flow is known, else at a
+/// steady speed along the header; after the supply pipe where that is known. The shortest run is the base
+/// with the trim row that takes off most; it may become shorter still where rows are taken off at every
+/// review. Needs base on-time and a used fill reading; silent where the pump never rests.
 [[nodiscard]] std::vector<Finding> base_below_fill(const RuleInputs& inputs);
 
 /// The far end is unsupplied (period - shortest run + fill, the shortest run as above) for longer than its

@@ -91,9 +91,38 @@ const char* name_of_shortest(const TimerView& view) {
     return view.can_shorten() ? "shortest_run" : "base_on_time";
 }
 
-Finding fill_not_reached(const TimerView& view, const PadBank& bank, Duration on, const TimingResult& fill) {
+/// The share of a header that water has reached after that share of the fill time: the inverse of g.
+double reached_share(const Filling& filling, double time) {
+    const auto after = std::ranges::upper_bound(filling.times, time);
+    if (after == filling.times.begin() || after == filling.times.end()) {
+        return after == filling.times.begin() ? 0.0 : 1.0;
+    }
+    const auto i = static_cast<std::size_t>(after - filling.times.begin());
+    const double part = (time - filling.times[i - 1]) / (filling.times[i] - filling.times[i - 1]);
+    return filling.shares[i - 1] + part * (filling.shares[i] - filling.shares[i - 1]);
+}
+
+/// Share of a bank that a run shorter than its fill time leaves without water. The front comes through the
+/// supply pipe, where its volume is known, then along the header: by the filling front where outlets are
+/// described, else at a steady speed.
+double dry_share_of(const VisitWater& water, const PadBank& bank, Duration on, Duration fill) {
+    const auto* pump = water.pump(bank.pump);
+    const auto* supplied = water.bank(bank.id);
+    auto in_pipe = seconds(0.0);
+    if (pump != nullptr && pump->riser && pump->flow() != nullptr && in_si(pump->flow()->flow) > 0.0) {
+        in_pipe = *pump->riser / pump->flow()->flow;
+    }
+    if (in_pipe >= fill) {
+        in_pipe = seconds(0.0);  // contradicted by the reading
+    }
+    const double time = std::max(0.0, in_seconds(on - in_pipe) / in_seconds(fill - in_pipe));
+    return 1.0 - (supplied != nullptr && supplied->filling ? reached_share(*supplied->filling, time) : time);
+}
+
+Finding fill_not_reached(const TimerView& view, const VisitWater& water, const PadBank& bank, Duration on,
+                         const TimingResult& fill) {
     auto finding = finding_on(view, &bank, "base-below-fill", Severity::fault);
-    const auto dry_share = from_si<Fraction>(1.0 - in_seconds(on) / in_seconds(fill.mean));
+    const auto dry_share = from_si<Fraction>(dry_share_of(water, bank, on, fill.mean));
     finding.message = view.at_shortest_run(
         {WF_TEXT("Water needs %1 to reach the far end of %2, but a run lasts %3: in every period about "
                  "%4 of this pad gets no water at all."),
@@ -253,7 +282,7 @@ std::vector<Finding> base_below_fill(const RuleInputs& inputs) {
             }
             const auto& fill = *timed->fill;
             if (!at_least(*on, fill.mean)) {
-                findings.push_back(fill_not_reached(view, *bank, *on, fill));
+                findings.push_back(fill_not_reached(view, inputs.advice.water, *bank, *on, fill));
             } else if (!at_least(*on, fill.mean + fill.expanded)) {
                 auto finding = too_close_to_call(
                     view, *bank, "base-below-fill",

@@ -3,7 +3,7 @@
 
 #include <vector>
 
-#include "cycle/bank_evidence.h"
+#include "cycle/labels.h"
 #include "sheet/sheet.h"
 
 namespace wetfront {
@@ -37,9 +37,6 @@ template <class Q>
 [[nodiscard]] Message shown_or(const Optional<Q>& entry, Message missing, Scale scale = Scale::normal) {
     return entry ? shown(any(entry->value(), scale)) : std::move(missing);
 }
-/// A timer's name, or its number in the house where nobody named it; the same for a pump.
-[[nodiscard]] Message label_of(const House& house, const Timer& timer);
-[[nodiscard]] Message label_of(const House& house, const Pump& pump);
 /// Cells of a row that is not marked anywhere.
 [[nodiscard]] std::vector<SheetTable::Cell> row(std::vector<Message> texts);
 /// The bank of a timer that takes longest to wet through, else to fill; none if nothing was timed.

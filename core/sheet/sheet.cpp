@@ -6,19 +6,6 @@
 #include "sheet/blocks.h"
 
 namespace wetfront {
-namespace {
-
-template <class Record>
-Message name_or_number(const std::vector<Record>& all, const Record& record, const char* numbered) {
-    if (!record.name.empty()) {
-        return verbatim(record.name);
-    }
-    const auto place = std::ranges::find(all, record.id, &Record::id);
-    return {numbered, {static_cast<int>(place - all.begin()) + 1}};
-}
-
-}  // namespace
-
 Message not_entered() {
     return WF_TEXT("not entered");
 }
@@ -30,14 +17,6 @@ Message as_written(const std::string& text) {
 }
 Message shown(const AnyQuantity& quantity) {
     return {"%1", {quantity}};
-}
-
-Message label_of(const House& house, const Timer& timer) {
-    return name_or_number(house.timers, timer, WF_TEXT("timer %1"));
-}
-
-Message label_of(const House& house, const Pump& pump) {
-    return name_or_number(house.pumps, pump, WF_TEXT("pump %1"));
 }
 
 std::vector<SheetTable::Cell> row(std::vector<Message> texts) {

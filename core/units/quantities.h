@@ -40,19 +40,19 @@ using flow_per_length_unit = quotient<volume_flow_unit, bu::si::length>;
 
 // The quantities of the trade, SI inside. A difference and a level are two types: a temperature difference
 // can be added to a temperature, two temperatures cannot be added; the same for pressures.
-using Length = boost::units::quantity<boost::units::si::length>;                ///< m
-using Area = boost::units::quantity<boost::units::si::area>;                    ///< m2
-using Volume = boost::units::quantity<boost::units::si::volume>;                ///< m3
-using Duration = boost::units::quantity<boost::units::si::time>;                ///< s
-using Rate = boost::units::quantity<boost::units::si::frequency>;               ///< 1/s
-using Velocity = boost::units::quantity<boost::units::si::velocity>;            ///< m/s
-using VolumeFlow = boost::units::quantity<units_detail::volume_flow_unit>;      ///< m3/s
+using Length = boost::units::quantity<boost::units::si::length>;            ///< m
+using Area = boost::units::quantity<boost::units::si::area>;                ///< m2
+using Volume = boost::units::quantity<boost::units::si::volume>;            ///< m3
+using Duration = boost::units::quantity<boost::units::si::time>;            ///< s
+using Rate = boost::units::quantity<boost::units::si::frequency>;           ///< 1/s
+using Velocity = boost::units::quantity<boost::units::si::velocity>;        ///< m/s
+using VolumeFlow = boost::units::quantity<units_detail::volume_flow_unit>;  ///< m3/s
 using FlowPerLength =
-    boost::units::quantity<units_detail::flow_per_length_unit>;  ///< m2/s: m3/s for each metre of pad
-using Mass = boost::units::quantity<boost::units::si::mass>;     ///< kg
-using MassFlow = boost::units::quantity<units_detail::mass_flow_unit>;          ///< kg/s
-using Power = boost::units::quantity<boost::units::si::power>;                  ///< W
-using PressureDifference = boost::units::quantity<boost::units::si::pressure>;  ///< Pa
+    boost::units::quantity<units_detail::flow_per_length_unit>;         ///< m2/s: m3/s for each metre of pad
+using Mass = boost::units::quantity<boost::units::si::mass>;            ///< kg
+using MassFlow = boost::units::quantity<units_detail::mass_flow_unit>;  ///< kg/s
+using Power = boost::units::quantity<boost::units::si::power>;          ///< W
+using PressureDifference = boost::units::quantity<boost::units::si::pressure>;                        ///< Pa
 using AbsolutePressure = boost::units::quantity<boost::units::absolute<boost::units::si::pressure>>;  ///< Pa
 using TemperatureDifference = boost::units::quantity<boost::units::si::temperature>;                  ///< K
 using Temperature = boost::units::quantity<boost::units::absolute<boost::units::si::temperature>>;    ///< K

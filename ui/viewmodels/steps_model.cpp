@@ -62,15 +62,31 @@ StepState time_the_water(VisitRecord& record) {
     return state;
 }
 
+// Humidity, wet bulb or dew point: each tells the air beside its temperature. In the order in which they
+// count.
+QString humidity_entered(const Formatter& formatter, const Conditions& conditions) {
+    if (conditions.outside_humidity) {
+        return formatter.text(any(conditions.outside_humidity->value()));
+    }
+    if (conditions.outside_wet_bulb) {
+        return tr("wet bulb %1").arg(formatter.text(any(conditions.outside_wet_bulb->value())));
+    }
+    if (conditions.outside_dew_point) {
+        return tr("dew point %1").arg(formatter.text(any(conditions.outside_dew_point->value())));
+    }
+    return {};
+}
+
 StepState conditions(VisitRecord& record) {
     const auto& entered = record.file().visit.conditions;
-    StepState state{Step::conditions, tr("Conditions"), false, {}, {}};
-    state.complete = entered.outside_dry_bulb && entered.outside_humidity;
     const auto& formatter = record.context().formatter;
-    state.summary = state.complete ? tr("outside %1, %2")
-                                         .arg(formatter.text(any(entered.outside_dry_bulb->value())),
-                                              formatter.text(any(entered.outside_humidity->value())))
-                                   : tr("outside temperature and humidity are needed");
+    const QString humidity = humidity_entered(formatter, entered);
+    StepState state{
+        Step::conditions, tr("Conditions"), entered.outside_dry_bulb && !humidity.isEmpty(), {}, {}};
+    state.summary =
+        state.complete
+            ? tr("outside %1, %2").arg(formatter.text(any(entered.outside_dry_bulb->value())), humidity)
+            : tr("outside temperature and humidity are needed");
     return state;
 }
 
@@ -133,10 +149,13 @@ StepState settings_left(VisitRecord& record) {
     for (const auto& timer : file.house.timers) {
         state.complete = state.complete && has_cycle(file.visit.left_of(timer.id), timer);
     }
+    // A clogged header is no fault of the settings: only what names a timer counts, the worst first.
     const auto& findings = record.left_findings();
-    if (!findings.empty() && findings.front().severity >= Severity::fault && !file.visit.left.empty()) {
+    const auto worst =
+        std::ranges::find_if(findings, [](const Finding& each) { return !each.timer.empty(); });
+    if (worst != findings.end() && worst->severity >= Severity::fault && !file.visit.left.empty()) {
         state.problem = tr("The settings left have a %1.")
-                            .arg(record.context().formatter.text(label_of(findings.front().severity)));
+                            .arg(record.context().formatter.text(label_of(worst->severity)));
     }
     state.summary = state.complete ? tr("entered") : tr("not entered yet");
     return state;

@@ -85,7 +85,7 @@ TEST(CheckCommandTest, the_json_object_has_the_documented_keys_and_values_carry_
     ASSERT_FALSE(json.at("findings").empty());
     const auto& finding = json.at("findings")[0];
     EXPECT_EQ(keys_of(finding), (std::set<std::string>{"rule", "severity", "timer", "bank", "where",
-                                                       "message", "remedy", "source", "values"}));
+                                                       "message", "remedy", "source", "values", "causes"}));
     EXPECT_EQ(finding.at("rule"), "pump-never-rests");
     EXPECT_EQ(finding.at("severity"), "waste");
     EXPECT_TRUE(finding.at("bank").is_null());
@@ -99,7 +99,7 @@ TEST(CheckCommandTest, the_exit_status_says_whether_something_reached_the_severi
     EXPECT_EQ(run({"check", "-", "--fail-on", "fault"}, file).status, 0);
     EXPECT_EQ(run({"check", "-", "--fail-on", "waste"}, file).status, 1);
     EXPECT_EQ(run({"check", "-", "--fail-on", "note"}, file).status, 1);
-    EXPECT_EQ(run({"check", "-", "--settings", "left", "--fail-on", "waste"}, file).status, 0);
+    EXPECT_EQ(run({"check", "-", "--settings", "left", "--fail-on", "waste"}, example()).status, 0);
     expect_refused(run({"check", "-", "--fail-on", "catastrophe"}, file), "catastrophe");
     expect_refused(run({"check", "-", "--settings", "advised"}, file), "advised");
 }

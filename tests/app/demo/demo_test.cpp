@@ -105,8 +105,10 @@ TEST(DemoTest, the_pump_of_house_birch_never_rests_on_what_was_found_and_rests_o
         EXPECT_FALSE(has(left, "pump-never-rests")) << file.visit.id.text << "\n" << told(left);
     }
     const auto last = findings(visits_to("House Birch").back(), WhichSettings::found);
-    EXPECT_EQ(last.front().rule, "pump-never-rests") << told(last);
-    EXPECT_EQ(last.front().severity, Severity::waste) << told(last);
+    const auto restless = std::ranges::find(last, "pump-never-rests", &Finding::rule);
+    ASSERT_NE(restless, last.end()) << told(last);
+    EXPECT_EQ(restless->severity, Severity::waste) << told(last);
+    EXPECT_TRUE(has(last, "bleed-too-small")) << told(last);
 }
 
 TEST(DemoTest, the_banks_of_house_cedar_differ_more_each_summer_until_the_old_ceiling_is_too_short) {
@@ -127,7 +129,11 @@ TEST(DemoTest, the_banks_of_house_cedar_differ_more_each_summer_until_the_old_ce
     });
     ASSERT_NE(ceiling, found.end()) << told(found);
     EXPECT_EQ(ceiling->bank, visits.back().house.banks[1].id) << told(found);
-    EXPECT_EQ(ceiling->severity, Severity::fault) << told(found);
+    // The rinse that was left the year before still wets the far end once a day.
+    EXPECT_EQ(ceiling->severity, Severity::note) << told(found);
+    const auto clogged = std::ranges::find(found, "outlets-clogged", &Finding::rule);
+    ASSERT_NE(clogged, found.end()) << told(found);
+    EXPECT_EQ(clogged->bank, visits.back().house.banks[1].id) << told(found);
 }
 
 TEST(DemoTest, what_is_left_is_what_is_advised_and_is_safe) {
@@ -146,7 +152,10 @@ TEST(DemoTest, what_is_left_is_what_is_advised_and_is_safe) {
             }
         }
         for (const auto& finding : findings(file, WhichSettings::left)) {
-            EXPECT_EQ(finding.severity, Severity::note) << file.visit.id.text << "\n" << told({finding});
+            // What is said of header, pads and water stands whatever is set.
+            EXPECT_TRUE(finding.severity == Severity::note || finding.timer.empty())
+                << file.visit.id.text << "\n"
+                << told({finding});
         }
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <gmock/gmock.h>
 
+#include <algorithm>
+#include <iterator>
 #include <random>
 
 #include "rule_case.h"
@@ -26,12 +28,54 @@ TEST(RulesTest, the_catalogue_has_these_rules_under_stable_ids) {
     for (const auto& rule : all_rules()) {
         ids.emplace_back(rule.id);
     }
-    EXPECT_THAT(ids, ElementsAre("pump-never-rests", "base-below-fill", "ceiling-below-wet-through",
-                                 "gap-outlasts-wet-pad", "pad-not-dry-at-start", "flow-disagrees-with-timing",
-                                 "fans-mixed"));
+    EXPECT_THAT(ids, testing::ElementsAreArray({"pump-never-rests",
+                                                "base-below-fill",
+                                                "ceiling-below-wet-through",
+                                                "gap-outlasts-wet-pad",
+                                                "start-temperature-high",
+                                                "start-temperature-low",
+                                                "humidity-cut-off-useless",
+                                                "humidity-cut-off-early",
+                                                "pump-cannot-fill-header",
+                                                "header-starves-outlets",
+                                                "circulation-below-minimum",
+                                                "make-up-too-small",
+                                                "sump-runs-dry",
+                                                "pad-cools-less-than-expected",
+                                                "bank-cools-less",
+                                                "outlets-clogged",
+                                                "fill-slower-than-expected",
+                                                "bank-wets-slower",
+                                                "bank-fills-slower",
+                                                "bank-gets-less-water",
+                                                "sump-runs-over",
+                                                "cycles-below-two",
+                                                "bleed-too-small",
+                                                "water-scales-pads",
+                                                "bank-takes-up-less",
+                                                "fill-faster-than-expected",
+                                                "outlets-pass-too-much",
+                                                "header-uneven",
+                                                "flow-below-ten-evaporations",
+                                                "reserve-short",
+                                                "ph-out-of-range",
+                                                "pad-cools-more-than-expected",
+                                                "face-velocity-above-design",
+                                                "face-velocity-uneven",
+                                                "face-points-few",
+                                                "pad-pressure-drop-high",
+                                                "pad-pressure-drop-low",
+                                                "house-static-pressure-high",
+                                                "air-speed-below-500",
+                                                "pad-not-dry-at-start",
+                                                "flow-disagrees-with-timing",
+                                                "flow-methods-disagree",
+                                                "flow-unsure",
+                                                "fans-mixed"}));
 }
 
-TEST(RulesTest, a_rule_names_its_findings_after_itself_and_gives_remedy_and_source) {
+// Houses in which, between them, every rule finds something.
+RuleCase house_with_bad_settings() {
     RuleCase house{4, 4};
     house.cycle("300s", "300s", 1);
     house.cycle("20s", "300s", 2);
@@ -54,19 +98,135 @@ TEST(RulesTest, a_rule_names_its_findings_after_itself_and_gives_remedy_and_sour
     disagreeing.share_from_timings = 0.1;
     disagreeing.share_from_flow = 0.2;
     disagreeing.shares_disagree = true;
+    house.conditions().bird_age_days = 40.0;
+    house.conditions().face_velocity = typed<Velocity>("1.5m/s");
+    house.house().sensors = {{Id{"s"}, SensorKind::humidity, SensorPlace::outside}};
+    for (int timer = 1; timer <= 4; ++timer) {
+        house.found(timer).start_temperature = typed<Temperature>(timer % 2 == 0 ? "75degF" : "92degF");
+        house.found(timer).humidity_cut_off = typed<Fraction>(timer % 2 == 0 ? "90%" : "40%");
+    }
+    house.house().fan_airflow = typed<VolumeFlow>("80m3/s");
+    house.house().cross_section = typed<Area>("40m2");
+    house.conditions().static_pressure = typed<PressureDifference>("70Pa");
+    return house;
+}
+
+/// A header of 18 m, 50 mm, with outlets every 300 mm.
+void describe(PadBank& bank, const char* outlets) {
+    bank.header_bore = typed<Length>("50mm");
+    bank.outlet_bore = typed<Length>(outlets);
+    bank.outlet_spacing = typed<Length>("300mm");
+}
+
+RuleCase house_with_bad_headers() {
+    RuleCase house{5, 5};
+    describe(house.builder.bank(1), "5mm");  // does not fill
+    house.flows("20L/min", 1);
+    describe(house.builder.bank(2), "5mm");  // starves
+    house.builder.bank(2).header_rise = typed<Length>("200mm");
+    house.flows("20L/min", 2);
+    describe(house.builder.bank(3), "3mm");  // uneven, clogged, slow
+    house.builder.bank(3).header_bore = typed<Length>("25mm");
+    house.flows("60L/min", 3);
+    house.at(3).inlet_head = typed<Length>("10m");
+    house.timed(3).fill = RuleCase::reading(200.0, 2.0);
+    describe(house.builder.bank(4), "3mm");  // passes too much, fast
+    house.flows("60L/min", 4);
+    house.at(4).inlet_head = typed<Length>("100mm");
+    house.timed(4).fill = RuleCase::reading(10.0, 1.0);
+    house.timed(3).wetting = RuleCase::reading(400.0, 4.0);
+    house.timed(5).wetting = RuleCase::reading(50.0, 4.0);  // takes up less
+    house.flows("150L/min", 5);
+    auto& unsure = house.conditions().flows.at(4);
+    unsure.flow.reset();
+    unsure.bucket_volume = typed<Volume>("12.5L");
+    unsure.bucket_time = typed<Duration>("5s");
+    auto& disagree = house.conditions().flows.at(3);
+    disagree.bucket_volume = typed<Volume>("20L");
+    disagree.bucket_time = typed<Duration>("40s");
+    disagree.meter_volume = typed<Volume>("300L");
+    disagree.meter_time = typed<Duration>("300s");
+    return house;
+}
+
+RuleCase house_with_bad_air_and_sumps() {
+    RuleCase house{4, 2};
+    house.builder.both_weathers();
+    for (int bank = 1; bank <= 4; ++bank) {
+        house.builder.bank(bank).header_bore = typed<Length>("50mm");
+        house.at(bank).behind_pad = typed<Temperature>("25degC");
+        for (const char* speed : {"1.2m/s", "1.2m/s", "1.3m/s", "1.2m/s", "1.2m/s"}) {
+            house.at(bank).face_points.push_back({typed<Velocity>(speed)});
+        }
+    }
+    house.at(1).behind_pad = typed<Temperature>("29degC");    // cools less
+    house.at(2).behind_pad = typed<Temperature>("22.6degC");  // "cools more"
+    house.at(3).behind_pad = typed<Temperature>("25.6degC");  // less than bank 2
+    house.at(3).pressure_drop = typed<PressureDifference>("30Pa");
+    house.at(4).pressure_drop = typed<PressureDifference>("0Pa");
+    house.at(2).face_points = {{typed<Velocity>("2.5m/s")}};
+    house.at(1).face_points.at(0).speed = typed<Velocity>("3.5m/s");
+    house.timed(1).wetting = RuleCase::reading(200.0, 4.0);
+    house.timed(2).wetting = RuleCase::reading(100.0, 4.0);
+    house.timed(3).fill = RuleCase::reading(90.0, 4.0);
+    house.timed(4).fill = RuleCase::reading(40.0, 4.0);
+    house.builder.bank(3).thickness = typed<Length>("100mm");
+    house.builder.bank(4).thickness = typed<Length>("100mm");
+    house.flows("100L/min", 1);
+    house.flows("60L/min", 2);
+    house.pump(1).sump_volume = typed<Volume>("50L");
+    house.pump(1).make_up_flow = typed<VolumeFlow>("1L/min");
+    house.pump(1).sump_area = typed<Area>("0.5m2");
+    house.pump(1).sump_freeboard = typed<Length>("20mm");
+    house.pump(2).sump_volume = typed<Volume>("200L");
+    house.pump(2).make_up_flow = typed<VolumeFlow>("100L/min");
+    return house;
+}
+
+RuleCase house_with_water(const char* sump, double sump_ph) {
+    RuleCase house;
+    house.conditions().conductivity = typed<Conductivity>("500uS/cm");
+    house.conditions().sump_conductivity = typed<Conductivity>(sump);
+    house.conditions().calcium_hardness = typed<Concentration>("110mg/L");
+    house.conditions().alkalinity = typed<Concentration>("120mg/L");
+    house.conditions().sump_temperature = typed<Temperature>("22degC");
+    house.conditions().sump_ph = sump_ph;
+    return house;
+}
+
+void expect_whole(const Finding& finding) {
+    EXPECT_FALSE(finding.message.empty()) << finding.rule;
+    EXPECT_FALSE(finding.remedy.empty()) << finding.rule;
+    EXPECT_FALSE(finding.source.empty()) << finding.rule;
+    // A pH is no quantity; its number stands in the message.
+    EXPECT_EQ(finding.values.empty(), finding.rule == "ph-out-of-range") << finding.rule;
+    std::vector<Message> texts{finding.message, finding.remedy};
+    for (const auto& cause : finding.causes) {
+        texts.push_back(cause.cause);
+        texts.push_back(cause.next_check);
+    }
+    for (const auto& each : texts) {
+        for (const auto system : {UnitSystem::si, UnitSystem::us}) {
+            const auto text = in_english(each, system);
+            EXPECT_THAT(text, testing::Not(testing::ContainsRegex("%[1-9]"))) << finding.rule;
+            EXPECT_THAT(text, testing::EndsWith(".")) << finding.rule;
+        }
+    }
+}
+
+TEST(RulesTest, a_rule_names_its_findings_after_itself_and_gives_remedy_and_source) {
+    std::vector<RuleCase> houses{house_with_bad_settings(),          house_with_bad_headers(),
+                                 house_with_bad_air_and_sumps(),     house_with_water("750uS/cm", 5.5),
+                                 house_with_water("2500uS/cm", 7.0), house_with_water("1200uS/cm", 9.0)};
     for (const auto& rule : all_rules()) {
-        const auto findings = house.findings(rule.check);
-        ASSERT_THAT(findings, SizeIs(Ge(1U))) << rule.id;
+        std::vector<Finding> findings;
+        for (auto& house : houses) {
+            std::ranges::move(house.findings(rule.check), std::back_inserter(findings));
+        }
+        EXPECT_THAT(findings, SizeIs(Ge(1U))) << rule.id;
         for (const auto& finding : findings) {
             EXPECT_EQ(finding.rule, rule.id);
-            EXPECT_FALSE(finding.message.empty());
-            EXPECT_FALSE(finding.remedy.empty());
-            EXPECT_FALSE(finding.source.empty());
-            EXPECT_FALSE(finding.values.empty());
-            for (const auto& text : {english(finding.message), english(finding.remedy)}) {
-                EXPECT_THAT(text, testing::Not(testing::ContainsRegex("%[1-9]")));
-                EXPECT_EQ(text.back(), '.') << text;
-            }
+            expect_whole(finding);
         }
     }
 }
@@ -145,6 +305,9 @@ TEST(RulesTest, advised_settings_get_neither_fault_nor_waste) {
         visit.file().visit.left = {as_settings(advice.timers.at(0))};
         (advice.timers.at(0).cycled ? cycled : continuous) += 1;
         for (const auto& finding : check(visit.file(), timings, advice, WhichSettings::left)) {
+            if (finding.timer.empty()) {
+                continue;  // about the banks, which here are as unlike as chance makes them
+            }
             EXPECT_EQ(finding.severity, Severity::note)
                 << "house " << house << ": " << finding.rule << ": " << english(finding.message);
         }

@@ -313,6 +313,38 @@ TEST(BaseBelowFillTest, a_fixed_interval_is_judged_and_a_timer_on_demand_is_not)
     }
 }
 
+// 60 L/min and 10 L in the supply pipe: the front is in the header from 10 s to 45 s, and a run of 36 s
+// brings it along 26/35 of it.
+TEST(BaseBelowFillTest, the_supply_pipe_leaves_less_time_for_the_header) {
+    auto house = with_fill("36s");
+    house.flows("60L/min");
+    house.pump().riser_volume = typed<Volume>("10L");
+    EXPECT_NEAR(value_in(house.findings(base_below_fill).at(0), "dry_share"), 9.0 / 35.0, 1e-9);
+    house.cycle("9s", "300s");
+    EXPECT_NEAR(value_in(house.findings(base_below_fill).at(0), "dry_share"), 1.0, 1e-9);
+    // A pipe that would fill more slowly than water was seen at the far end is not as entered.
+    house.cycle("36s", "300s");
+    house.pump().riser_volume = typed<Volume>("60L");
+    EXPECT_NEAR(value_in(house.findings(base_below_fill).at(0), "dry_share"), 0.2, 1e-9);
+}
+
+// Outlets behind the front take more and more of the flow, so that it is quick at first: at 80 % of the time
+// it is farther than 80 % of the way. The share reached must be the one to which the front takes that time.
+TEST(BaseBelowFillTest, described_outlets_give_the_front_its_shape) {
+    auto house = with_fill("36s");
+    house.flows("60L/min");
+    house.builder.bank(1).header_bore = typed<Length>("50mm");
+    ASSERT_NEAR(value_in(house.findings(base_below_fill).at(0), "dry_share"), 0.2, 1e-9);
+    house.builder.bank(1).outlet_bore = typed<Length>("4mm");
+    house.builder.bank(1).outlet_spacing = typed<Length>("300mm");
+    const double dry = value_in(house.findings(base_below_fill).at(0), "dry_share");
+    EXPECT_LT(dry, 0.19);
+    EXPECT_GT(dry, 0.0);
+    const auto& filling = house.advice.water.banks.at(0).filling;
+    ASSERT_TRUE(filling);
+    EXPECT_NEAR(filling->arrival_share(1.0 - dry), 36.0 / 45.0, 1e-9);
+}
+
 TEST(BaseBelowFillTest, the_remedy_is_the_advice_where_there_is_some) {
     auto cycled = with_fill("36s");
     cycled.advise_cycle(85.0, 300.0);

@@ -47,7 +47,7 @@ inline VisitFile complete_visit(int banks, int timers = 1) {
         visited.conditions.flows.push_back({pump.id, typed<VolumeFlow>(flow.c_str())});
     }
     for (auto& bank : house.banks) {
-        bank.header_bore = typed<Length>("50mm");
+        bank.header_bore = typed<Length>("100mm");
         bank.outlet_bore = typed<Length>("3mm");
         bank.outlet_spacing = typed<Length>("75mm");
     }

@@ -22,7 +22,8 @@ TEST_P(SheetFindingsOverBanks, each_finding_stands_with_place_text_remedy_and_so
     ASSERT_THAT(lists, SizeIs(1));
     const auto& printed = lists[0].findings;
     ASSERT_EQ(printed.size(), sheet.found.size());
-    ASSERT_EQ(printed.size(), static_cast<std::size_t>(GetParam()) + 1U);
+    EXPECT_EQ(std::ranges::count_if(sheet.found, [](const Finding& each) { return !each.timer.empty(); }),
+              GetParam() + 1);
     for (std::size_t i = 0; i < printed.size(); ++i) {
         EXPECT_EQ(printed[i].severity, sheet.found[i].severity);
         EXPECT_EQ(printed[i].message, sheet.found[i].message);

@@ -22,9 +22,11 @@ House sample_house() {
     house.id = Id{"house-1"};
     house.farm = Id{"farm-1"};
     house.name = "House 1";
-    house.pumps = {
-        {.id = Id{"pump-1"}, .name = "North", .sump_volume = {}, .make_up_flow = {}, .riser_volume = {}},
-        {.id = Id{"pump-2"}, .name = "South", .sump_volume = {}, .make_up_flow = {}, .riser_volume = {}}};
+    for (const auto& [id, name] : {std::pair{"pump-1", "North"}, {"pump-2", "South"}}) {
+        auto& pump = house.pumps.emplace_back();
+        pump.id = Id{id};
+        pump.name = name;
+    }
     for (const auto& [id, pump] :
          {std::pair{"bank-1", "pump-1"}, {"bank-2", "pump-1"}, {"bank-3", "pump-2"}}) {
         PadBank bank;
