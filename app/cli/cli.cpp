@@ -51,6 +51,10 @@ ExitStatus run(const std::vector<std::string>& arguments, const CliSurroundings&
     Work chosen;
     CLI::App app;
     describe(app, common);
+    add_air(app, common, chosen);
+    add_pad(app, common, chosen);
+    add_header(app, common, chosen);
+    add_water(app, common, chosen);
     add_timing(app, common, chosen);
     add_cycle(app, common, chosen);
     add_advise(app, common, chosen);

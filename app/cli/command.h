@@ -25,6 +25,10 @@ using Work = std::function<Result<ExitStatus>()>;
 
 /// Adds a command to `app`. When it is chosen, `chosen` becomes what it has to do; nothing runs while
 /// arguments are read.
+void add_air(CLI::App& app, const Common& common, Work& chosen);
+void add_pad(CLI::App& app, const Common& common, Work& chosen);
+void add_header(CLI::App& app, const Common& common, Work& chosen);
+void add_water(CLI::App& app, const Common& common, Work& chosen);
 void add_timing(CLI::App& app, const Common& common, Work& chosen);
 void add_cycle(CLI::App& app, const Common& common, Work& chosen);
 void add_advise(CLI::App& app, const Common& common, Work& chosen);

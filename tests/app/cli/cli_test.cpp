@@ -32,6 +32,10 @@ CliRun run_program(const std::string& arguments) {
 
 TEST(CliTest, help_stands_everywhere_with_an_example) {
     const std::vector<std::vector<std::string>> commands{{},
+                                                         {"air"},
+                                                         {"pad"},
+                                                         {"header"},
+                                                         {"water"},
                                                          {"timing"},
                                                          {"cycle"},
                                                          {"advise"},
