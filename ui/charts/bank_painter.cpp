@@ -13,12 +13,6 @@ double share(double value) {
     return std::clamp(value, 0.0, 1.0);
 }
 
-QColor tint(const QColor& color, double strength) {
-    QColor out = color;
-    out.setAlphaF(static_cast<float>(strength));
-    return out;
-}
-
 // Depth of the wetted region at a share of the way along, straight between the middles of the columns.
 double depth_at(const std::vector<double>& columns, double along) {
     const double position = along * static_cast<double>(columns.size()) - 0.5;
@@ -183,7 +177,7 @@ private:
         }
     }
 
-    // Gutter, sump with its water, the pump (ISO 1219: a circle with the triangle of flow) and its riser.
+    // Gutter, sump with its water, the pump and its riser.
     void paint_water_circuit() {
         const bool drips =
             std::find(picture_.dripping.begin(), picture_.dripping.end(), true) != picture_.dripping.end();
@@ -221,14 +215,7 @@ private:
         painter_.drawPolyline(QPolygonF{} << QPointF{place_.pump.x(), place_.pump.y() - r} << elbow
                                           << QPointF{place_.along(0.0), pipe_y});
 
-        painter_.setPen(pen_of(ink_.line, ink_.stroke));
-        painter_.setBrush(picture_.running ? ink_.water : ink_.ground);
-        painter_.drawEllipse(place_.pump, r, r);
-        const QPolygonF triangle = QPolygonF{} << place_.pump + QPointF{0.0, -r}
-                                               << place_.pump + QPointF{0.8 * r, 0.55 * r}
-                                               << place_.pump + QPointF{-0.8 * r, 0.55 * r};
-        painter_.setBrush(picture_.running ? QBrush{ink_.ground} : QBrush{Qt::NoBrush});
-        painter_.drawPolygon(triangle);
+        paint_pump(painter_, place_.pump, r, picture_.running, ink_);
     }
 
     QPainter& painter_;

@@ -24,6 +24,12 @@ QPen pen_of(const QColor& color, double width) {
     return QPen{color, width, Qt::SolidLine, Qt::FlatCap, Qt::MiterJoin};
 }
 
+QColor tint(const QColor& color, double strength) {
+    QColor out = color;
+    out.setAlphaF(static_cast<float>(strength));
+    return out;
+}
+
 void hatch(QPainter& painter, const QRectF& area, double spacing, const QPen& pen) {
     if (area.isEmpty() || spacing <= 0.0) {
         return;
@@ -68,6 +74,16 @@ void paint_drop(QPainter& painter, QPointF tip, double size, const QColor& color
     drop.arcTo(QRectF{centre.x() - radius, centre.y() - radius, 2.0 * radius, 2.0 * radius}, 0.0, -180.0);
     drop.quadTo(QPointF{centre.x() - radius * 0.9, centre.y() - radius}, tip);
     painter.fillPath(drop, color);
+}
+
+void paint_pump(QPainter& painter, QPointF centre, double radius, bool running, const Ink& ink) {
+    painter.setPen(pen_of(ink.line, ink.stroke));
+    painter.setBrush(running ? ink.water : ink.ground);
+    painter.drawEllipse(centre, radius, radius);
+    painter.setBrush(running ? QBrush{ink.ground} : QBrush{Qt::NoBrush});
+    painter.drawPolygon(QPolygonF{} << centre + QPointF{0.0, -radius}
+                                    << centre + QPointF{0.8 * radius, 0.55 * radius}
+                                    << centre + QPointF{-0.8 * radius, 0.55 * radius});
 }
 
 }  // namespace wetfront::ui

@@ -25,6 +25,9 @@ struct Ink {
 /// A solid line of that colour with square joints.
 [[nodiscard]] QPen pen_of(const QColor& color, double width);
 
+/// The colour, see-through: `strength` 0 to 1.
+[[nodiscard]] QColor tint(const QColor& color, double strength);
+
 /// Slanting lines that fill `area`, `spacing` apart across the x axis; vector lines, nothing outside the
 /// area.
 void hatch(QPainter& painter, const QRectF& area, double spacing, const QPen& pen);
@@ -34,5 +37,8 @@ void crosses(QPainter& painter, const QRectF& area, double step, const Ink& ink)
 
 /// A falling drop with its tip up; `size` is its height.
 void paint_drop(QPainter& painter, QPointF tip, double size, const QColor& color);
+
+/// A pump (ISO 1219: a circle with the triangle of flow, here upward), filled while it runs.
+void paint_pump(QPainter& painter, QPointF centre, double radius, bool running, const Ink& ink);
 
 }  // namespace wetfront::ui

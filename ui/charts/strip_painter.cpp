@@ -14,12 +14,6 @@ constexpr float wet_fill = 0.62F;    ///< the far end takes up water, or drips
 constexpr float ahead_fill = 0.28F;  ///< the pump's end does, the far end not yet
 constexpr float rest_fill = 0.10F;   ///< no water comes
 
-QColor tint(const QColor& color, float strength) {
-    QColor out = color;
-    out.setAlphaF(strength);
-    return out;
-}
-
 void fill(QPainter& painter, const QPolygonF& shape, const QColor& color) {
     painter.setPen(Qt::NoPen);
     painter.setBrush(color);

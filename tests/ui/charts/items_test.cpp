@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <gmock/gmock.h>
 
+#include "items/air_item.h"
 #include "items/cycle_strip_item.h"
+#include "items/header_item.h"
 #include "seen.h"
 #include "ui_support/qml_window.h"
 
@@ -95,6 +97,111 @@ TEST(ItemsTest, every_key_of_a_map_is_read) {
     EXPECT_EQ(strip.dry_patch_s, 280);
     EXPECT_EQ(strip.lowest_level, 0.75);
     EXPECT_EQ(strip.drip_returns_s, 90.5);
+}
+
+TEST(ItemsTest, a_header_is_painted_from_a_map_and_anew_when_it_changes) {
+    QmlWindow window{page("HeaderItem { id: one; anchors.fill: parent; waterColor: \"#0000ff\"\n"
+                          "font.pixelSize: 12; picture: ({outlets: [Qt.point(0.2, 1.2), Qt.point(0.5, 1), "
+                          "Qt.point(0.8, 0.8)], first: \"first\"}) }"),
+                     QSize{400, 200}};
+    const int three = count_pixels(window.window().grabWindow(), is_water);
+    const QVariantMap one_outlet{{"outlets", QVariantList{QPointF{0.5, 1.0}}}};
+    EXPECT_TRUE(drawing(window)->setProperty("picture", one_outlet));
+    const int one = count_pixels(window.window().grabWindow(), is_water);
+    EXPECT_LT(one, three);
+    EXPECT_TRUE(drawing(window)->setProperty("picture", QVariantMap{}));
+    EXPECT_EQ(count_pixels(window.window().grabWindow(), is_water), 0);
+    EXPECT_GT(one, 0);
+}
+
+TEST(ItemsTest, every_key_of_a_headers_map_is_read) {
+    const HeaderPicture picture =
+        header_picture_of({{"pumpOnLeft", false},
+                           {"outlets", QVariantList{QPointF{0.25, 1.5}}},
+                           {"other", QVariant::fromValue(QList{QPointF{0.5, 0.75}})},
+                           {"inletHead", "a"},
+                           {"uniformity", "b"},
+                           {"first", "c"},
+                           {"last", "d"},
+                           {"mean", "e"},
+                           {"lowest", "f"},
+                           {"lowQuarter", "g"},
+                           {"barsName", "h"},
+                           {"otherName", "i"}});
+    EXPECT_FALSE(picture.pump_on_left);
+    ASSERT_EQ(picture.outlets.size(), 1U);
+    EXPECT_EQ(picture.outlets[0].at, 0.25);
+    EXPECT_EQ(picture.outlets[0].flow, 1.5);
+    ASSERT_EQ(picture.other.size(), 1U);
+    EXPECT_EQ(picture.other[0].at, 0.5);
+    EXPECT_EQ(picture.other[0].flow, 0.75);
+    EXPECT_EQ(picture.inlet_head + picture.uniformity + picture.first + picture.last + picture.mean +
+                  picture.lowest + picture.low_quarter + picture.bars_name + picture.other_name,
+              "abcdefghi");
+}
+
+TEST(ItemsTest, a_header_whose_map_names_no_end_has_its_pump_on_the_left) {
+    EXPECT_TRUE(header_picture_of({}).pump_on_left);
+    EXPECT_TRUE(header_picture_of({}).outlets.empty());
+}
+
+TEST(ItemsTest, the_air_is_painted_from_a_map_and_anew_when_it_changes) {
+    QmlWindow window{
+        page("AirItem { id: one; anchors.fill: parent; warmColor: \"#ff0000\"; waterColor: \"#0000ff\"\n"
+             "font.pixelSize: 12; picture: ({temperature: {from: 10, to: 45, title: \"t\"}, "
+             "water: {from: 0, to: 30, title: \"w\"}, "
+             "curves: [{kind: \"saturation\", points: [Qt.point(10, 8), Qt.point(30, 27)], label: \"100\"}], "
+             "outside: {temperature: 40, water: 8, label: \"o\"}, "
+             "behindPad: {temperature: 22, water: 14, label: \"b\"}, "
+             "house: {temperature: 35, water: 15, label: \"h\"}}) }"),
+        QSize{400, 200}};
+    EXPECT_GT(count_pixels(window.window().grabWindow(), is_warm), 20);
+    EXPECT_GT(count_pixels(window.window().grabWindow(), is_strong_water), 100);
+    EXPECT_TRUE(drawing(window)->setProperty("picture", QVariantMap{}));
+    EXPECT_EQ(count_pixels(window.window().grabWindow(), [](QRgb p) { return (p & 0xffffff) != 0xffffff; }),
+              0);
+}
+
+TEST(ItemsTest, every_key_of_the_airs_map_is_read) {
+    const auto state = [](double temperature, const char* label) {
+        return QVariantMap{{"temperature", temperature}, {"water", 9.5}, {"label", label}};
+    };
+    const auto curve = [](const char* kind) {
+        return QVariantMap{
+            {"kind", kind}, {"points", QVariantList{QPointF{1.0, 2.0}, QPointF{3.0, 4.0}}}, {"label", kind}};
+    };
+    const AirPicture picture = air_picture_of(
+        {{"temperature", QVariantMap{{"from", 10}, {"to", 45}, {"title", "t"}}},
+         {"water", QVariantMap{{"from", 1}, {"to", 30}, {"title", "w"}}},
+         {"curves", QVariantList{curve("saturation"), curve("humidity"), curve("wetBulb"), curve("other")}},
+         {"outside", state(35.0, "o")},
+         {"behindPad", state(25.0, "b")},
+         {"house", state(27.0, "h")}});
+    EXPECT_EQ(picture.temperature.from, 10.0);
+    EXPECT_EQ(picture.temperature.to, 45.0);
+    EXPECT_EQ(picture.temperature.title, "t");
+    EXPECT_EQ(picture.water.from, 1.0);
+    EXPECT_EQ(picture.water.to, 30.0);
+    EXPECT_EQ(picture.water.title, "w");
+    ASSERT_EQ(picture.curves.size(), 3U);
+    EXPECT_EQ(picture.curves[0].kind, AirCurveKind::saturation);
+    EXPECT_EQ(picture.curves[1].kind, AirCurveKind::humidity);
+    EXPECT_EQ(picture.curves[2].kind, AirCurveKind::wet_bulb);
+    EXPECT_EQ(picture.curves[2].label, "wetBulb");
+    EXPECT_EQ(picture.curves[0].points, QPolygonF({QPointF{1.0, 2.0}, QPointF{3.0, 4.0}}));
+    ASSERT_TRUE(picture.outside && picture.behind_pad && picture.house);
+    EXPECT_EQ(picture.outside->at, QPointF(35.0, 9.5));
+    EXPECT_EQ(picture.behind_pad->at, QPointF(25.0, 9.5));
+    EXPECT_EQ(picture.house->at, QPointF(27.0, 9.5));
+    EXPECT_EQ(picture.outside->label + picture.behind_pad->label + picture.house->label, "obh");
+}
+
+TEST(ItemsTest, an_air_state_without_both_numbers_is_not_known) {
+    const AirPicture picture = air_picture_of({{"outside", QVariantMap{{"temperature", 35.0}}},
+                                               {"house", QVariantMap{{"water", 9.0}, {"label", "h"}}}});
+    EXPECT_FALSE(picture.outside);
+    EXPECT_FALSE(picture.behind_pad);
+    EXPECT_FALSE(picture.house);
 }
 
 }  // namespace
