@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "viewmodels/form_model.h"
 
+#include <algorithm>
+
 #include "records/record_text.h"
 
 namespace wetfront::ui {
@@ -174,6 +176,48 @@ void FormModel::set_fields(std::vector<FormField> fields) {
     emit refreshed();
 }
 
+void FormModel::change_fields(std::vector<FormField> fields) {
+    const auto same = [](const FormField& one, const FormField& other) {
+        return std::string_view{one.about.key} == other.about.key && one.title == other.title;
+    };
+    const auto before = std::mismatch(fields_.begin(), fields_.end(), fields.begin(), fields.end(), same);
+    const auto head = before.first - fields_.begin();
+    const auto behind = std::mismatch(fields_.rbegin(), std::make_reverse_iterator(before.first),
+                                      fields.rbegin(), std::make_reverse_iterator(before.second), same);
+    const auto tail = behind.first - fields_.rbegin();
+    const auto old_end = static_cast<std::ptrdiff_t>(fields_.size()) - tail;
+    const auto new_end = static_cast<std::ptrdiff_t>(fields.size()) - tail;
+    if (old_end > head) {
+        beginRemoveRows({}, static_cast<int>(head), static_cast<int>(old_end) - 1);
+        fields_.erase(fields_.begin() + head, fields_.begin() + old_end);
+        endRemoveRows();
+    }
+    if (new_end > head) {
+        beginInsertRows({}, static_cast<int>(head), static_cast<int>(new_end) - 1);
+        fields_ = std::move(fields);
+        endInsertRows();
+    } else {
+        fields_ = std::move(fields);
+    }
+    refresh();
+}
+
+QString FormModel::summary() const {
+    std::ptrdiff_t asked = 0;
+    std::ptrdiff_t entered = 0;
+    bool grows = false;
+    for (const auto& field : fields_) {
+        const bool filled = !field.entry().isEmpty();
+        entered += filled ? 1 : 0;
+        asked += field.spare ? 0 : 1;
+        grows = grows || field.spare;
+    }
+    if (entered == 0) {
+        return tr("nothing entered");
+    }
+    return grows ? tr("%1 entered").arg(entered) : tr("%1 of %2 entered").arg(entered).arg(asked);
+}
+
 void FormModel::refresh() {
     if (!fields_.empty()) {
         emit dataChanged(index(0), index(count() - 1));
@@ -185,11 +229,15 @@ QString FormModel::enter(int row, const QString& text) {
     if (row < 0 || row >= count()) {
         return tr("There is no such line.");
     }
-    const auto result = fields_[static_cast<std::size_t>(row)].set(text.trimmed().toStdString());
+    // A copy: storing it may change the lines, this one among them.
+    const auto set = fields_[static_cast<std::size_t>(row)].set;
+    const auto result = set(text.trimmed().toStdString());
     if (!result) {
         return QString::fromStdString(result.error().text());
     }
-    emit dataChanged(index(row), index(row));
+    if (row < count()) {
+        emit dataChanged(index(row), index(row));
+    }
     emit entered();
     return {};
 }

@@ -22,6 +22,7 @@ struct FormField {
     Type type = Type::text;
     Field about{"", ""};
     QString title;             ///< a name in front of the label, where several things have the same line
+    bool spare = false;        ///< of the empty item at the end of a list: there to be filled in
     std::optional<Kind> kind;  ///< of a quantity
     std::vector<std::pair<QString, QString>> choices;      ///< value and words, of a choice
     std::function<QString()> entry;                        ///< as entered; empty: not entered
@@ -36,6 +37,7 @@ class FormModel : public QAbstractListModel {
     QML_ELEMENT
     QML_UNCREATABLE("made by a view model")
     Q_PROPERTY(int count READ count NOTIFY refreshed)
+    Q_PROPERTY(QString summary READ summary NOTIFY refreshed)  ///< "4 of 9 entered"
 
 public:
     enum Role {
@@ -60,7 +62,12 @@ public:
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
     [[nodiscard]] int count() const { return static_cast<int>(fields_.size()); }
 
+    [[nodiscard]] QString summary() const;
+
     void set_fields(std::vector<FormField> fields);
+    /// The same, where the form is in sight: lines that were there stay the lines they are, others come and
+    /// go.
+    void change_fields(std::vector<FormField> fields);
     /// The records behind it, or the unit system, changed.
     void refresh();
 

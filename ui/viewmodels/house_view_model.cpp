@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "viewmodels/header_picture.h"
 #include "viewmodels/record_form.h"
 
 namespace wetfront::ui {
@@ -11,6 +12,8 @@ namespace {
 constexpr std::size_t most_pumps = 4;
 constexpr std::size_t most_banks = 8;
 constexpr std::size_t most_timers = 4;
+constexpr std::size_t most_curve_points = 10;
+constexpr std::size_t most_outlet_changes = 4;
 
 QString qstring(const Id& id) {
     return QString::fromStdString(id.text);
@@ -73,7 +76,8 @@ HouseViewModel::HouseViewModel(VisitRecord& record, QObject* parent)
             return record_.save_farm();
         }));
     house_->set_fields(form_lines<House>([this]() -> House& { return record_.house(); },
-                                         {"name", "fan_airflow"}, [this] { return record_.save_house(); }));
+                                         {"name", "fan_airflow", "cross_section"},
+                                         [this] { return record_.save_house(); }));
     const auto& formatter = record.context().formatter;
     pumps_ = new PartsModel{
         formatter,
@@ -99,6 +103,7 @@ HouseViewModel::HouseViewModel(VisitRecord& record, QObject* parent)
              auto& house = record_.house();
              const Pump pump = house.pumps[i];
              WF_CHECK(refuse_if_timed(pump.id, {}, pump.name));
+             WF_CHECK(refuse_if_measured(pump.id, {}, pump.name));
              for (const auto& bank : house.banks) {
                  if (bank.pump == pump.id) {
                      return bad_input(pump.name, "",
@@ -109,7 +114,9 @@ HouseViewModel::HouseViewModel(VisitRecord& record, QObject* parent)
              take_from_timers(house, pump.id);
              house.pumps.erase(house.pumps.begin() + static_cast<std::ptrdiff_t>(i));
              return keep_or_restore(before);
-         }},
+         },
+         [this](std::size_t i) { return more_pump_lines(i); },
+         [this](std::size_t i) { return pump_results(i); }},
         this};
     banks_ = new PartsModel{
         formatter,
@@ -139,10 +146,14 @@ HouseViewModel::HouseViewModel(VisitRecord& record, QObject* parent)
              auto& house = record_.house();
              const PadBank bank = house.banks[i];
              WF_CHECK(refuse_if_timed({}, bank.id, bank.name));
+             WF_CHECK(refuse_if_measured({}, bank.id, bank.name));
              const House before = house;
              house.banks.erase(house.banks.begin() + static_cast<std::ptrdiff_t>(i));
              return keep_or_restore(before);
-         }},
+         },
+         [this](std::size_t i) { return more_bank_lines(i); },
+         [this](std::size_t i) { return header_words(record_, record_.house().banks[i]); },
+         [this](std::size_t i) { return header_picture(record_, record_.house().banks[i]); }},
         this};
     timers_ = new PartsModel{
         formatter,
@@ -207,6 +218,19 @@ Result<void> HouseViewModel::refuse_if_timed(const Id& pump, const Id& bank, con
     return boost::outcome_v2::success();
 }
 
+Result<void> HouseViewModel::refuse_if_measured(const Id& pump, const Id& bank,
+                                                const std::string& name) const {
+    const auto& store = record_.context().store;
+    WF_TRY(const auto visits, store.visits_of(record_.file().house.id));
+    for (const auto& visit : visits) {
+        WF_TRY(const auto stored, store.visit(visit.visit));
+        if (stored.measured_flow(pump) != nullptr || stored.conditions_at(bank) != nullptr) {
+            return bad_input(name, "", "was measured on " + local_date(visit.started) + " and stays");
+        }
+    }
+    return boost::outcome_v2::success();
+}
+
 std::vector<FormField> HouseViewModel::pump_lines(std::size_t row) {
     auto lines = form_lines<Pump>([this, row]() -> Pump& { return record_.house().pumps[row]; },
                                   {"name", "sump_volume", "make_up_flow", "riser_volume"},
@@ -239,6 +263,40 @@ std::vector<FormField> HouseViewModel::pump_lines(std::size_t row) {
         return keep_or_restore(before);
     };
     lines.push_back(std::move(timer));
+    return lines;
+}
+
+std::vector<FormField> HouseViewModel::more_pump_lines(std::size_t row) {
+    const auto save = [this] { return record_.save_house(); };
+    auto lines = form_lines<Pump>(
+        [this, row]() -> Pump& { return record_.house().pumps[row]; },
+        {"sump_area", "sump_freeboard", "bleed_flow", "supply_length", "supply_bore", "static_lift"}, save);
+    append(lines,
+           list_lines<PumpCurvePoint>(
+               [this, row]() -> std::vector<PumpCurvePoint>& { return record_.house().pumps[row].curve; },
+               {"flow", "head"}, tr("Curve point %1"), most_curve_points, save));
+    return lines;
+}
+
+QStringList HouseViewModel::pump_results(std::size_t row) {
+    QStringList words;
+    if (const auto* water = record_.water().pump(record_.house().pumps[row].id)) {
+        for (const auto& note : water->notes) {
+            words.append(record_.context().formatter.text(note));
+        }
+    }
+    return words;
+}
+
+std::vector<FormField> HouseViewModel::more_bank_lines(std::size_t row) {
+    const auto save = [this] { return record_.save_house(); };
+    auto lines = form_lines<PadBank>([this, row]() -> PadBank& { return record_.house().banks[row]; },
+                                     {"discharge_coefficient", "clogged_share", "header_rise"}, save);
+    append(lines, list_lines<OutletChange>(
+                      [this, row]() -> std::vector<OutletChange>& {
+                          return record_.house().banks[row].outlet_changes;
+                      },
+                      {"from", "bore"}, tr("Change %1"), most_outlet_changes, save));
     return lines;
 }
 

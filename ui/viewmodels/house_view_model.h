@@ -31,10 +31,15 @@ public:
 
 private:
     [[nodiscard]] std::vector<FormField> pump_lines(std::size_t row);
+    [[nodiscard]] std::vector<FormField> more_pump_lines(std::size_t row);
+    [[nodiscard]] QStringList pump_results(std::size_t row);
     [[nodiscard]] std::vector<FormField> bank_lines(std::size_t row);
+    [[nodiscard]] std::vector<FormField> more_bank_lines(std::size_t row);
     [[nodiscard]] std::vector<FormField> timer_lines(std::size_t row);
     [[nodiscard]] Result<void> keep_or_restore(const House& before);
     [[nodiscard]] Result<void> refuse_if_timed(const Id& pump, const Id& bank, const std::string& name) const;
+    [[nodiscard]] Result<void> refuse_if_measured(const Id& pump, const Id& bank,
+                                                  const std::string& name) const;
 
     VisitRecord& record_;
     FormModel* farm_;

@@ -20,7 +20,11 @@ int PartsModel::rowCount(const QModelIndex& parent) const {
 }
 
 QHash<int, QByteArray> PartsModel::roleNames() const {
-    return {{TitleRole, "title"}, {FormRole, "form"}};
+    return {{TitleRole, "title"},
+            {FormRole, "form"},
+            {MoreRole, "more"},
+            {ResultsRole, "results"},
+            {PictureRole, "picture"}};
 }
 
 QVariant PartsModel::data(const QModelIndex& index, int role) const {
@@ -33,6 +37,12 @@ QVariant PartsModel::data(const QModelIndex& index, int role) const {
             return access_.title(row);
         case FormRole:
             return QVariant::fromValue(forms_[row]);
+        case MoreRole:
+            return QVariant::fromValue(more_[row]);
+        case ResultsRole:
+            return access_.results ? access_.results(row) : QStringList{};
+        case PictureRole:
+            return access_.picture ? access_.picture(row) : QVariantMap{};
         default:
             return {};
     }
@@ -40,14 +50,17 @@ QVariant PartsModel::data(const QModelIndex& index, int role) const {
 
 void PartsModel::rebuild() {
     beginResetModel();
-    for (auto* form : forms_) {
-        form->deleteLater();
+    for (auto* forms : {&forms_, &more_}) {
+        for (auto* form : *forms) {
+            form->deleteLater();
+        }
+        forms->clear();
     }
-    forms_.clear();
     for (std::size_t i = 0; i < access_.count(); ++i) {
-        auto* form = new FormModel{formatter_, this};
-        form->set_fields(access_.lines(i));
-        forms_.push_back(form);
+        forms_.push_back(new FormModel{formatter_, this});
+        forms_.back()->set_fields(access_.lines(i));
+        more_.push_back(new FormModel{formatter_, this});
+        more_.back()->set_fields(access_.more ? access_.more(i) : std::vector<FormField>{});
     }
     endResetModel();
     emit countChanged();
@@ -58,11 +71,14 @@ void PartsModel::refresh() {
         rebuild();
         return;
     }
-    for (auto* form : forms_) {
-        form->refresh();
+    for (std::size_t i = 0; i < forms_.size(); ++i) {
+        forms_[i]->change_fields(access_.lines(i));
+        if (access_.more) {
+            more_[i]->change_fields(access_.more(i));
+        }
     }
     if (!forms_.empty()) {
-        emit dataChanged(index(0), index(count() - 1), {TitleRole});
+        emit dataChanged(index(0), index(count() - 1), {TitleRole, ResultsRole, PictureRole});
     }
 }
 

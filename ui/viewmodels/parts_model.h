@@ -3,6 +3,8 @@
 
 #include <QtQml/qqmlregistration.h>
 #include <QAbstractListModel>
+#include <QStringList>
+#include <QVariantMap>
 #include <functional>
 #include <memory>
 #include <vector>
@@ -19,15 +21,26 @@ class PartsModel : public QAbstractListModel {
     Q_PROPERTY(int count READ count NOTIFY countChanged)
 
 public:
-    enum Role { TitleRole = Qt::UserRole + 1, FormRole };
+    enum Role {
+        TitleRole = Qt::UserRole + 1,
+        FormRole,
+        MoreRole,     ///< a second form, for whoever opens it
+        ResultsRole,  ///< sentences: what is worked out from the entries, and what is missing for it
+        PictureRole,  ///< a map for the drawing of the part; empty: nothing to draw
+    };
 
     /// How the parts are reached; each is called on the GUI thread.
     struct Access {
         std::function<std::size_t()> count;
         std::function<QString(std::size_t)> title;
         std::function<std::vector<FormField>(std::size_t)> lines;
-        std::function<Result<void>()> add;
-        std::function<Result<void>(std::size_t)> remove;
+        // Where parts are only shown, or have no second form, nothing is worked out or drawn, these are
+        // empty.
+        std::function<Result<void>()> add{};
+        std::function<Result<void>(std::size_t)> remove{};
+        std::function<std::vector<FormField>(std::size_t)> more{};
+        std::function<QStringList(std::size_t)> results{};
+        std::function<QVariantMap(std::size_t)> picture{};
     };
     PartsModel(const Formatter& formatter, Access access, QObject* parent);
 
@@ -36,7 +49,7 @@ public:
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
     [[nodiscard]] int count() const { return static_cast<int>(forms_.size()); }
 
-    /// The parts changed: builds the forms again if their number did, else refreshes them.
+    /// The parts changed: makes the forms anew if their number did, else brings their lines up to date.
     void refresh();
 
     /// What is wrong, or an empty text.
@@ -52,6 +65,7 @@ private:
     const Formatter& formatter_;
     Access access_;
     std::vector<FormModel*> forms_;
+    std::vector<FormModel*> more_;
 };
 
 }  // namespace wetfront::ui

@@ -2,8 +2,15 @@
 #include "viewmodels/record_form.h"
 
 #include <QCoreApplication>
+#include <iterator>
 
-namespace wetfront::ui::record_form_detail {
+namespace wetfront::ui {
+
+void append(std::vector<FormField>& lines, std::vector<FormField> more) {
+    std::move(more.begin(), more.end(), std::back_inserter(lines));
+}
+
+namespace record_form_detail {
 
 QString enumerator_words(const Message& label) {
     return QCoreApplication::translate("core", label.text.c_str());
@@ -15,4 +22,5 @@ std::vector<std::pair<QString, QString>> yes_no_choices() {
             {QString{}, QCoreApplication::translate("FormModel", "Not asked")}};
 }
 
-}  // namespace wetfront::ui::record_form_detail
+}  // namespace record_form_detail
+}  // namespace wetfront::ui

@@ -2,7 +2,9 @@
 #pragma once
 
 #include <QObject>
+#include <algorithm>
 #include <functional>
+#include <memory>
 #include <string_view>
 #include <type_traits>
 #include <vector>
@@ -182,5 +184,97 @@ std::vector<FormField> form_lines(const std::function<Record&()>& record,
     }
     return lines;
 }
+
+/// Puts lines below others.
+void append(std::vector<FormField>& lines, std::vector<FormField> more);
+
+/// Lines for the items of a list and for one more, empty, as long as there are fewer than `most`: entering
+/// into that one adds an item, emptying an item takes it out. `title` names an item: "Point %1". `list` and
+/// `stored` as above. Give the form to change_fields() whenever the record changed.
+template <class Item>
+std::vector<FormField> list_lines(const std::function<std::vector<Item>&()>& list,
+                                  const std::vector<std::string_view>& keys, const QString& title,
+                                  std::size_t most, const std::function<Result<void>()>& stored) {
+    const auto blank = std::make_shared<Item>();
+    std::vector<FormField> all;
+    const auto items = list().size();
+    for (std::size_t i = 0; i < std::min(items + 1, most); ++i) {
+        const auto item = [list, blank, i]() -> Item& {
+            auto& now = list();
+            *blank = Item{};
+            return i < now.size() ? now[i] : *blank;
+        };
+        for (auto& line :
+             form_lines<Item>(item, keys, [] { return Result<void>{boost::outcome_v2::success()}; })) {
+            line.title = title.arg(i + 1);
+            line.spare = i == items;
+            if (i > 0) {
+                line.about.why = "";  // said once a list is enough
+            }
+            line.set = [list, stored, i, take = line.set](const std::string& text) -> Result<void> {
+                const auto before = list();
+                if (i >= before.size()) {
+                    list().emplace_back();
+                }
+                auto result = take(text);
+                if (result) {
+                    std::erase(list(), Item{});
+                    result = stored();
+                }
+                if (!result) {
+                    list() = before;
+                }
+                return result;
+            };
+            all.push_back(std::move(line));
+        }
+    }
+    return all;
+}
+
+/// The item of a list that belongs to one bank or pump. It is in the list only while something is entered in
+/// it.
+template <class Item>
+class ListedItem {
+public:
+    /// `owner` is the member that says whose it is.
+    ListedItem(std::function<std::vector<Item>&()> list, Id Item::*owner, Id id)
+        : list_{std::move(list)}, owner_{owner}, id_{std::move(id)}, draft_{blank()} {}
+
+    /// For forms: to be changed, and then kept.
+    [[nodiscard]] Item& item() {
+        auto& list = list_();
+        const auto at = std::ranges::find(list, id_, owner_);
+        return at != list.end() ? *at : draft_;
+    }
+    /// Calls `stored` with the list as it has to be; puts the list back where that fails.
+    [[nodiscard]] Result<void> keep(const std::function<Result<void>()>& stored) {
+        auto& list = list_();
+        const auto before = list;
+        if (std::ranges::find(list, id_, owner_) == list.end()) {
+            list.push_back(draft_);
+        }
+        std::erase(list, blank());
+        auto result = stored();
+        if (result) {
+            draft_ = blank();
+        } else {
+            list_() = before;
+        }
+        return result;
+    }
+
+private:
+    [[nodiscard]] Item blank() const {
+        Item item;
+        item.*owner_ = id_;
+        return item;
+    }
+
+    std::function<std::vector<Item>&()> list_;
+    Id Item::*owner_;
+    Id id_;
+    Item draft_;
+};
 
 }  // namespace wetfront::ui

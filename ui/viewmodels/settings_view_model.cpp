@@ -39,14 +39,8 @@ void SettingsViewModel::follow_record() {
     const auto& house = record_.file().house;
     if (house.timer(timer_) == nullptr) {
         timer_ = house.timers.empty() ? Id{} : house.timers.front().id;
-        build_forms();
-    } else if (settings().trim_rows.size() + 1 != trim_rows_shown_) {
-        build_forms();
-    } else {
-        for (auto* model : {when_, how_long_, adapts_, rinse_, evidence_}) {
-            model->refresh();
-        }
     }
+    build_forms();
     emit changed();
 }
 
@@ -88,7 +82,7 @@ Result<void> SettingsViewModel::store_settings() {
 void SettingsViewModel::build_forms() {
     if (timer_.empty()) {
         for (auto* model : {when_, how_long_, adapts_, rinse_, evidence_}) {
-            model->set_fields({});
+            model->change_fields({});
         }
         return;
     }
@@ -98,55 +92,26 @@ void SettingsViewModel::build_forms() {
     };
     const auto kind = record_.file().house.timer(timer_)->kind;
     const bool trimmed = kind == TimerKind::trimmed;
-    when_->set_fields(lines({"target", "start_temperature", "lowest_house_temperature", "humidity_cut_off",
-                             "pad_hours_from", "pad_hours_to"}));
-    how_long_->set_fields(
+    when_->change_fields(lines({"target", "start_temperature", "lowest_house_temperature", "humidity_cut_off",
+                                "pad_hours_from", "pad_hours_to"}));
+    how_long_->change_fields(
         trimmed ? lines({"period", "base_on_time", "on_time_ceiling", "continuous_intended"})
         : kind == TimerKind::fixed_interval ? lines({"period", "base_on_time", "continuous_intended"})
                                             : lines({"continuous_intended"}));
-    adapts_->set_fields(trimmed ? trim_lines() : std::vector<FormField>{});
-    rinse_->set_fields(lines({"rinse_at", "rinse_length"}));
-    evidence_->set_fields(which_ == WhichSettings::found
-                              ? lines({"entered_fill", "entered_wet_through", "shown_on_time"})
-                              : std::vector<FormField>{});
+    adapts_->change_fields(trimmed ? trim_lines() : std::vector<FormField>{});
+    rinse_->change_fields(lines({"rinse_at", "rinse_length"}));
+    evidence_->change_fields(which_ == WhichSettings::found
+                                 ? lines({"entered_fill", "entered_wet_through", "shown_on_time"})
+                                 : std::vector<FormField>{});
 }
 
-// One pair of lines for each row that is there and one more to fill in.
 std::vector<FormField> SettingsViewModel::trim_lines() {
     std::vector<FormField> all =
         form_lines<TimerSettings>([this]() -> TimerSettings& { return settings(); }, {"review_interval"},
                                   [this] { return store_settings(); });
-    const auto rows = settings().trim_rows.size();
-    trim_rows_shown_ = rows + 1;
-    for (std::size_t i = 0; i < std::min(rows + 1, most_trim_rows); ++i) {
-        const auto row = [this, i]() -> TrimRow& {
-            auto& list = settings().trim_rows;
-            blank_row_ = TrimRow{};
-            return i < list.size() ? list[i] : blank_row_;
-        };
-        auto lines = form_lines<TrimRow>(row, {"above_target", "change"},
-                                         [] { return Result<void>{boost::outcome_v2::success()}; });
-        for (auto& line : lines) {
-            const auto take = line.set;
-            line.set = [this, i, take](const std::string& text) -> Result<void> {
-                auto& list = settings().trim_rows;
-                const auto before = list;
-                if (i == list.size()) {
-                    list.emplace_back();
-                }
-                auto result = take(text);
-                if (result) {
-                    std::erase(list, TrimRow{});
-                    result = store_settings();
-                }
-                if (!result) {
-                    settings().trim_rows = before;
-                }
-                return result;
-            };
-            all.push_back(std::move(line));
-        }
-    }
+    append(all, list_lines<TrimRow>([this]() -> std::vector<TrimRow>& { return settings().trim_rows; },
+                                    {"above_target", "change"}, tr("Row %1"), most_trim_rows,
+                                    [this] { return store_settings(); }));
     return all;
 }
 

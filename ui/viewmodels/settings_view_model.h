@@ -57,9 +57,7 @@ private:
     VisitRecord& record_;
     WhichSettings which_;
     Id timer_;
-    std::size_t trim_rows_shown_ = 0;
     TimerSettings new_entry_;  ///< behind the forms while nothing is entered for the timer
-    TrimRow blank_row_;        ///< behind the lines below the last trim row
     FormModel* when_;
     FormModel* how_long_;
     FormModel* adapts_;

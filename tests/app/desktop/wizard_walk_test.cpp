@@ -162,6 +162,59 @@ TEST_P(WizardWalkTest, goes_from_an_empty_store_to_a_signed_sheet_with_the_numbe
     EXPECT_FALSE(text.contains(QStringLiteral("DRAFT")));
 }
 
+// By hand: (300 + 340 + 410) / 3 = 350.
+TEST_P(WizardWalkTest, several_anemometer_points_of_a_bank_make_a_mean) {
+    describe_house();
+    walk.go_to(Step::conditions);
+    walk.hand().click(
+        QStringLiteral("Bank 1: air speed at several points, temperature behind, water caught"));
+    int number = 0;
+    for (const char* speed : {"300", "340", "410"}) {
+        ++number;
+        walk.enter(QStringLiteral("Point %1: Air speed at the pad face").arg(number),
+                   QString::fromLatin1(speed), QStringLiteral("ft/min"));
+    }
+    const auto heard = walk.hand().everything();
+    EXPECT_TRUE(std::any_of(heard.begin(), heard.end(), [](const Heard& each) {
+        return each.name.contains(QStringLiteral("Mean of 3 points 350 ft/min"));
+    })) << "no line tells the mean";
+    const auto at_banks = walk.stored_visit().visit.conditions.at_banks;
+    ASSERT_EQ(at_banks.size(), 1U);
+    EXPECT_EQ(at_banks.front().face_points.size(), 3U);
+}
+
+TEST_P(WizardWalkTest, the_headers_picture_appears_once_header_and_flow_are_known) {
+    describe_house();
+    walk.go_to(Step::conditions);
+    walk.enter(QStringLiteral("Measured flow"), QStringLiteral("40"), QStringLiteral("gpm"));
+    walk.go_to(Step::house_and_banks);
+    walk.hand().click(QStringLiteral("Flow by outlet"));
+    const auto drawing = QStringLiteral("flow by outlet of Bank 1");
+    EXPECT_FALSE(walk.hand().shows(drawing));
+    EXPECT_TRUE(
+        walk.hand().shows(QStringLiteral("For the flow by outlet, this is missing: pad length, header bore, "
+                                         "outlet bore, outlet spacing.")));
+    walk.enter(QStringLiteral("Pad length"), QStringLiteral("80"), QStringLiteral("ft"));
+    walk.enter(QStringLiteral("Header bore"), QStringLiteral("3"), QStringLiteral("in"));
+    walk.enter(QStringLiteral("Outlet bore"), QStringLiteral("0.125"), QStringLiteral("in"));
+    walk.enter(QStringLiteral("Outlet spacing"), QStringLiteral("4"), QStringLiteral("in"));
+    ASSERT_TRUE(walk.hand().shows(drawing));
+    const auto heard = walk.hand().find(drawing);
+    EXPECT_GT(heard.place().height(), 100.0);
+    EXPECT_TRUE(heard.description.contains(QStringLiteral("low-quarter uniformity")));
+}
+
+TEST_P(WizardWalkTest, the_air_picture_appears_once_the_air_outside_is_known) {
+    describe_house();
+    walk.go_to(Step::conditions);
+    walk.hand().click(QStringLiteral("Air picture"));
+    const auto drawing = QStringLiteral("the air outside, behind the pad and in the house");
+    EXPECT_FALSE(walk.hand().shows(drawing));
+    enter_conditions();
+    ASSERT_TRUE(walk.hand().shows(drawing));
+    EXPECT_TRUE(walk.hand().find(drawing).description.contains(QString::fromUtf8("95 °F")));
+}
+
 TEST_P(WizardWalkTest, no_pump_is_timed_before_the_longest_off_time_is_agreed) {
     describe_house();
     walk.go_to(Step::time_the_water);

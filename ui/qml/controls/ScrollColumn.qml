@@ -25,6 +25,13 @@ Flickable {
         contentY = Math.max(0, Math.min(y, contentHeight - height));
     }
 
+    // Of an item in the column, as much as there is room for, its top above all.
+    function show(item: Item): void {
+        const top = item.mapToItem(column, 0, 0).y;
+        if (top + item.height + 2 * margin > contentY + height)
+            scrollTo(Math.min(top, top + item.height + 2 * margin - height));
+    }
+
     onFocusedChanged: {
         let item = focused;
         while (item && item !== column)

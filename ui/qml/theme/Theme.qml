@@ -129,6 +129,7 @@ QtObject {
     readonly property real fieldWidth: mm(60)
     readonly property real thumbnailWidth: mm(48)
     readonly property real thumbnailHeight: mm(24)
+    readonly property real pictureHeight: mm(58)
     readonly property real hatchSpacing: mm(1.6)
     readonly property real scrollBar: mm(1.5)
 

@@ -27,6 +27,8 @@ ScrollColumn {
     PartsCard {
         model: step.visit.house.banks
         pad: step.pad
+        moreTitle: qsTr("More about the header")
+        pictured: true
         addText: qsTr("Add a bank")
         removeText: qsTr("Take %1 out")
         readOnly: step.visit.frozen
@@ -40,6 +42,7 @@ ScrollColumn {
     PartsCard {
         model: step.visit.house.pumps
         pad: step.pad
+        moreTitle: qsTr("Sump, supply pipe and pump curve")
         addText: qsTr("Add a pump")
         removeText: qsTr("Take %1 out")
         readOnly: step.visit.frozen

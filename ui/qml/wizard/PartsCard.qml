@@ -6,7 +6,7 @@ import Wetfront.Controls
 import Wetfront.Theme
 import Wetfront.ViewModels
 
-// Several things of one sort, each with a form; can be added to and taken from.
+// Several things of one sort, each with a form and, folded, a second one; can be added to and taken from.
 ColumnLayout {
     id: parts
 
@@ -15,6 +15,9 @@ ColumnLayout {
     required property string addText
     required property string removeText
     required property bool readOnly
+    property string moreTitle
+    // The parts are headers with outlets, and each has its picture.
+    property bool pictured: false
     property string problem
 
     spacing: Theme.space
@@ -26,6 +29,9 @@ ColumnLayout {
             required property int index
             required property string title
             required property FormModel form
+            required property FormModel more
+            required property var results
+            required property var picture
             spacing: 0
             Layout.fillWidth: true
             FormCard {
@@ -34,6 +40,26 @@ ColumnLayout {
                 pad: parts.pad
                 readOnly: parts.readOnly
                 Layout.fillWidth: true
+                Repeater {
+                    model: part.more && part.more.count > 0 ? 1 : 0
+                    delegate: FoldedForm {
+                        title: parts.moreTitle
+                        form: part.more
+                        pad: parts.pad
+                        readOnly: parts.readOnly
+                        results: parts.pictured ? [] : part.results
+                        Layout.fillWidth: true
+                    }
+                }
+                Repeater {
+                    model: parts.pictured ? 1 : 0
+                    delegate: HeaderFold {
+                        bank: part.title
+                        picture: part.picture
+                        words: part.results
+                        Layout.fillWidth: true
+                    }
+                }
                 ActionButton {
                     visible: parts.model.count > 1 && !parts.readOnly
                     text: parts.removeText.arg(part.title)

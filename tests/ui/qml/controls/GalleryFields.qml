@@ -41,6 +41,20 @@ ScrollColumn {
             Layout.fillWidth: true
         }
     }
+    Fold {
+        title: "More about the header"
+        summary: "1 of 4 entered"
+        open: true
+        Layout.fillWidth: true
+        content: Component {
+            FieldRow {
+                label: "Far end above the pump end"
+                value: "1 in"
+                onClicked: page.padAsked()
+                Layout.fillWidth: true
+            }
+        }
+    }
     Card {
         title: "Names"
         Layout.fillWidth: true
