@@ -243,6 +243,15 @@ Result<double> checked_ratio(double t, double wet, double p) {
     return std::max(0.0, ratio);
 }
 
+bool humid_in_range(double t, double humidity, double p) {
+    return in_range(t, p) && humidity >= 0.0 && humidity <= 1.0;
+}
+
+Error humid_out_of_range(double t, double humidity, double p) {
+    return in_range(t, p) ? bad_input("relative humidity", with_unit(100.0 * humidity, "%"), "0 to 100 %")
+                          : out_of_range(t, p);
+}
+
 }  // namespace
 
 Result<AbsolutePressure> standard_pressure(Length elevation) {
@@ -267,16 +276,25 @@ Result<HumidityRatio> humidity_ratio_from_wet_bulb(Temperature dry_bulb, Tempera
     return from_si<HumidityRatio>(ratio);
 }
 
+Result<Temperature> wet_bulb_from_humidity(Temperature dry_bulb, Fraction relative_humidity,
+                                           AbsolutePressure pressure) {
+    const double t = in_celsius(dry_bulb);
+    const double p = in_si(pressure);
+    const double humidity = in_si(relative_humidity);
+    if (!humid_in_range(t, humidity, p)) {
+        return humid_out_of_range(t, humidity, p);
+    }
+    const Saturation air = saturation_at(t);
+    return celsius(wet_bulb_from_ratio(air, ratio_from_vapour(humidity * air.pressure, p), p));
+}
+
 Result<MoistAir> air_from_humidity(Temperature dry_bulb, Fraction relative_humidity,
                                    AbsolutePressure pressure) {
     const double t = in_celsius(dry_bulb);
     const double p = in_si(pressure);
     const double humidity = in_si(relative_humidity);
-    if (!in_range(t, p)) {
-        return out_of_range(t, p);
-    }
-    if (!(humidity >= 0.0 && humidity <= 1.0)) {
-        return bad_input("relative humidity", with_unit(100.0 * humidity, "%"), "0 to 100 %");
+    if (!humid_in_range(t, humidity, p)) {
+        return humid_out_of_range(t, humidity, p);
     }
     const Saturation air = saturation_at(t);
     const double ratio = ratio_from_vapour(humidity * air.pressure, p);

@@ -43,6 +43,10 @@ struct MoistAir {
 [[nodiscard]] Result<HumidityRatio> humidity_ratio_from_wet_bulb(Temperature dry_bulb, Temperature wet_bulb,
                                                                  AbsolutePressure pressure);
 
+/// Wet bulb alone, at less than the cost of the whole state; relative humidity 0 to 100 %.
+[[nodiscard]] Result<Temperature> wet_bulb_from_humidity(Temperature dry_bulb, Fraction relative_humidity,
+                                                         AbsolutePressure pressure);
+
 /// Relative humidity 0 to 100 %.
 [[nodiscard]] Result<MoistAir> air_from_humidity(Temperature dry_bulb, Fraction relative_humidity,
                                                  AbsolutePressure pressure);

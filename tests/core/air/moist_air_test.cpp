@@ -454,5 +454,18 @@ TEST(MoistAirTest, no_pressure_and_more_than_saturation_are_refused_by_name) {
                    "0 to 100 %");
 }
 
+TEST(MoistAirTest, a_wet_bulb_alone_is_that_of_the_whole_state) {
+    for (double t = -40.0; t <= 80.0; t += 7.5) {
+        for (const double humidity : {0.0, 0.01, 0.4, 0.99, 1.0}) {
+            const auto alone = wet_bulb_from_humidity(celsius(t), from_si<Fraction>(humidity), 90000_Pa);
+            ASSERT_TRUE(alone) << alone.error().text();
+            EXPECT_EQ(alone.value(), with_humidity(t, humidity, 90000.0).wet_bulb) << t << " " << humidity;
+        }
+    }
+    const auto wrong = wet_bulb_from_humidity(30_degC, 101_percent, 101325_Pa);
+    ASSERT_FALSE(wrong);
+    EXPECT_NE(wrong.error().text().find("relative humidity"), std::string::npos) << wrong.error().text();
+}
+
 }  // namespace
 }  // namespace wetfront
