@@ -42,6 +42,7 @@ enum class Scale {
     normal,  ///< ft or m, gpm or L/min
     fine,    ///< in or mm
     coarse,  ///< cfm or m3/s
+    clock,   ///< a duration since midnight as a time of day: 18:45
 };
 
 /// A unit as typed and as shown. SI value = (number + offset) * factor.

@@ -49,6 +49,13 @@ double rounded_to(double value, int digits) {
     return rounded;
 }
 
+QuantityText time_of_day(double since_midnight) {
+    constexpr long day = 1440;
+    const long minutes = ((std::lround(since_midnight / 60.0) % day) + day) % day;
+    const auto two_digits = [](long number) { return (number < 10 ? "0" : "") + std::to_string(number); };
+    return {two_digits(minutes / 60) + ":" + two_digits(minutes % 60), ""};
+}
+
 std::string_view without_outer_blanks(std::string_view text) {
     const auto first = text.find_first_not_of(' ');
     if (first == std::string_view::npos) {
@@ -112,6 +119,9 @@ std::string QuantityText::joined(UnitSystem system) const {
 }
 
 QuantityText show(const AnyQuantity& quantity, UnitSystem system) {
+    if (quantity.kind == Kind::duration && quantity.scale == Scale::clock) {
+        return time_of_day(quantity.si);
+    }
     auto scale = quantity.scale;
     if (quantity.kind == Kind::duration && quantity.si >= 300.0 && std::fmod(quantity.si, 60.0) == 0.0) {
         scale = Scale::coarse;

@@ -212,5 +212,19 @@ TEST(QuantityTextTest, number_and_unit_can_be_had_apart) {
     EXPECT_EQ(text.unit, "s");
 }
 
+TEST(QuantityTextTest, a_time_of_day_is_shown_as_a_clock_shows_it) {
+    const auto clock = [](double hours) {
+        const AnyQuantity time{Kind::duration, 3600.0 * hours, Scale::clock};
+        EXPECT_EQ(show(time, UnitSystem::us).joined(UnitSystem::us), show(time, UnitSystem::si).number);
+        return show(time, UnitSystem::si).joined(UnitSystem::si);
+    };
+    EXPECT_EQ(clock(0.0), "00:00");
+    EXPECT_EQ(clock(9.5), "09:30");
+    EXPECT_EQ(clock(21.75 + 29.0 / 3600.0), "21:45");
+    EXPECT_EQ(clock(24.0), "00:00");
+    EXPECT_EQ(clock(25.25), "01:15");
+    EXPECT_EQ(clock(-0.25), "23:45");
+}
+
 }  // namespace
 }  // namespace wetfront
