@@ -2,6 +2,7 @@
 #include <ostream>
 
 #include "cli/findings_output.h"
+#include "cli/template_output.h"
 #include "cli/visit_source.h"
 #include "cycle/advice.h"
 #include "rules/rules.h"
@@ -11,7 +12,21 @@ namespace {
 
 struct AdviseOptions {
     std::string visit;
+    std::optional<std::string> described_by;  ///< a template file
     bool explain = false;
+};
+
+/// A controller and what the advice becomes on it, for each timer of its kind.
+struct OnController {
+    std::optional<SettingTemplate> described;
+
+    [[nodiscard]] std::optional<TemplateFit> fit(const House& house, const TimerAdvice& advice) const {
+        const auto* timer = house.timer(advice.timer);
+        if (!described || timer == nullptr || timer->kind != described->kind) {
+            return std::nullopt;
+        }
+        return fit_to_template(*described, advice);
+    }
 };
 
 JsonObject quantity_json(const std::optional<AnyQuantity>& quantity) {
@@ -80,7 +95,7 @@ JsonObject bank_json(const BankAdvice& bank, const Id& timer, const House& house
 }
 
 JsonObject advice_json(const VisitFile& file, const Advice& advice, const std::vector<Finding>& findings,
-                       UnitSystem units) {
+                       const OnController& controller, UnitSystem units) {
     JsonObject timers = JsonObject::array();
     JsonObject continuous = JsonObject::array();
     JsonObject cycle = JsonObject::array();
@@ -88,13 +103,17 @@ JsonObject advice_json(const VisitFile& file, const Advice& advice, const std::v
     JsonObject banks = JsonObject::array();
     for (const auto& timer : advice.timers) {
         const auto& ratio = timer.evaporation_ratio;
-        timers.push_back({{"timer", timer.timer.text},
-                          {"cycled", timer.cycled},
-                          {"verdict", in_english(timer.verdict, units)},
-                          {"evaporation_ratio", ratio ? JsonObject(*ratio) : JsonObject(nullptr)},
-                          {"notes", text_list(timer.notes, units)}});
+        const auto fit = controller.fit(file.house, timer);
+        timers.push_back(
+            {{"timer", timer.timer.text},
+             {"cycled", timer.cycled},
+             {"verdict", in_english(timer.verdict, units)},
+             {"evaporation_ratio", ratio ? JsonObject(*ratio) : JsonObject(nullptr)},
+             {"notes", text_list(timer.notes, units)},
+             {"to_enter", fit ? fit_json(*controller.described, *fit, units) : JsonObject(nullptr)}});
         append(continuous, settings_json(timer.continuous, timer.timer, units));
         append(cycle, settings_json(timer.cycle, timer.timer, units));
+        append(settings, settings_json(timer.when_pads_may_run, timer.timer, units));
         append(settings, settings_json(timer.cycled ? timer.cycle : timer.continuous, timer.timer, units));
         for (const auto& bank : timer.banks) {
             banks.push_back(bank_json(bank, timer.timer, file.house, units));
@@ -124,6 +143,9 @@ public:
         const auto* described = house.timer(advice.timer);
         out_ << '\n' << (described != nullptr ? described->name : advice.timer.text) << '\n';
         out_ << "  " << english(advice.verdict) << '\n';
+        if (!advice.when_pads_may_run.empty()) {
+            settings("When pads may run", advice.when_pads_may_run);
+        }
         if (advice.cycled) {
             settings("The best cycle", advice.cycle);
         }
@@ -143,6 +165,15 @@ public:
         out_ << indent << title << '\n';
         for (const auto& message : messages) {
             out_ << indent << "  - " << english(message) << '\n';
+        }
+    }
+
+    void limits(const CycleMargins& margins) {
+        out_ << "Margins and limits of the advice\n";
+        for (const auto limit : all_limits) {
+            const auto [text, origin, source] = limit_text(margins, limit);
+            out_ << "  - " << english(text) << " (" << english(label_of(origin))
+                 << (source.empty() ? "" : ": " + source) << ")\n";
         }
     }
 
@@ -203,10 +234,14 @@ private:
 Result<ExitStatus> run_advise(const AdviseOptions& options, const Common& common) {
     WF_TRY(const auto visit, load_visit(options.visit, common));
     const auto& file = visit.file;
+    OnController controller;
+    if (options.described_by) {
+        WF_TRY(controller.described, load_template(*options.described_by));
+    }
     const auto advice = advise(file);
     const auto findings = check(file, timings_of(file), advice, WhichSettings::found);
     if (common.json) {
-        print_json(common.out(), advice_json(file, advice, findings, common.units));
+        print_json(common.out(), advice_json(file, advice, findings, controller, common.units));
         return ExitStatus::done;
     }
     auto& out = common.out();
@@ -216,6 +251,11 @@ Result<ExitStatus> run_advise(const AdviseOptions& options, const Common& common
     out << "(" << advice.truth_source << ")\n";
     for (const auto& timer : advice.timers) {
         text.timer(timer, file.house);
+        if (const auto fit = controller.fit(file.house, timer)) {
+            print_fit(out, *controller.described, *fit, common.units);
+        } else if (controller.described) {
+            out << "  " << controller.described->name << " describes another kind of timer.\n";
+        }
     }
     if (advice.timers.empty()) {
         out << "The house has no timer described: nothing to advise.\n";
@@ -224,6 +264,9 @@ Result<ExitStatus> run_advise(const AdviseOptions& options, const Common& common
     text.list("Missing for the whole visit:", advice.missing);
     text.list("To know:", advice.notes);
     text.list("Assumed, and can be changed:", advice.assumed);
+    if (options.explain) {
+        text.limits({});
+    }
     out << "\nOn the settings found:\n";
     print_findings(out, findings, file.house, common.units);
     if (findings.empty()) {
@@ -240,9 +283,13 @@ void add_advise(CLI::App& app, const Common& common, Work& chosen) {
     command->add_option("visit", options->visit, "a file, - or an id in the store")
         ->required()
         ->type_name("VISIT");
+    command
+        ->add_option("--template", options->described_by,
+                     "a file that describes the controller: what to enter, in its labels and units")
+        ->type_name("FILE");
     command->add_flag("--explain", options->explain,
                       "print each derivation in full: formula, numbers, sources");
-    command->footer("Example: wetfront-cli advise visit.json --explain");
+    command->footer("Example: wetfront-cli advise visit.json --explain --template controller.json");
     command->callback([&common, &chosen, options] {
         chosen = [&common, options] { return run_advise(*options, common); };
     });

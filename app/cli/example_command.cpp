@@ -19,6 +19,24 @@ void add_printer(CLI::App& parent, const char* name, const char* description, co
     });
 }
 
+void add_example_template(CLI::App& parent, const Common& common, Work& chosen) {
+    auto* command = parent.add_subcommand("template", "a plain setting template");
+    const auto kind = std::make_shared<TimerKind>(TimerKind::trimmed);
+    command->add_option("--kind", *kind, "trimmed (default), fixed interval or on demand")
+        ->transform(one_of<TimerKind>({{"trimmed", TimerKind::trimmed},
+                                       {"fixed interval", TimerKind::fixed_interval},
+                                       {"on demand", TimerKind::on_demand}},
+                                      "trimmed, 'fixed interval' or 'on demand'"))
+        ->type_name("trimmed|fixed interval|on demand");
+    command->footer("Example: wetfront-cli example template --kind 'fixed interval' > template.json");
+    command->callback([&common, &chosen, kind] {
+        chosen = [&common, kind]() -> Result<ExitStatus> {
+            common.out() << template_file_text(generic_template(*kind));
+            return ExitStatus::done;
+        };
+    });
+}
+
 }  // namespace
 
 void add_example(CLI::App& app, const Common& common, Work& chosen) {
@@ -27,6 +45,7 @@ void add_example(CLI::App& app, const Common& common, Work& chosen) {
     command->footer("Example: wetfront-cli example visit > visit.json");
     add_printer(*command, "visit", "a visit file", "example visit > visit.json", common, chosen,
                 [] { return visit_file_text(example_visit()); });
+    add_example_template(*command, common, chosen);
 }
 
 void add_schema(CLI::App& app, const Common& common, Work& chosen) {
@@ -35,6 +54,8 @@ void add_schema(CLI::App& app, const Common& common, Work& chosen) {
     command->footer("Example: wetfront-cli schema visit > visit.schema.json");
     add_printer(*command, "visit", "schema of a visit file", "schema visit > visit.schema.json", common,
                 chosen, visit_schema_text);
+    add_printer(*command, "template", "schema of a template file", "schema template > template.schema.json",
+                common, chosen, template_schema_text);
 }
 
 }  // namespace wetfront

@@ -58,7 +58,7 @@ void print_findings(std::ostream& out, const std::vector<Finding>& findings, con
         }
         for (const auto& likely : finding.causes) {
             out << "  likely: " << in_english(likely.cause, units)
-                << "; check: " << in_english(likely.next_check, units) << '\n';
+                << " Check: " << in_english(likely.next_check, units) << '\n';
         }
         out << "  source: " << finding.source << '\n';
     }

@@ -19,13 +19,13 @@ std::string bounded_text(std::istream& stream) {
     return text;
 }
 
-Result<std::string> file_text(const std::string& name) {
+Result<std::string> file_text(const std::string& name, const char* instead) {
     std::ifstream stream{name, std::ios::binary};
     std::error_code ignored;
     if (!stream || std::filesystem::is_directory(name, ignored)) {
         const auto cause =
             std::filesystem::is_directory(name, ignored) ? "is a folder" : std::strerror(errno);
-        return storage_error(name, cause, "name a visit file that can be read");
+        return storage_error(name, cause, instead);
     }
     return bounded_text(stream);
 }
@@ -57,10 +57,15 @@ Result<LoadedVisit> load_visit(const std::string& visit, const Common& common) {
     if (visit == "-") {
         text = bounded_text(common.surroundings.in);
     } else {
-        WF_TRY(text, file_text(visit));
+        WF_TRY(text, file_text(visit, "name a visit file that can be read"));
     }
     WF_TRY(auto file, parse_visit_file(text));
     return LoadedVisit{std::move(file), 1};
+}
+
+Result<SettingTemplate> load_template(const std::string& name) {
+    WF_TRY(const auto text, file_text(name, "name a template file that can be read"));
+    return parse_template_file(text);
 }
 
 Result<Store> open_store(const Common& common) {

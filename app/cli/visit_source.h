@@ -2,6 +2,7 @@
 #pragma once
 
 #include "cli/command.h"
+#include "records/setting_template.h"
 #include "records/visit.h"
 #include "store/store.h"
 
@@ -15,6 +16,9 @@ struct LoadedVisit {
 
 /// The visit that VISIT names: "-" is standard input; a file of that name; else an id in the store.
 [[nodiscard]] Result<LoadedVisit> load_visit(const std::string& visit, const Common& common);
+
+/// The setting template in that file.
+[[nodiscard]] Result<SettingTemplate> load_template(const std::string& name);
 
 /// The store that --store names, read only. An error if none is named or the file is not there.
 [[nodiscard]] Result<Store> open_store(const Common& common);

@@ -44,6 +44,7 @@ Visit opened(const House& house, const Day& day) {
     conditions.house_temperature = typed<Temperature>(day.house_temperature);
     conditions.house_humidity = typed<Fraction>(day.house_humidity);
     conditions.static_pressure = typed<PressureDifference>("0.09 inH2O");
+    conditions.bird_age_days = 36.0;
     conditions.hardness = typed<Concentration>("140 ppm");
     conditions.alkalinity = typed<Concentration>("120 ppm");
     conditions.ph = 7.6;

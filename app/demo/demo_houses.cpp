@@ -52,12 +52,14 @@ Timer timer_of(const std::string& house, const std::vector<Pump>& pumps, const c
     return timer;
 }
 
-House house_of(const Farm& farm, const std::string& id, const char* name, const char* airflow) {
+House house_of(const Farm& farm, const std::string& id, const char* name, const char* airflow,
+               const char* cross_section) {
     House house;
     house.id = Id{id};
     house.farm = farm.id;
     house.name = name;
     house.fan_airflow = typed<VolumeFlow>(airflow);
+    house.cross_section = typed<Area>(cross_section);
     house.sensors = {{Id{id + "-sensor-1"}, SensorKind::temperature, SensorPlace::in_house},
                      {Id{id + "-sensor-2"}, SensorKind::humidity, SensorPlace::outside}};
     return house;
@@ -79,7 +81,7 @@ Farm demo_farm() {
 }
 
 House alder(const Farm& farm) {
-    auto house = house_of(farm, "demo-alder", "House Alder", "205000 cfm");
+    auto house = house_of(farm, "demo-alder", "House Alder", "205000 cfm", "360 ft2");
     house.pumps = {pump_of("demo-alder", "pump", "Pump", "14 gpm")};
     house.banks = {
         bank_of("demo-alder", "bank-1", "Bank 1, west", house.pumps[0].id, PumpEnd::right, {"60 ft", "3 in"}),
@@ -89,7 +91,7 @@ House alder(const Farm& farm) {
 }
 
 House birch(const Farm& farm) {
-    auto house = house_of(farm, "demo-birch", "House Birch", "272000 cfm");
+    auto house = house_of(farm, "demo-birch", "House Birch", "272000 cfm", "440 ft2");
     house.pumps = {pump_of("demo-birch", "pump", "Pump", "18 gpm")};
     house.banks = {bank_of("demo-birch", "bank-1", "Bank 1, west", house.pumps[0].id, PumpEnd::right,
                            {"80 ft", "3.5 in"}),
@@ -100,7 +102,7 @@ House birch(const Farm& farm) {
 }
 
 House cedar(const Farm& farm) {
-    auto house = house_of(farm, "demo-cedar", "House Cedar", "306000 cfm");
+    auto house = house_of(farm, "demo-cedar", "House Cedar", "306000 cfm", "500 ft2");
     house.pumps = {pump_of("demo-cedar", "pump-1", "Pump 1, west", "11 gpm"),
                    pump_of("demo-cedar", "pump-2", "Pump 2, east", "11 gpm")};
     house.banks = {
@@ -117,8 +119,8 @@ TimerSettings when_pads_may_run(const Id& timer) {
     settings.start_temperature = typed<Temperature>("84 degF");
     settings.lowest_house_temperature = typed<Temperature>("76 degF");
     settings.humidity_cut_off = typed<Fraction>("80%");
-    settings.pad_hours_from = TimeOfDay{9 * 60 + 30};
-    settings.pad_hours_to = TimeOfDay{19 * 60};
+    settings.pad_hours_from = TimeOfDay{9 * 60};
+    settings.pad_hours_to = TimeOfDay{23 * 60 + 30};
     settings.rinse_at = TimeOfDay{9 * 60 + 40};
     return settings;
 }

@@ -7,6 +7,7 @@
 #include "base/numbers.h"
 #include "cycle/bank_evidence.h"
 #include "cycle/explain.h"
+#include "cycle/when_pads_may_run.h"
 
 namespace wetfront {
 namespace {
@@ -105,8 +106,11 @@ LongestRinse longest_rinse(const std::vector<BankAdvice>& banks) {
 }
 
 void add_rinse(std::vector<SettingAdvice>& settings, const TimerWork& work, const CycleStory& story,
-               const std::vector<BankAdvice>& banks) {
-    settings.push_back({Setting::rinse_at, std::nullopt, why_rinse_at()});
+               const TimerAdvice& advice) {
+    const auto& banks = advice.banks;
+    const auto* from = advice.advised(Setting::pad_hours_from);
+    settings.push_back(
+        {Setting::rinse_at, std::nullopt, why_rinse_at(from != nullptr ? from->value : std::nullopt)});
     const auto longest = longest_rinse(banks);
     const auto bank = label_of(work.file.house, *work.banks[longest.bank].bank);
     if (!longest.need) {
@@ -118,7 +122,7 @@ void add_rinse(std::vector<SettingAdvice>& settings, const TimerWork& work, cons
 }
 
 std::vector<SettingAdvice> cycle_settings(const TimerWork& work, const CycleStory& story,
-                                          const std::vector<BankAdvice>& banks) {
+                                          const TimerAdvice& advice) {
     const auto& answer = story.answer;
     std::vector<SettingAdvice> settings;
     settings.push_back({Setting::period, any(answer.period), why_period(story)});
@@ -139,7 +143,7 @@ std::vector<SettingAdvice> cycle_settings(const TimerWork& work, const CycleStor
     }
     settings.push_back({Setting::review_interval, any(review_interval(answer.period, lag)),
                         why_review_interval(answer.period, lag)});
-    add_rinse(settings, work, story, banks);
+    add_rinse(settings, work, story, advice);
     return settings;
 }
 
@@ -178,7 +182,7 @@ void add_cycle(const TimerWork& work, const CycleAnswer& answer, TimerAdvice& ad
     const CycleStory story{*advice.banks[deciding].question, label, answer, work.margins, work.resolution,
                            work.resolution_assumed};
     advice.cycled = true;
-    advice.cycle = cycle_settings(work, story, advice.banks);
+    advice.cycle = cycle_settings(work, story, advice);
     advice.verdict = {
         WF_TEXT("A run of %1 in every %2 keeps every part of the pads wet at the hottest hour: it cools as "
                 "continuous pumping does, with less pumping."),
@@ -299,11 +303,10 @@ void add_assumed(const TimerWork& work, const TimerAdvice& timer, Advice& advice
     }
     auto& assumed = advice.assumed;
     const EventUncertainty seeing;
-    add_once(assumed, {WF_TEXT("water margin %1"), {share(work.margins.water_margin)}});
-    add_once(assumed, {WF_TEXT("shortest rest %1"), {any(work.margins.least_rest)}});
-    add_once(assumed, {WF_TEXT("share of the dry-out time that a gap may take %1"),
-                       {share(work.margins.drying_share)}});
-    add_once(assumed, {WF_TEXT("share of drying at constant rate %1"), {share(work.margins.constant_share)}});
+    for (const auto limit :
+         {Limit::water_margin, Limit::least_rest, Limit::drying_share, Limit::constant_share}) {
+        add_once(assumed, limit_text(work.margins, limit).text);
+    }
     add_once(assumed, {WF_TEXT("seeing a drip or a dry patch %1"), {any(seeing.drip_or_patch)}});
     add_once(assumed, {WF_TEXT("a start by signal %1"), {any(seeing.by_signal)}});
     add_once(assumed,
@@ -318,9 +321,9 @@ void add_assumed(const TimerWork& work, const TimerAdvice& timer, Advice& advice
         add_once(assumed, {WF_TEXT("smallest step of a timer %1"), {any(work.resolution)}});
     }
     if (work.timer.kind == TimerKind::trimmed && timer.cycled) {
-        add_once(assumed, {WF_TEXT("time the house takes to answer %1"), {any(work.margins.house_lag)}});
+        add_once(assumed, limit_text(work.margins, Limit::house_lag).text);
         if (timer.advised(Setting::trim_dead_band)->value) {
-            add_once(assumed, {WF_TEXT("trim dead band %1"), {any(work.margins.dead_band)}});
+            add_once(assumed, limit_text(work.margins, Limit::dead_band).text);
         }
     }
     for (const auto& bank : work.banks) {
@@ -333,6 +336,15 @@ void add_assumed(const TimerWork& work, const TimerAdvice& timer, Advice& advice
         if (bank.effectiveness.origin == Origin::assumed) {
             add_once(assumed, {WF_TEXT("pad effectiveness %1"), {any(bank.effectiveness.value)}});
         }
+    }
+}
+
+void add_when_pads_may_run(const TimerWork& work, TimerAdvice& timer, Advice& advice) {
+    auto pads = when_pads_may_run({work.file, work.timer, advice.weather, work.banks, work.margins});
+    timer.when_pads_may_run = std::move(pads.settings);
+    timer.notes.insert(timer.notes.end(), pads.notes.begin(), pads.notes.end());
+    for (const auto& assumed : pads.assumed) {
+        add_once(advice.assumed, assumed);
     }
 }
 
@@ -349,6 +361,34 @@ void add_notes_on_water(Advice& advice) {
     }
 }
 
+const SettingAdvice* found_in(const std::vector<SettingAdvice>& settings, Setting setting) {
+    const auto found = std::ranges::find(settings, setting, &SettingAdvice::setting);
+    return found == settings.end() ? nullptr : &*found;
+}
+
+// In the unit that writes it shortest: 83 degF are no round number of kelvins.
+Optional<Temperature> entered_temperature(const TimerAdvice& advice, Setting setting) {
+    const auto* advised = advice.advised(setting);
+    if (advised == nullptr || !advised->value) {
+        return std::nullopt;
+    }
+    std::string shortest;
+    for (const auto& unit : units_of(Kind::temperature)) {
+        const auto text = print_any(*advised->value, unit);
+        if (shortest.empty() || text.size() < shortest.size()) {
+            shortest = text;
+        }
+    }
+    const auto entry = Entered<Temperature>::parse(shortest, key_of(setting));
+    return entry ? Optional<Temperature>{entry.value()} : std::nullopt;
+}
+
+std::optional<TimeOfDay> entered_time(const TimerAdvice& advice, Setting setting) {
+    const auto* advised = advice.advised(setting);
+    return advised != nullptr && advised->value ? std::optional{TimeOfDay::at(seconds(advised->value->si))}
+                                                : std::nullopt;
+}
+
 template <class Q>
 Optional<Q> entered(const TimerAdvice& advice, Setting setting) {
     const auto* advised = advice.advised(setting);
@@ -361,10 +401,8 @@ Optional<Q> entered(const TimerAdvice& advice, Setting setting) {
 }  // namespace
 
 const SettingAdvice* TimerAdvice::advised(Setting setting) const {
-    const auto& settings = cycled ? cycle : continuous;
-    const auto found = std::find_if(settings.begin(), settings.end(),
-                                    [&](const SettingAdvice& advice) { return advice.setting == setting; });
-    return found == settings.end() ? nullptr : &*found;
+    const auto* when = found_in(when_pads_may_run, setting);
+    return when != nullptr ? when : found_in(cycled ? cycle : continuous, setting);
 }
 
 const TimerAdvice* Advice::of(const Id& timer) const {
@@ -400,6 +438,7 @@ Advice advise(const VisitFile& file, VisitWater water, const CycleMargins& margi
         for (const auto& bank : work.banks) {
             timer_advice.banks.push_back(bank_advice(work, bank));
         }
+        add_when_pads_may_run(work, timer_advice, advice);
         add_ratio(work, timer_advice);
         decide(work, weather, timer_advice);
         add_assumed(work, timer_advice, advice);
@@ -411,10 +450,16 @@ Advice advise(const VisitFile& file, VisitWater water, const CycleMargins& margi
 TimerSettings as_settings(const TimerAdvice& advice) {
     TimerSettings settings;
     settings.timer = advice.timer;
+    settings.start_temperature = entered_temperature(advice, Setting::start_temperature);
+    settings.lowest_house_temperature = entered_temperature(advice, Setting::lowest_house_temperature);
+    settings.humidity_cut_off = entered<Fraction>(advice, Setting::humidity_cut_off);
+    settings.pad_hours_from = entered_time(advice, Setting::pad_hours_from);
+    settings.pad_hours_to = entered_time(advice, Setting::pad_hours_to);
     settings.period = entered<Duration>(advice, Setting::period);
     settings.base_on_time = entered<Duration>(advice, Setting::base_on_time);
     settings.on_time_ceiling = entered<Duration>(advice, Setting::on_time_ceiling);
     settings.review_interval = entered<Duration>(advice, Setting::review_interval);
+    settings.rinse_at = entered_time(advice, Setting::rinse_at);
     settings.rinse_length = entered<Duration>(advice, Setting::rinse_length);
     const auto step = entered<Duration>(advice, Setting::trim_step);
     if (step) {

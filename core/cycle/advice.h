@@ -5,20 +5,13 @@
 #include <vector>
 
 #include "cycle/bank_cycle.h"
-#include "cycle/reason.h"
 #include "cycle/rinse.h"
+#include "cycle/setting_advice.h"
 #include "cycle/visit_water.h"
 #include "cycle/visit_weather.h"
 #include "records/visit.h"
 
 namespace wetfront {
-
-/// One advised setting. No value means: leave it unset, and the reason says why.
-struct SettingAdvice {
-    Setting setting;
-    std::optional<AnyQuantity> value;  ///< rounded to the timer's resolution in the safe direction
-    Reason reason;
-};
 
 /// One bank on the timer: what was used, and what stands in the way of a cycle.
 struct BankAdvice {
@@ -41,15 +34,17 @@ struct BankAdvice {
 struct TimerAdvice {
     Id timer;
     bool cycled = false;
-    std::vector<SettingAdvice> continuous;  ///< always there
-    std::vector<SettingAdvice> cycle;       ///< empty where none is advised
+    std::vector<SettingAdvice> when_pads_may_run;  ///< both ways the same; empty but for a trimmed timer
+    std::vector<SettingAdvice> continuous;         ///< always there
+    std::vector<SettingAdvice> cycle;              ///< empty where none is advised
     std::vector<BankAdvice> banks;
     Message verdict;                          ///< one sentence: what is advised and why
     std::vector<Message> notes;               ///< what else the technician has to know or do
     std::optional<double> evaporation_ratio;  ///< E_design / E_test as used (at least 1), largest of its
                                               ///< banks; none: a weather is missing
 
-    /// What is advised for that setting: of the cycle if there is one, else of continuous pumping.
+    /// What is advised for that setting: of when pads may run; else of the cycle if there is one, else of
+    /// continuous pumping.
     [[nodiscard]] const SettingAdvice* advised(Setting setting) const;
 };
 
@@ -66,7 +61,7 @@ struct Advice {
     [[nodiscard]] const TimerAdvice* of(const Id& timer) const;
 };
 
-/// Settings for every timer of the visit's house, each with its reason (model rules 1 to 6 and 10). Never
+/// Settings for every timer of the visit's house, each with its reason (model rules 1 to 10). Never
 /// fails for missing readings: it says what is missing and advises what it can.
 [[nodiscard]] Advice advise(const VisitFile& file, const CycleMargins& margins = {});
 

@@ -56,13 +56,17 @@ double need_before_uncertainty(const BankQuestion& bank, const Times& times, dou
 }
 
 // U of the need: GUM JCGM 100:2008 eq. 10 with central differences. For fans off that is
-// u2 = ((1 - s) u_fill)2 + (s u_wet)2 + (s tau_w u_dry / t_dry)2 with s = m P R / t_dry.
+// u2 = ((1 - s) u_fill)2 + (s u_wet)2 + (s tau_w u_dry / t_dry)2 with s = m P R / t_dry. The slopes are those
+// of the stopwatch's share even where a larger one from a measured flow is used: a second opinion may
+// lengthen a run, but never make it look surer.
 double expanded_uncertainty(const BankQuestion& bank, double period, double margin) {
     if (bank.uncertainty) {
         return in_seconds(*bank.uncertainty);
     }
     const auto times = times_of(bank);
     const auto u = uncertainties_of(bank);
+    auto timed = bank;
+    timed.evaporated_share.reset();
     double sum = 0.0;
     for (std::size_t i = 0; i < times.size(); ++i) {
         const double step = 1e-4 * (times[1] - times[0]);
@@ -70,8 +74,8 @@ double expanded_uncertainty(const BankQuestion& bank, double period, double marg
         auto below = times;
         above[i] += step;
         below[i] -= step;
-        const double slope = (need_before_uncertainty(bank, above, period, margin) -
-                              need_before_uncertainty(bank, below, period, margin)) /
+        const double slope = (need_before_uncertainty(timed, above, period, margin) -
+                              need_before_uncertainty(timed, below, period, margin)) /
                              (2.0 * step);
         sum += slope * slope * u[i] * u[i];
     }
@@ -228,21 +232,24 @@ Result<double> evaporated_share(const BankQuestion& bank) {
     return share_at(bank, times_of(bank));
 }
 
-Result<bool> drying_outruns_supply(const BankQuestion& bank, const CycleMargins& margins) {
+Result<double> drying_over_supply(const BankQuestion& bank, const CycleMargins& margins) {
     WF_CHECK(check_bank(bank));
     WF_CHECK(check_margins(margins));
     const double ratio = bank.evaporation_ratio;
-    const double from_flow = bank.weakest_outlet_ratio * bank.evaporated_share.value_or(0.0);
-    if (from_flow * ratio >= 1.0) {
-        return true;
-    }
     const auto* dry = dry_start(bank);
     if (dry == nullptr) {
-        return share_at(bank, times_of(bank)) * ratio >= 1.0;
+        return share_at(bank, times_of(bank)) * ratio;
     }
     WF_TRY(const auto rates, rates_from_timings(dry->wet_through - bank.fill, dry->dry_out, dry->fans_on,
                                                 margins.constant_share));
-    return in_si(rates.wetting) / bank.weakest_outlet_ratio <= in_si(rates.drying) * ratio;
+    const double from_timings =
+        in_si(rates.drying) * ratio * bank.weakest_outlet_ratio / in_si(rates.wetting);
+    return std::max(from_timings, bank.weakest_outlet_ratio * bank.evaporated_share.value_or(0.0) * ratio);
+}
+
+Result<bool> drying_outruns_supply(const BankQuestion& bank, const CycleMargins& margins) {
+    WF_TRY(const double over, drying_over_supply(bank, margins));
+    return over >= 1.0;
 }
 
 Result<OnTimeBounds> on_time_bounds(const BankQuestion& bank, Duration period, const CycleMargins& margins) {

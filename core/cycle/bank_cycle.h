@@ -6,21 +6,10 @@
 #include <vector>
 
 #include "base/result.h"
+#include "cycle/margins.h"
 #include "units/quantities.h"
 
 namespace wetfront {
-
-/// The margins of the advice: one place, each editable. Assumed values are shown as such and listed on the
-/// sheet.
-struct CycleMargins {
-    double water_margin = 1.25;           ///< m, assumed; at least 1
-    Duration least_rest = seconds(60.0);  ///< shortest time that a pump stays off, assumed
-    double drying_share = 0.5;            ///< share of the dry-out time that a gap may take, (0, 1], assumed
-    double constant_share = 0.7;          ///< c of the wetting column, (0, 1), assumed
-    std::vector<Duration> periods{seconds(300.0), seconds(600.0)};  ///< tried in this order
-    Duration house_lag = seconds(600.0);  ///< until the house answers a change of on-time, assumed
-    TemperatureDifference dead_band = from_si<TemperatureDifference>(0.5);  ///< no trim within it, assumed
-};
 
 /// Dry-started timings of the far end.
 struct DryStart {
@@ -82,8 +71,11 @@ struct OnTimeBounds {
 /// it and the share from a measured flow, times the weakest outlet's ratio.
 [[nodiscard]] Result<double> evaporated_share(const BankQuestion& bank);
 
+/// What dries at the design hour over what the weakest outlet supplies, b R / a. Rates of a dry start by the
+/// wetting column, of a wet start or a measured flow by the evaporated share; the larger of both.
+[[nodiscard]] Result<double> drying_over_supply(const BankQuestion& bank, const CycleMargins& margins);
+
 /// True if the pad dries faster at the design hour than it is supplied (a <= b R): no length of run helps.
-/// Rates of a dry start by the wetting column, of a wet start or a measured flow by the evaporated share.
 [[nodiscard]] Result<bool> drying_outruns_supply(const BankQuestion& bank, const CycleMargins& margins);
 
 /// The best cycle of one timer over its banks: the first period that fits all of them; the worst bank

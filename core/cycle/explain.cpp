@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "cycle/explain.h"
 
+#include <cmath>
+
 namespace wetfront {
 namespace {
 
@@ -288,7 +290,7 @@ Reason why_review_interval(Duration period, Duration house_lag) {
     return reason;
 }
 
-Reason why_rinse_at() {
+Reason why_rinse_at(const std::optional<AnyQuantity>& from) {
     Reason reason;
     reason.rule = "rinse";
     reason.brief = WF_TEXT("at the first call of the day");
@@ -296,6 +298,14 @@ Reason why_rinse_at() {
         "Rinse at the first call inside pad hours, once the start temperature is reached and the tunnel fans "
         "run. "
         "Never on cold or young birds. Where the timer wants a clock time, take the start of pad hours.");
+    if (from) {
+        reason.explanation = {
+            WF_TEXT(
+                "Rinse at the first call inside pad hours, once the start temperature is reached and the "
+                "tunnel fans run: on a mild day that is later, or never. Never on cold or young birds. Where "
+                "the timer wants a clock time, take the start of pad hours, %1, and only in the hot season."),
+            {*from}};
+    }
     reason.source = "a rinse in the morning: common practice, no source";
     return reason;
 }
@@ -380,35 +390,86 @@ Reason why_not_on_demand() {
     return reason;
 }
 
+namespace {
+
+// Whole percents, up for what is needed and down for what is left.
+AnyQuantity percents_up(double value) {
+    return share(std::ceil(100.0 * value - 1e-9) / 100.0);
+}
+AnyQuantity percents_down(double value) {
+    return share(std::floor(100.0 * value + 1e-9) / 100.0);
+}
+
+// How much flow would make what evaporates fit, as a multiple of today's, and what would make the fill so.
+// More flow to each metre of header, by a stronger pump or by fewer metres on it, shortens filling and
+// wetting at least in proportion; the uncertainty is left as it is. None: no flow does, as the uncertainty
+// alone fills the run.
+std::optional<double> flow_that_fits(const OnTimeBounds& bounds, Duration most) {
+    const double left = in_seconds(most - bounds.uncertainty);
+    return left > 0.0 ? std::optional{in_seconds(bounds.need - bounds.uncertainty) / left} : std::nullopt;
+}
+
+Message needs_more_water(const Message& bank, const BankQuestion& question, const OnTimeBounds& bounds,
+                         Duration resolution, const CycleMargins& margins) {
+    const auto most = bounds.period - margins.least_rest;
+    const Message need{
+        WF_TEXT("%1: at the hottest hour it needs %2 of pumping in %3 (%4 of it to fill the "
+                "header), and %5 is the most that leaves a rest."),
+        {bank, any(rounded_up(bounds.need, resolution)), any(bounds.period), any(question.fill), any(most)}};
+    const auto times = flow_that_fits(bounds, rounded_down(most, resolution));
+    if (!times) {
+        return {WF_TEXT("%1 The readings are too uncertain for any cycle: time them again."), {need}};
+    }
+    return {
+        WF_TEXT("%1 More flow (about %2 of what it gets now), a shorter bank on this pump (about %3 of its "
+                "length) or a second feed would help."),
+        {need, percents_up(*times), percents_down(1.0 / *times)}};
+}
+
+Message dries_in_the_gap(const Message& bank, const BankQuestion& question, const OnTimeBounds& bounds,
+                         Duration resolution, const CycleMargins& margins) {
+    const auto gap = longest_gap(question, margins);
+    const Message what{
+        WF_TEXT("%1: a rest of %2 and %3 to fill leave the far end without water for %4, and at the "
+                "hottest hour it may go without for %5."),
+        {bank, any(margins.least_rest), any(question.fill), any(margins.least_rest + question.fill),
+         any(gap)}};
+    const auto rest = bounds.period - rounded_down(bounds.period - margins.least_rest, resolution);
+    const auto fill = gap - rest;
+    if (in_seconds(fill) <= 0.0) {
+        return {
+            WF_TEXT("%1 Even a header that stays full leaves no room for a rest: let the pump run while the "
+                    "pads are called for."),
+            {what}};
+    }
+    return {
+        WF_TEXT(
+            "%1 Filled within %2 it could rest. A header that stays full, a second feed or a shorter bank "
+            "on this pump would help."),
+        {what, any(rounded_down(fill, seconds(1.0)))}};
+}
+
+}  // namespace
+
 std::vector<Message> obstacles_of(const Message& bank, const BankQuestion& question,
                                   const OnTimeBounds& bounds, Duration resolution,
                                   const CycleMargins& margins) {
     std::vector<Message> obstacles;
-    const auto outruns = drying_outruns_supply(question, margins);
-    if (outruns && outruns.value()) {
+    const auto over = drying_over_supply(question, margins);
+    if (over && over.value() >= 1.0) {
         obstacles.push_back(
             {WF_TEXT("%1: at the hottest hour its pad dries faster than water comes, even with the pump "
-                     "always on. Give it more flow: clean outlets and strainer, a stronger pump, or a "
-                     "shorter bank on this pump."),
-             {bank}});
+                     "always on. Give it more flow, more than %2 of what it gets now: clean outlets and "
+                     "strainer, a stronger pump, or a shorter bank on this pump."),
+             {bank, percents_up(over.value())}});
         return obstacles;
     }
-    const auto most = bounds.period - margins.least_rest;
-    const auto need = rounded_up(bounds.need, resolution);
-    if (need > rounded_down(most, resolution)) {
-        obstacles.push_back(
-            {WF_TEXT("%1: at the hottest hour it needs %2 of pumping in %3 (%4 of it to fill the header), "
-                     "and %5 is the most that leaves a rest. More flow, a shorter bank on this pump or a "
-                     "second feed would help."),
-             {bank, any(need), any(bounds.period), any(question.fill), any(most)}});
+    const auto most = rounded_down(bounds.period - margins.least_rest, resolution);
+    if (rounded_up(bounds.need, resolution) > most) {
+        obstacles.push_back(needs_more_water(bank, question, bounds, resolution, margins));
     }
-    if (rounded_up(bounds.gap_bound, resolution) > rounded_down(most, resolution)) {
-        obstacles.push_back(
-            {WF_TEXT("%1: a rest of %2 and %3 to fill leave the far end without water for %4, and at the "
-                     "hottest hour it may go without for %5. A header that stays full, a second feed or "
-                     "a shorter bank on this pump would help."),
-             {bank, any(margins.least_rest), any(question.fill), any(margins.least_rest + question.fill),
-              any(longest_gap(question, margins))}});
+    if (rounded_up(bounds.gap_bound, resolution) > most) {
+        obstacles.push_back(dries_in_the_gap(bank, question, bounds, resolution, margins));
     }
     return obstacles;
 }

@@ -25,7 +25,8 @@ struct CycleStory {
 [[nodiscard]] Reason why_trim_step(const CycleStory& story);
 [[nodiscard]] Reason why_dead_band(TemperatureDifference dead_band);
 [[nodiscard]] Reason why_review_interval(Duration period, Duration house_lag);
-[[nodiscard]] Reason why_rinse_at();
+/// `from`: start of the advised pad hours, where there are any.
+[[nodiscard]] Reason why_rinse_at(const std::optional<AnyQuantity>& from);
 /// `need` of the bank that takes longest, named `bank`.
 [[nodiscard]] Reason why_rinse_length(const CycleStory& story, const RinseNeed& need,
                                       const BankQuestion& question, const Message& bank);

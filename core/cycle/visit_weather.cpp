@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "cycle/visit_weather.h"
 
+#include "cycle/pad_hours.h"
 #include "pad/wet_pad.h"
 
 namespace wetfront {
@@ -58,6 +59,27 @@ InstrumentAccuracy accuracy_of(const Conditions& conditions) {
     return accuracy;
 }
 
+// The hours of the design day, and the one in which most evaporates. What the pad makes of it cancels from
+// the comparison of hours but for the last percent.
+void add_day(const VisitFile& file, VisitWeather& weather) {
+    const auto& range = file.farm.design_daily_range;
+    if (!range) {
+        weather.assumed.emplace_back(WF_TEXT("most water evaporates at the hottest hour of the design day"));
+        return;
+    }
+    const auto day = design_day(*weather.design, range->value());
+    if (!day) {
+        weather.notes.push_back({WF_TEXT("Not used: %1"), {day.error().text()}});
+        weather.assumed.emplace_back(WF_TEXT("most water evaporates at the hottest hour of the design day"));
+        return;
+    }
+    weather.day = day.value();
+    const auto hour = hour_of_most_evaporation(day.value(), from_si<Fraction>(assumed_effectiveness));
+    if (hour) {
+        weather.design = day.value().hours.at(static_cast<std::size_t>(hour.value()));
+    }
+}
+
 std::optional<Area> wetted_face_of(const House& house) {
     auto face = from_si<Area>(0.0);
     for (const auto& bank : house.banks) {
@@ -73,7 +95,8 @@ std::optional<Area> wetted_face_of(const House& house) {
 
 VisitWeather weather_of(const VisitFile& file) {
     VisitWeather weather;
-    const auto pressure = site_pressure(file, weather);
+    weather.pressure = site_pressure(file, weather);
+    const auto pressure = weather.pressure;
     const auto& conditions = file.visit.conditions;
     if (!conditions.outside_dry_bulb) {
         weather.missing.emplace_back(WF_TEXT("outside temperature at the readings"));
@@ -102,7 +125,9 @@ VisitWeather weather_of(const VisitFile& file) {
         weather.design = kept(air_from_wet_bulb(file.farm.design_dry_bulb->value(),
                                                 file.farm.design_wet_bulb->value(), pressure),
                               weather);
-        weather.assumed.emplace_back(WF_TEXT("most water evaporates at the hottest hour of the design day"));
+    }
+    if (weather.design) {
+        add_day(file, weather);
     }
     return weather;
 }

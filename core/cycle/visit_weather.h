@@ -4,7 +4,7 @@
 #include <optional>
 #include <vector>
 
-#include "air/moist_air.h"
+#include "air/design_day.h"
 #include "cycle/reason.h"
 #include "pad/face_velocity.h"
 #include "pad/measured_pad.h"
@@ -12,20 +12,23 @@
 
 namespace wetfront {
 
-/// The two weathers of the advice: that of the readings, and the hottest hour of the farm's design day.
+/// The two weathers of the advice: that of the readings, and the design hour, the hour of the farm's design
+/// day in which most evaporates.
 struct VisitWeather {
+    AbsolutePressure pressure = from_si<AbsolutePressure>(101325.0);  ///< of the site
     std::optional<MoistAir> test;
     HumidityFrom humidity_from = HumidityFrom::hygrometer;  ///< of the readings
     std::optional<MoistAir> design;
+    std::optional<DesignDay> day;  ///< none: its daily range is not entered, or cannot be used
     std::vector<Message> missing;  ///< what is not entered, or cannot be used
     std::vector<Message> assumed;
     std::vector<Message> notes;  ///< what was entered and could not be used
 };
 
-/// Simplification: the hour of the largest evaporation is taken to be that of the design dry bulb with its
-/// coincident wet bulb. Where the day's humidity ratio changes little, the wet-bulb depression is largest at
-/// the hottest hour. Pressure: barometer, else from the elevation, else sea level (assumed; it changes the
-/// ratio by less than a percent). Humidity of the readings: relative humidity, else wet bulb, else dew point.
+/// Without a daily range the design hour is taken to be that of the design dry bulb with its coincident wet
+/// bulb, which is then listed as assumed. Pressure: barometer, else from the elevation, else sea level
+/// (assumed; it changes the ratio by less than a percent). Humidity of the readings: relative humidity, else
+/// wet bulb, else dew point.
 [[nodiscard]] VisitWeather weather_of(const VisitFile& file);
 
 /// Speed of the air at a pad's face.

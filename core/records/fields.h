@@ -5,6 +5,7 @@
 #include <limits>
 #include <type_traits>
 
+#include "records/setting_template.h"
 #include "records/visit.h"
 
 namespace wetfront {
@@ -164,6 +165,7 @@ void each_field(R& timer, V&& visit) {
     visit(Field{"period_resolution", WF_TEXT("Smallest step of a period"),
                 WF_TEXT("Without it, any period is assumed to be possible."), 0.1, 3600.0},
           timer.period_resolution);
+    visit(Field{"template_id", ""}, timer.template_id);
 }
 
 template <class R, class V>
@@ -227,6 +229,7 @@ void each_field(R& settings, V&& visit) {
     visit(Field{"shown_on_time", WF_TEXT("Shown on-time"), "", 0.0, 4.0 * hours}, settings.shown_on_time);
     visit(Field{"continuous_intended", WF_TEXT("Pump meant to run without rest")},
           settings.continuous_intended);
+    visit(Field{"deviation_reason", WF_TEXT("Why it differs from the advice")}, settings.deviation_reason);
 }
 
 template <class R, class V>
@@ -429,6 +432,7 @@ void each_field(R& mark, V&& visit) {
     visit(Field{"started_by", ""}, mark.started_by);
     visit(Field{"pads", ""}, mark.pads);
     visit(Field{"fans_running", ""}, mark.fans_running);
+    visit(Field{"proof", ""}, mark.proof);
 }
 
 template <class R, class V>
@@ -436,6 +440,20 @@ requires RecordOf<R, SetAside>
 void each_field(R& set_aside, V&& visit) {
     visit(Field{"end_mark", ""}, set_aside.end_mark);
     visit(Field{"reason", WF_TEXT("Reason")}, set_aside.reason);
+}
+
+template <class R, class V>
+requires RecordOf<R, ProofNotes>
+void each_field(R& notes, V&& visit) {
+    visit(Field{"timer", ""}, notes.timer);
+    visit(Field{"bank", ""}, notes.bank);
+    visit(Field{"even_drip", WF_TEXT("The far end drips evenly before the pump stops")}, notes.even_drip);
+    visit(Field{"dry_patch", WF_TEXT("A dry patch somewhere on the face")}, notes.dry_patch);
+    visit(Field{"cycles_since_change", WF_TEXT("First run watched, counted from the last change"),
+                WF_TEXT("1: the first run after a setting was changed. Runs before the third are not judged: "
+                        "the pads need them to settle."),
+                1.0, 10'000.0},
+          notes.cycles_since_change);
 }
 
 template <class R, class V>
@@ -460,6 +478,7 @@ void each_field(R& visited, V&& visit) {
     visit(Field{"set_aside", ""}, visited.set_aside);
     visit(Field{"found", WF_TEXT("Settings found")}, visited.found);
     visit(Field{"left", WF_TEXT("Settings left")}, visited.left);
+    visit(Field{"proof", WF_TEXT("Proof run")}, visited.proof);
     visit(Field{"open_points", WF_TEXT("Open points")}, visited.open_points);
     visit(Field{"signatures", ""}, visited.signatures);
     visit(Field{"replaces", ""}, visited.replaces);
@@ -471,6 +490,45 @@ void each_field(R& file, V&& visit) {
     visit(Field{"farm", ""}, file.farm);
     visit(Field{"house", ""}, file.house);
     visit(Field{"visit", ""}, file.visit);
+}
+
+template <class R, class V>
+requires RecordOf<R, TemplateSetting>
+void each_field(R& setting, V&& visit) {
+    visit(Field{"setting", WF_TEXT("Setting")}, setting.setting);
+    visit(Field{"label", WF_TEXT("Label"), WF_TEXT("As the controller writes it.")}, setting.label);
+    visit(Field{"unit", WF_TEXT("Unit"),
+                WF_TEXT("s, min or h; degC or degF; %. Left out for a time of day, whose numbers are minutes "
+                        "after midnight.")},
+          setting.unit);
+    visit(Field{"resolution", WF_TEXT("Smallest step"), WF_TEXT("In that unit."), 1e-3, 1e5},
+          setting.resolution);
+    visit(Field{"least", WF_TEXT("Least"), WF_TEXT("In that unit; steps count from it."), -1e5, 1e5},
+          setting.least);
+    visit(Field{"most", WF_TEXT("Most"), WF_TEXT("In that unit."), -1e5, 1e5}, setting.most);
+    visit(Field{"note", WF_TEXT("Note")}, setting.note);
+}
+
+template <class R, class V>
+requires RecordOf<R, SettingTemplate>
+void each_field(R& described, V&& visit) {
+    visit(Field{"id", ""}, described.id);
+    visit(Field{"name", WF_TEXT("Name")}, described.name);
+    visit(Field{"note", WF_TEXT("Note")}, described.note);
+    visit(Field{"kind", WF_TEXT("Kind of timer")}, described.kind);
+    visit(Field{"counts_from", WF_TEXT("Its on-time counts from")}, described.counts_from);
+    visit(Field{"trim_rows", WF_TEXT("Trim rows"), WF_TEXT("How many it has."), 1.0, 4.0},
+          described.trim_rows);
+    visit(Field{"settings", WF_TEXT("Settings"), WF_TEXT("In the order in which the controller asks.")},
+          described.settings);
+    visit(Field{"dependencies", WF_TEXT("What it demands between settings")}, described.dependencies);
+}
+
+template <class R, class V>
+requires RecordOf<R, TemplateFile>
+void each_field(R& file, V&& visit) {
+    visit(Field{"format_version", "", "", 1.0, template_format_version}, file.format_version);
+    visit(Field{"template", ""}, file.setting_template);
 }
 
 }  // namespace wetfront

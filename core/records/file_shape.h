@@ -39,28 +39,40 @@ concept Record = requires(T& record) {
 /// When a key may be missing.
 enum class Need {
     never,            ///< missing means not entered, or the default that visit.h and mark.h name
-    in_a_visit_file,  ///< a record that is still being entered may lack it, a whole file may not
+    in_a_whole_file,  ///< a record that is still being entered may lack it, a whole file may not
     always,
 };
 
 template <class R, class Member>
 [[nodiscard]] constexpr Need need_of(std::string_view key) {
     if constexpr (std::same_as<R, Mark>) {
-        if (key == "bank" || key == "seen" || key == "undone" || key == "started_by" || key == "pads") {
+        if (key == "bank" || key == "seen" || key == "undone" || key == "started_by" || key == "pads" ||
+            key == "proof") {
             return Need::never;
         }
+    }
+    if constexpr (std::same_as<R, Timer>) {
+        if (key == "template_id") {
+            return Need::never;
+        }
+    }
+    if constexpr (std::same_as<R, ProofNotes>) {
+        return Need::never;  // which of its ids must be there, check_references() says
     }
     if constexpr (std::same_as<Member, StopAgreement> || std::same_as<Member, Conditions>) {
         return Need::never;
     }
     if constexpr (std::same_as<R, PadBank>) {
         if (key == "pump") {
-            return Need::in_a_visit_file;
+            return Need::in_a_whole_file;
         }
     }
     if constexpr (std::same_as<Member, std::string>) {
-        if constexpr (std::same_as<R, Farm> || std::same_as<R, House>) {
-            return key == "name" ? Need::in_a_visit_file : Need::never;
+        if constexpr (std::same_as<R, TemplateSetting>) {
+            return key == "label" ? Need::in_a_whole_file : Need::never;
+        }
+        if constexpr (std::same_as<R, Farm> || std::same_as<R, House> || std::same_as<R, SettingTemplate>) {
+            return key == "name" ? Need::in_a_whole_file : Need::never;
         }
         return std::same_as<R, Tick> && key == "note"               ? Need::never
                : std::same_as<R, Tick> || std::same_as<R, BootTime> ? Need::always
@@ -72,6 +84,9 @@ template <class R, class Member>
 /// Most characters of a text, and of one open point.
 constexpr std::size_t most_text_characters = 200;
 constexpr std::size_t most_point_characters = 2000;
+[[nodiscard]] constexpr std::size_t most_characters(std::string_view key) {
+    return key == "label" ? most_label_characters : most_text_characters;
+}
 
 /// Most items of the list with that key. Ours, no source: far above any house, far below what could exhaust
 /// memory.
@@ -85,6 +100,12 @@ constexpr std::size_t most_point_characters = 2000;
     }
     if (key == "marks") {
         return 100'000;
+    }
+    if (key == "settings") {
+        return EnumNames<TemplateKey>::all.size();
+    }
+    if (key == "dependencies") {
+        return EnumNames<SettingDependency>::all.size();
     }
     if (key == "set_aside") {
         return 1'000;

@@ -99,6 +99,7 @@ struct Timer {
     std::vector<Id> pumps;
     Optional<Duration> resolution;         ///< smallest step of an on-time
     Optional<Duration> period_resolution;  ///< smallest step of a period
+    Id template_id;                        ///< of the setting template that describes it; empty: none
 
     friend bool operator==(const Timer&, const Timer&) = default;
 };

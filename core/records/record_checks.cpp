@@ -17,7 +17,7 @@ Result<void> check_unique(const std::vector<T>& items, std::string_view list, st
                           KeyOf key_of) {
     std::set<std::string> seen;
     for (std::size_t i = 0; i < items.size(); ++i) {
-        const std::string& text = key_of(items[i]);
+        const std::string text = key_of(items[i]);
         if (!seen.insert(text).second) {
             return bad_input(item_of(list, i, key), text, "stands here twice; each must be different");
         }
@@ -72,6 +72,34 @@ Result<void> check_settings(const House& house, const std::vector<TimerSettings>
     for (std::size_t i = 0; i < all.size(); ++i) {
         if (house.timer(all[i].timer) == nullptr) {
             return unresolved(item_of(list, i, "timer"), all[i].timer, "timer");
+        }
+    }
+    return boost::outcome_v2::success();
+}
+
+Result<void> check_proof(const House& house, const std::vector<ProofNotes>& all) {
+    WF_CHECK(check_unique(all, "visit.proof", "", [](const ProofNotes& notes) {
+        return notes.timer.empty() ? "bank " + notes.bank.text : "timer " + notes.timer.text;
+    }));
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        const auto& [timer, bank, even_drip, dry_patch, cycles] = all[i];
+        if (timer.empty() == bank.empty()) {
+            return bad_input(item_of("visit.proof", i, ""), bank.text,
+                             "name either the bank or the timer that these notes are about");
+        }
+        if (!timer.empty() && house.timer(timer) == nullptr) {
+            return unresolved(item_of("visit.proof", i, "timer"), timer, "timer");
+        }
+        if (!bank.empty() && house.bank(bank) == nullptr) {
+            return unresolved(item_of("visit.proof", i, "bank"), bank, "bank");
+        }
+        if (!timer.empty() && (even_drip || dry_patch)) {
+            return bad_input(item_of("visit.proof", i, even_drip ? "even_drip" : "dry_patch"), "",
+                             "belongs to a bank, not to a timer");
+        }
+        if (!bank.empty() && cycles) {
+            return bad_input(item_of("visit.proof", i, "cycles_since_change"), "",
+                             "belongs to a timer, not to a bank");
         }
     }
     return boost::outcome_v2::success();
@@ -146,7 +174,8 @@ Result<void> check_visit(const VisitFile& file) {
     }
     WF_CHECK(check_marks(file.house, visit));
     WF_CHECK(check_settings(file.house, visit.found, "visit.found"));
-    return check_settings(file.house, visit.left, "visit.left");
+    WF_CHECK(check_settings(file.house, visit.left, "visit.left"));
+    return check_proof(file.house, visit.proof);
 }
 
 // Only what no weather can be; what is merely unlikely is left to the findings.

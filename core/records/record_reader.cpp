@@ -16,9 +16,9 @@ Result<std::string> RecordReader::text_of(const Json& json, const std::string& p
     return text;
 }
 
-Result<void> RecordReader::read(const Json& json, const Field&, const std::string& path,
+Result<void> RecordReader::read(const Json& json, const Field& field, const std::string& path,
                                 std::string& out) const {
-    WF_TRY(out, text_of(json, path, most_text_characters));
+    WF_TRY(out, text_of(json, path, most_characters(field.key)));
     return boost::outcome_v2::success();
 }
 
@@ -49,6 +49,18 @@ Result<void> RecordReader::read(const Json& json, const Field& field, const std:
         return wrong(json, path, "must be " + limits);
     }
     out = value;
+    return boost::outcome_v2::success();
+}
+
+Result<void> RecordReader::read(const Json& json, const Field& field, const std::string& path,
+                                int& out) const {
+    const double value = json.is_number_integer() ? json.get<double>() : field.least - 1.0;
+    if (!(value >= field.least && value <= field.most)) {
+        return wrong(json, path,
+                     "a whole number is expected here, " + print_number(field.least, 0) +
+                         (field.least == field.most ? std::string{} : " to " + print_number(field.most, 0)));
+    }
+    out = static_cast<int>(value);
     return boost::outcome_v2::success();
 }
 

@@ -63,7 +63,7 @@ private:
                 return;
             }
             const Need need = need_of<R, Member>(field.key);
-            if (need == Need::always || (need == Need::in_a_visit_file && whole_file_)) {
+            if (need == Need::always || (need == Need::in_a_whole_file && whole_file_)) {
                 problem = bad_input(below(field.key), "", "missing; it must be there");
             }
         });
@@ -155,12 +155,15 @@ private:
 
     [[nodiscard]] Result<std::string> text_of(const Json& json, const std::string& path,
                                               std::size_t most) const;
-    [[nodiscard]] Result<void> read(const Json& json, const Field&, const std::string& path,
+    [[nodiscard]] Result<void> read(const Json& json, const Field& field, const std::string& path,
                                     std::string& out) const;
     [[nodiscard]] Result<void> read(const Json& json, const Field&, const std::string& path, Id& out) const;
     [[nodiscard]] Result<void> read(const Json& json, const Field&, const std::string& path, bool& out) const;
-    [[nodiscard]] Result<void> read(const Json& json, const Field&, const std::string& path,
+    [[nodiscard]] Result<void> read(const Json& json, const Field& field, const std::string& path,
                                     double& out) const;
+    /// Counts: whole numbers within the field's range.
+    [[nodiscard]] Result<void> read(const Json& json, const Field& field, const std::string& path,
+                                    int& out) const;
     [[nodiscard]] Result<void> read(const Json& json, const Field&, const std::string& path,
                                     std::int64_t& out) const;
     [[nodiscard]] Result<void> read(const Json& json, const Field&, const std::string& path,

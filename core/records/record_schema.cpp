@@ -89,8 +89,9 @@ struct Shape<std::vector<std::string>> {
 };
 template <>
 struct Shape<std::string> {
-    static Json of(const Field&) {
-        return {{"type", "string"}, {"maxLength", most_text_characters}, {"pattern", plain_text_pattern}};
+    static Json of(const Field& field) {
+        return {
+            {"type", "string"}, {"maxLength", most_characters(field.key)}, {"pattern", plain_text_pattern}};
     }
 };
 template <>
@@ -105,6 +106,14 @@ template <>
 struct Shape<double> {
     static Json of(const Field& field) {
         return {{"type", "number"}, {"minimum", field.least}, {"maximum", field.most}};
+    }
+};
+template <>
+struct Shape<int> {
+    static Json of(const Field& field) {
+        return {{"type", "integer"},
+                {"minimum", static_cast<int>(field.least)},
+                {"maximum", static_cast<int>(field.most)}};
     }
 };
 template <>
@@ -168,6 +177,20 @@ std::string visit_schema_text() {
                  "references "
                  "resolve, and that no key stands twice."}};
     schema.update(record_shape<VisitFile>());
+    return schema.dump(2) + "\n";
+}
+
+std::string template_schema_text() {
+    Json schema{{"$schema", "https://json-schema.org/draft/2020-12/schema"},
+                {"$id", "urn:wetfront:template-file:" + std::to_string(template_format_version)},
+                {"title", "Wetfront template file"},
+                {"description",
+                 "A controller as a firm describes it: which settings it has, in the order in which it asks, "
+                 "under which label, in which unit and steps and within which range. Beyond this schema the "
+                 "program checks that no setting stands twice, that those which its kind of timer needs are "
+                 "there and none that it cannot have, that units fit, that ranges hold at least one step, "
+                 "and that they leave room for what the controller demands between settings."}};
+    schema.update(record_shape<TemplateFile>());
     return schema.dump(2) + "\n";
 }
 

@@ -13,6 +13,18 @@ Result<R> parsed_part(std::string_view text, const std::string& path) {
     return RecordReader{false}.record<R>(json, path);
 }
 
+// What a later version wrote may look like a mistake to this one: say which it is.
+Result<void> check_format(const Json& json) {
+    const auto found = json.find("format_version");
+    if (found != json.end() && found->is_number_integer() && *found > template_format_version) {
+        return bad_input("format_version", glimpse(*found),
+                         "this template file was written by a later version of the program, and this one "
+                         "reads format " +
+                             std::to_string(template_format_version) + "; update the program");
+    }
+    return boost::outcome_v2::success();
+}
+
 }  // namespace
 
 Result<VisitFile> parse_visit_file(std::string_view text) {
@@ -25,6 +37,18 @@ Result<VisitFile> parse_visit_file(std::string_view text) {
     return file;
 }
 
+Result<SettingTemplate> parse_template_file(std::string_view text) {
+    WF_TRY(const auto json, read_json(text, "template file"));
+    if (!json.is_object()) {
+        return bad_input("template file", glimpse(json),
+                         "an object with format_version and template is expected");
+    }
+    WF_CHECK(check_format(json));
+    WF_TRY(const auto file, RecordReader{true}.record<TemplateFile>(json, ""));
+    WF_CHECK(check_template(file.setting_template, "template"));
+    return file.setting_template;
+}
+
 Result<Farm> parse_farm(std::string_view text) {
     return parsed_part<Farm>(text, "farm");
 }
@@ -33,6 +57,9 @@ Result<House> parse_house(std::string_view text) {
 }
 Result<Visit> parse_visit(std::string_view text) {
     return parsed_part<Visit>(text, "visit");
+}
+Result<SettingTemplate> parse_template(std::string_view text) {
+    return parsed_part<SettingTemplate>(text, "template");
 }
 
 }  // namespace wetfront

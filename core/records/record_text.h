@@ -14,13 +14,15 @@ namespace wetfront {
 // schema. Quantities are text with their unit as entered, times ISO 8601 with offset; what was not entered is
 // left out.
 
-/// Most bytes that are read from a visit file: 8 MiB.
+/// Most bytes that are read from a file: 8 MiB.
 constexpr std::size_t most_file_bytes = 8 * 1024 * 1024;
 
 /// Two-space indented, keys in the order of fields.h, newline at the end. Works for every record of fields.h.
 [[nodiscard]] std::string visit_file_text(const VisitFile& file);
-[[nodiscard]] std::string farm_text(const Farm& farm);     ///< one line, for the store
-[[nodiscard]] std::string house_text(const House& house);  ///< one line, for the store
+[[nodiscard]] std::string template_file_text(const SettingTemplate& described);
+[[nodiscard]] std::string farm_text(const Farm& farm);                      ///< one line, for the store
+[[nodiscard]] std::string house_text(const House& house);                   ///< one line, for the store
+[[nodiscard]] std::string template_text(const SettingTemplate& described);  ///< one line, for the store
 [[nodiscard]] std::string visit_text(
     const Visit& visit);  ///< one line, without marks: those live in the journal
 
@@ -32,12 +34,19 @@ constexpr std::size_t most_file_bytes = 8 * 1024 * 1024;
 [[nodiscard]] Result<Farm> parse_farm(std::string_view text);
 [[nodiscard]] Result<House> parse_house(std::string_view text);
 [[nodiscard]] Result<Visit> parse_visit(std::string_view text);
+/// From the store: it may still be being entered; check_template() says whether it is whole.
+[[nodiscard]] Result<SettingTemplate> parse_template(std::string_view text);
+
+/// Reads and checks a template file: as parse_visit_file() does, and check_template(). A file of a later
+/// format is refused before anything else of it is looked at.
+[[nodiscard]] Result<SettingTemplate> parse_template_file(std::string_view text);
 
 /// Checks between fields that a file needs and a form only warns of: references and unique ids.
 [[nodiscard]] Result<void> check_references(const VisitFile& file);
 
-/// JSON Schema (draft 2020-12) of a visit file, generated from fields.h.
+/// JSON Schema (draft 2020-12) of a visit file and of a template file, generated from fields.h.
 [[nodiscard]] std::string visit_schema_text();
+[[nodiscard]] std::string template_schema_text();
 
 /// A typed text for one field: its unit, its range. Used by forms before anything is stored.
 template <class Q>

@@ -88,11 +88,21 @@ std::string visit_file_text(const VisitFile& file) {
     return written(file).dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
+std::string template_file_text(const SettingTemplate& described) {
+    return written(TemplateFile{template_format_version, described})
+               .dump(2, ' ', false, Json::error_handler_t::replace) +
+           "\n";
+}
+
 std::string farm_text(const Farm& farm) {
     return one_line(written(farm));
 }
 std::string house_text(const House& house) {
     return one_line(written(house));
+}
+
+std::string template_text(const SettingTemplate& described) {
+    return one_line(written(described));
 }
 
 std::string visit_text(const Visit& visit) {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "records/settings.h"
 
+#include <cmath>
+
 namespace wetfront {
 namespace {
 
@@ -10,6 +12,10 @@ std::optional<AnyQuantity> value_of(const Optional<Q>& entry) {
         return std::nullopt;
     }
     return any(entry->value());
+}
+
+std::optional<AnyQuantity> value_of(const std::optional<TimeOfDay>& time) {
+    return time ? std::optional{time->since_midnight()} : std::nullopt;
 }
 
 }  // namespace
@@ -31,6 +37,16 @@ Result<TimeOfDay> TimeOfDay::parse(std::string_view text, std::string_view item)
     return bad_input(std::string{item}, text, "write a time of day from 00:00 to 23:59, as 09:30");
 }
 
+AnyQuantity TimeOfDay::since_midnight() const {
+    return any(seconds(60.0 * minutes), Scale::clock);
+}
+
+TimeOfDay TimeOfDay::at(Duration since_midnight) {
+    constexpr int day = 1440;
+    const int rounded = static_cast<int>(std::lround(in_seconds(since_midnight) / 60.0) % day);
+    return {(rounded + day) % day};
+}
+
 bool warm_enough(const TimerSettings& settings, Temperature house) {
     return !settings.lowest_house_temperature ||
            in_kelvin(house) >= in_kelvin(settings.lowest_house_temperature->value());
@@ -38,6 +54,16 @@ bool warm_enough(const TimerSettings& settings, Temperature house) {
 
 std::string_view key_of(Setting setting) {
     switch (setting) {
+        case Setting::start_temperature:
+            return "start_temperature";
+        case Setting::lowest_house_temperature:
+            return "lowest_house_temperature";
+        case Setting::humidity_cut_off:
+            return "humidity_cut_off";
+        case Setting::pad_hours_from:
+            return "pad_hours_from";
+        case Setting::pad_hours_to:
+            return "pad_hours_to";
         case Setting::period:
             return "period";
         case Setting::base_on_time:
@@ -60,6 +86,16 @@ std::string_view key_of(Setting setting) {
 
 Message label_of(Setting setting) {
     switch (setting) {
+        case Setting::start_temperature:
+            return WF_TEXT("Start temperature");
+        case Setting::lowest_house_temperature:
+            return WF_TEXT("Lowest house temperature");
+        case Setting::humidity_cut_off:
+            return WF_TEXT("Humidity cut-off");
+        case Setting::pad_hours_from:
+            return WF_TEXT("Pad hours from");
+        case Setting::pad_hours_to:
+            return WF_TEXT("Pad hours to");
         case Setting::period:
             return WF_TEXT("Period");
         case Setting::base_on_time:
@@ -82,6 +118,12 @@ Message label_of(Setting setting) {
 
 SettingGroup group_of(Setting setting) {
     switch (setting) {
+        case Setting::start_temperature:
+        case Setting::lowest_house_temperature:
+        case Setting::humidity_cut_off:
+        case Setting::pad_hours_from:
+        case Setting::pad_hours_to:
+            return SettingGroup::when_pads_may_run;
         case Setting::period:
         case Setting::base_on_time:
         case Setting::on_time_ceiling:
@@ -114,6 +156,16 @@ Message label_of(SettingGroup group) {
 std::optional<AnyQuantity> held(const TimerSettings& settings, Setting setting) {
     const auto* row = settings.trim_rows.empty() ? nullptr : &settings.trim_rows.front();
     switch (setting) {
+        case Setting::start_temperature:
+            return value_of(settings.start_temperature);
+        case Setting::lowest_house_temperature:
+            return value_of(settings.lowest_house_temperature);
+        case Setting::humidity_cut_off:
+            return value_of(settings.humidity_cut_off);
+        case Setting::pad_hours_from:
+            return value_of(settings.pad_hours_from);
+        case Setting::pad_hours_to:
+            return value_of(settings.pad_hours_to);
         case Setting::period:
             return value_of(settings.period);
         case Setting::base_on_time:
@@ -127,9 +179,7 @@ std::optional<AnyQuantity> held(const TimerSettings& settings, Setting setting) 
         case Setting::review_interval:
             return value_of(settings.review_interval);
         case Setting::rinse_at:
-            // A time of day as what has passed since midnight.
-            return settings.rinse_at ? std::optional{any(seconds(60.0 * settings.rinse_at->minutes))}
-                                     : std::nullopt;
+            return value_of(settings.rinse_at);
         case Setting::rinse_length:
             return value_of(settings.rinse_length);
     }

@@ -16,6 +16,9 @@ struct TimeOfDay {
 
     [[nodiscard]] std::string text() const;  ///< "09:30"
     [[nodiscard]] static Result<TimeOfDay> parse(std::string_view text, std::string_view item);
+    /// What has passed since midnight, to be shown as a time of day; and back, the nearest minute.
+    [[nodiscard]] AnyQuantity since_midnight() const;
+    [[nodiscard]] static TimeOfDay at(Duration since_midnight);
     friend auto operator<=>(const TimeOfDay&, const TimeOfDay&) = default;
 };
 
@@ -52,6 +55,7 @@ struct TimerSettings {
     Optional<Duration> entered_wet_through;
     Optional<Duration> shown_on_time;
     std::optional<bool> continuous_intended;  ///< the grower wants the pump to run without rest
+    std::string deviation_reason;             ///< of what is left: why it is not as advised
 
     friend bool operator==(const TimerSettings&, const TimerSettings&) = default;
 };
@@ -60,8 +64,13 @@ struct TimerSettings {
 /// it they are off (a 40 degF limit stops pads at 39 degF and not at 40 degF; common practice, no source).
 [[nodiscard]] bool warm_enough(const TimerSettings& settings, Temperature house);
 
-/// The settings that advice speaks of.
+/// The settings that advice speaks of, in the order in which people see them.
 enum class Setting {
+    start_temperature,
+    lowest_house_temperature,
+    humidity_cut_off,
+    pad_hours_from,
+    pad_hours_to,
     period,
     base_on_time,
     on_time_ceiling,
@@ -78,7 +87,8 @@ enum class SettingGroup { when_pads_may_run, how_long, how_it_adapts, rinse };
 [[nodiscard]] SettingGroup group_of(Setting setting);
 [[nodiscard]] Message label_of(SettingGroup group);
 
-/// What a timer holds for that setting; trim step is that of the first row. None if not set.
+/// What a timer holds for that setting; trim step is that of the first row. A time of day is what has passed
+/// since midnight, with Scale::clock. None if not set.
 [[nodiscard]] std::optional<AnyQuantity> held(const TimerSettings& settings, Setting setting);
 
 }  // namespace wetfront

@@ -36,13 +36,27 @@ const BankConditions* Visit::conditions_at(const Id& bank) const {
     return found == conditions.at_banks.end() ? nullptr : &*found;
 }
 
-VisitTimings timings_of(const VisitFile& file) {
+const ProofNotes* Visit::proof_of_timer(const Id& timer) const {
+    const auto found = std::ranges::find(proof, timer, &ProofNotes::timer);
+    return timer.empty() || found == proof.end() ? nullptr : &*found;
+}
+
+const ProofNotes* Visit::proof_of_bank(const Id& bank) const {
+    const auto found = std::ranges::find(proof, bank, &ProofNotes::bank);
+    return bank.empty() || found == proof.end() ? nullptr : &*found;
+}
+
+std::vector<BankOfPump> banks_of_pumps(const House& house) {
     std::vector<BankOfPump> banks;
-    banks.reserve(file.house.banks.size());
-    for (const auto& bank : file.house.banks) {
+    banks.reserve(house.banks.size());
+    for (const auto& bank : house.banks) {
         banks.push_back({bank.id, bank.pump});
     }
-    return timings_of(file.visit.marks, banks, file.visit.set_aside);
+    return banks;
+}
+
+VisitTimings timings_of(const VisitFile& file) {
+    return timings_of(file.visit.marks, banks_of_pumps(file.house), file.visit.set_aside);
 }
 
 }  // namespace wetfront

@@ -107,6 +107,18 @@ struct Conditions {
     friend bool operator==(const Conditions&, const Conditions&) = default;
 };
 
+/// What was looked at in a proof run rather than timed: of one bank or of one timer, the other Id is empty.
+struct ProofNotes {
+    Id timer;
+    Id bank;
+    std::optional<bool> even_drip;  ///< of a bank: its far end drips evenly before the pump stops
+    std::optional<bool> dry_patch;  ///< of a bank: somewhere on its face, at any time of the cycle
+    /// Of a timer: the first run watched counted from the last change of a setting; 1: the first after it.
+    std::optional<double> cycles_since_change;
+
+    friend bool operator==(const ProofNotes&, const ProofNotes&) = default;
+};
+
 struct Signature {
     Person person;
     WallTime at;
@@ -127,6 +139,7 @@ struct Visit {
     std::vector<SetAside> set_aside;
     std::vector<TimerSettings> found;
     std::vector<TimerSettings> left;
+    std::vector<ProofNotes> proof;
     std::vector<std::string> open_points;
     std::vector<Signature> signatures;
     std::optional<Id> replaces;  ///< the visit that this one corrects
@@ -137,6 +150,8 @@ struct Visit {
     [[nodiscard]] const TimerSettings* left_of(const Id& timer) const;
     [[nodiscard]] const PumpFlow* measured_flow(const Id& pump) const;
     [[nodiscard]] const BankConditions* conditions_at(const Id& bank) const;
+    [[nodiscard]] const ProofNotes* proof_of_timer(const Id& timer) const;
+    [[nodiscard]] const ProofNotes* proof_of_bank(const Id& bank) const;
     friend bool operator==(const Visit&, const Visit&) = default;
 };
 
@@ -149,6 +164,9 @@ struct VisitFile {
 
     friend bool operator==(const VisitFile&, const VisitFile&) = default;
 };
+
+/// Every bank with its pump, in the house's order.
+[[nodiscard]] std::vector<BankOfPump> banks_of_pumps(const House& house);
 
 /// The stopwatch's results for this visit, banks in the house's order.
 [[nodiscard]] VisitTimings timings_of(const VisitFile& file);

@@ -17,7 +17,7 @@ std::vector<Caution> injury() {
     return {
         {"unexpected-start",
          SignalWord::danger,
-         {Step::safety, Step::time_the_water, Step::before_leaving},
+         {Step::safety, Step::time_the_water, Step::proof, Step::before_leaving},
          WF_TEXT("A pump or fan that starts by itself: it crushes or cuts off hands. Before you reach in, "
                  "know every "
                  "source of energy, shut down, switch off at the isolating device, lock and tag it, let "
@@ -31,7 +31,7 @@ std::vector<Caution> injury() {
          "29 CFR 1910.147(d); 29 CFR 1928.57(a)(6)"},
         {"electricity-and-water",
          SignalWord::danger,
-         {Step::safety, Step::time_the_water, Step::before_leaving},
+         {Step::safety, Step::time_the_water, Step::proof, Step::before_leaving},
          WF_TEXT(
              "Electricity where everything is wet: a shock kills. Use receptacles with ground-fault "
              "protection, "
@@ -52,7 +52,7 @@ std::vector<Caution> injury() {
          "practice, no source"},
         {"fan-blades",
          SignalWord::warning,
-         {Step::safety, Step::time_the_water, Step::conditions},
+         {Step::safety, Step::time_the_water, Step::proof, Step::conditions},
          {WF_TEXT("Fan blades behind a missing or open guard: deep cuts, lost fingers. Keep guards on while "
                   "a fan can "
                   "turn; blades lower than %1 need guards with openings of at most %2. Put no meter and no "
@@ -62,7 +62,7 @@ std::vector<Caution> injury() {
          "29 CFR 1910.212(a)(5); 29 CFR 1928.57"},
         {"ladder",
          SignalWord::warning,
-         {Step::safety, Step::house_and_banks, Step::time_the_water},
+         {Step::safety, Step::house_and_banks, Step::time_the_water, Step::proof},
          {WF_TEXT("A fall from a ladder at the header: broken bones, or death. Foot out one for every four "
                   "up, rails %1 "
                   "above the landing, face it, three points of contact, no metal ladder near live parts."),
@@ -70,7 +70,7 @@ std::vector<Caution> injury() {
          "OSHA ladder material"},
         {"heat-of-the-worker",
          SignalWord::warning,
-         {Step::safety, Step::time_the_water},
+         {Step::safety, Step::time_the_water, Step::proof},
          {WF_TEXT("Work in the heat: heat stroke can kill. Drink water every %1 and rest in the shade; the "
                   "risk is high "
                   "from a heat index of %2, very high above %3. The first week is the worst."),
@@ -104,7 +104,7 @@ std::vector<Caution> injury() {
          "EPA 816-R-03-002 and utilities' rules"},
         {"slips",
          SignalWord::caution,
-         {Step::safety, Step::time_the_water},
+         {Step::safety, Step::time_the_water, Step::proof},
          WF_TEXT("Wet concrete, algae, heavy pads: a fall or a strained back. Wear soles that grip, walk, "
                  "keep the way "
                  "between pump and far end clear, and lift with a second person."),
@@ -116,7 +116,7 @@ std::vector<Caution> property() {
     return {
         {"birds-without-cooling",
          SignalWord::notice,
-         {Step::safety, Step::time_the_water, Step::before_leaving},
+         {Step::safety, Step::time_the_water, Step::proof, Step::before_leaving},
          WF_TEXT("Birds without cooling: in extreme heat a flock can be lost in minutes. Agree a stop "
                  "temperature and a "
                  "longest pump-off time with the grower before a test, prefer an empty or a cool house, keep "

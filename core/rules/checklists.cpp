@@ -59,6 +59,7 @@ const std::vector<ChecklistLine>& checklist(Step step) {
         case Step::settings_found:
         case Step::advice:
         case Step::settings_left:
+        case Step::proof:
         case Step::sheet:
             return none;
     }

@@ -19,6 +19,7 @@ enum class Step {
     settings_found,
     advice,
     settings_left,
+    proof,  ///< one or two cycles are watched
     before_leaving,
     sheet,
 };

@@ -5,21 +5,64 @@
 
 #include "rules/bank_against_bank.h"
 #include "rules/circulation_rules.h"
+#include "rules/entered_timings.h"
 #include "rules/fill_rules.h"
 #include "rules/guidance_rules.h"
 #include "rules/header_rules.h"
+#include "rules/heat_rules.h"
+#include "rules/pad_hours_rules.h"
 #include "rules/pad_rules.h"
+#include "rules/rinse_rules.h"
+#include "rules/single_settings.h"
 #include "rules/sump_rules.h"
+#include "rules/temperature_rules.h"
+#include "rules/trim_rules.h"
+#include "rules/water_need.h"
 #include "rules/water_quality_rules.h"
 
 namespace wetfront {
 
 const std::vector<Rule>& all_rules() {
     static const std::vector<Rule> rules{
+        {"pads-off-in-extreme-heat", pads_off_in_extreme_heat},
+        {"pad-hours-end-in-heat", pad_hours_end_in_heat},
+        {"pad-hours-begin-in-heat", pad_hours_begin_in_heat},
+        {"cut-off-stops-pads-in-heat", cut_off_stops_pads_in_heat},
+        {"cut-off-below-own-humidity", cut_off_below_own_humidity},
+        {"pads-chill-young-birds", pads_chill_young_birds},
+        {"rinse-on-young-birds", rinse_on_young_birds},
+        {"pump-never-runs", pump_never_runs},
         {"pump-never-rests", pump_never_rests},
         {"base-below-fill", base_below_fill},
+        {"base-below-need", base_below_need},
+        {"drying-outruns-supply", drying_outruns_supply_of_bank},
         {"ceiling-below-wet-through", ceiling_below_wet_through},
         {"gap-outlasts-wet-pad", gap_outlasts_wet_pad},
+        {"ceiling-below-base", ceiling_below_base},
+        {"trim-shortens-without-end", trim_shortens_without_end},
+        {"trim-rows-out-of-order", trim_rows_out_of_order},
+        {"trim-against-heat", trim_against_heat},
+        {"lowest-temperature-above-start", lowest_temperature_above_start},
+        {"shown-on-time-differs", shown_on_time_differs},
+        {"entered-fill-differs", entered_fill_differs},
+        {"entered-wet-through-differs", entered_wet_through_differs},
+        {"pad-hours-into-night", pad_hours_into_night},
+        {"pad-hours-begin-early", pad_hours_begin_early},
+        {"start-below-target", start_below_target},
+        {"rinse-below-wet-through", rinse_below_wet_through},
+        {"rinse-outside-pad-hours", rinse_outside_pad_hours},
+        {"rinse-before-heat", rinse_before_heat},
+        {"rest-too-short", rest_too_short},
+        {"period-below-usual", period_below_usual},
+        {"period-above-usual", period_above_usual},
+        {"trim-in-one-step", trim_in_one_step},
+        {"trim-within-dead-band", trim_within_dead_band},
+        {"review-before-answer", review_before_answer},
+        {"review-off-period", review_off_period},
+        {"cut-off-by-unfit-sensor", cut_off_by_unfit_sensor},
+        {"pad-hours-empty", pad_hours_empty},
+        {"setting-off-resolution", setting_off_resolution},
+        {"rests-against-intent", rests_against_intent},
         {"start-temperature-high", start_temperature_high},
         {"start-temperature-low", start_temperature_low},
         {"humidity-cut-off-useless", humidity_cut_off_useless},

@@ -33,12 +33,12 @@ enum class WhichSettings { found, left };
 [[nodiscard]] std::vector<Finding> check(const VisitFile& file, const VisitTimings& timings,
                                          const Advice& advice, WhichSettings which);
 
-// The rules on settings and readings; those on equipment, air and water stand by subject in the headers
-// beside this one. Each comes with its limit, its source and its tests on both sides. A mean reading is the
-// limit; where the setting lies within the expanded uncertainty on its safe side, the finding is a note: too
-// close to call. A rule that lacks an input finds nothing for that timer or bank. A timer on demand has no
-// period and no on-time, a fixed-interval timer no ceiling, no trim rows and no rinse: what a record holds of
-// these is not looked at.
+// The rules on runs and readings; those on single settings, trimming, rinse, hours and heat, on equipment,
+// air and water stand by subject in the headers beside this one. Each comes with its limit, its source and
+// its tests on both sides. A mean reading is the limit; where the setting lies within the expanded
+// uncertainty on its safe side, the finding is a note: too close to call. A rule that lacks an input finds
+// nothing for that timer or bank. A timer on demand has no period and no on-time, a fixed-interval timer no
+// ceiling, no trim rows and no rinse: what a record holds of these is not looked at.
 
 /// The base on-time, or a ceiling to which a trim row can lengthen it, is not below the period; or the timer
 /// is on demand. Note where continuous running is intended, where no cycle fits, or where that is not known;
@@ -48,16 +48,18 @@ enum class WhichSettings { found, left };
 [[nodiscard]] std::vector<Finding> pump_never_rests(const RuleInputs& inputs);
 
 /// The longest timed run (ceiling; on-time of a fixed-interval timer) is below the wet-through time of the
-/// timer's slowest bank: no single run wets the far end of a dry pad. Fault; note where a rinse is at least
-/// as long as wet-through, or where the wetting column shows that several fixed runs do it. Needs that
-/// setting and a used wet-through reading; silent where the pump never rests.
+/// timer's slowest bank: no single run wets the far end of a dry pad. Fault; note where a rinse that pad
+/// hours allow is at least as long as wet-through, or where the wetting column shows that several of the
+/// shortest runs do it within an hour (assumed). Needs that setting and a used wet-through reading; silent
+/// where the pump never rests.
 [[nodiscard]] std::vector<Finding> ceiling_below_wet_through(const RuleInputs& inputs);
 
 /// The shortest run below a bank's fill time: water never reaches the far end. Fault, with the share of the
 /// pad that gets no water: from the filling front where outlets are described and flow is known, else at a
 /// steady speed along the header; after the supply pipe where that is known. The shortest run is the base
 /// with the trim row that takes off most; it may become shorter still where rows are taken off at every
-/// review. Needs base on-time and a used fill reading; silent where the pump never rests.
+/// review. Needs base on-time and a used fill reading; silent where the pump never rests, or never runs
+/// (pump_never_runs speaks).
 [[nodiscard]] std::vector<Finding> base_below_fill(const RuleInputs& inputs);
 
 /// The far end is unsupplied (period - shortest run + fill, the shortest run as above) for longer than its

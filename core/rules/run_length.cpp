@@ -15,6 +15,9 @@ const char* const own_reading = "common practice, no source; the limit is this b
 /// A run that leaves the pad wetter by less than this share of what it holds leads nowhere within a day.
 constexpr double least_gain = 1e-3;
 
+/// Runs that take longer than that to wet a dry pad leave birds without it (assumed).
+constexpr auto longest_wetting = from_si<Duration>(3600.0);
+
 struct TimedBank {
     const PadBank* bank = nullptr;
     TimingResult time;
@@ -32,20 +35,32 @@ std::optional<TimedBank> slowest_to_wet(const TimerView& view, const VisitTiming
     return slowest;
 }
 
-bool rinse_covers(const TimerView& view, Duration wet_through) {
-    return view.timer.kind == TimerKind::trimmed && view.settings.rinse_length &&
-           at_least(view.settings.rinse_length->value(), wet_through);
+/// The rinse of a timer, where one runs: none where pad hours keep it off.
+std::optional<Duration> rinse_of(const TimerView& view) {
+    const auto& at = view.settings.rinse_at;
+    const auto& length = view.settings.rinse_length;
+    if (view.timer.kind != TimerKind::trimmed || !length || (at && !view.pads_may_run_at(at->minutes))) {
+        return std::nullopt;
+    }
+    return length->value();
 }
 
-/// In which run after the pads start dry the far end drips; none if in no run, or if that cannot be known.
+bool rinse_covers(const TimerView& view, Duration wet_through) {
+    const auto rinse = rinse_of(view);
+    return rinse && at_least(*rinse, wet_through);
+}
+
+/// In which run after the pads start dry, and after a rinse where there is one, the far end drips; none if in
+/// no run, or if that cannot be known.
 /// Source: the wetting column (closed forms), evaporation at the design hour
 /// where both weathers are known.
 /// Simplification: each run fills the header anew from pump start.
 std::optional<int> run_that_drips(const TimerView& view, const PadBank& pads, const BankTimings& bank) {
-    if (!bank.fill || !bank.wetting || !bank.dry_out || !view.period() || !view.on_time()) {
+    const auto on = view.shortest_run();
+    if (!bank.fill || !bank.wetting || !bank.dry_out || !view.period() || !on) {
         return std::nullopt;
     }
-    const auto supplied = *view.on_time() - bank.fill->mean;
+    const auto supplied = *on - bank.fill->mean;
     const auto calibrated =
         rates_from_timings(bank.wetting->mean, bank.dry_out->mean, bank.fans_ran_during_wet_through);
     if (!calibrated || in_seconds(supplied) <= 0.0) {
@@ -53,7 +68,8 @@ std::optional<int> run_that_drips(const TimerView& view, const PadBank& pads, co
     }
     auto rates = calibrated.value();
     rates.drying *= view.evaporation_ratio(pads).value_or(1.0);
-    double deficit = 1.0;
+    const auto rinsed = std::max(seconds(0.0), rinse_of(view).value_or(seconds(0.0)) - bank.fill->mean);
+    double deficit = deficit_after_supply(rates, 1.0, rinsed);
     for (int run = 1;; ++run) {
         const double wetted = deficit_after_supply(rates, deficit, supplied);
         if (wetted <= 0.0) {
@@ -155,12 +171,17 @@ Message ceiling_message(const TimerView& view, const TimedBank& slowest, Duratio
                         "of %4 wets its far end."),
                 {any(longest), wet_through, name, any(view.settings.rinse_length->value())}};
     }
+    if (const auto rinse = rinse_of(view); drips_in && *drips_in == 1 && rinse) {
+        return {WF_TEXT("The longest timed run of %1 is shorter than the %2 that %3 needs from dry: only the "
+                        "rinse of %4 and the run after it wet its far end."),
+                {any(longest), wet_through, name, any(*rinse)}};
+    }
     if (drips_in) {
         return {
             WF_TEXT(
                 "The run of %1 is shorter than the %2 that %3 needs from dry: after a dry start its far end "
                 "drips only in run %4, %5 later."),
-            {any(longest), wet_through, name, *drips_in,
+            {any(*view.shortest_run()), wet_through, name, *drips_in,
              any((*drips_in - 1.0) * *view.period(), Scale::coarse)}};
     }
     return {WF_TEXT("The longest timed run of %1 is %2 shorter than the %3 that %4 needs from dry: no single "
@@ -193,7 +214,8 @@ Message rinse_at_least(const TimerView& view, Duration enough) {
 Message ceiling_remedy(const TimerView& view, const TimingResult& wet_through, Severity severity) {
     const bool trimmed = view.timer.kind == TimerKind::trimmed;
     const auto advised = view.advised_in_cycle(Setting::on_time_ceiling);
-    if (severity == Severity::note && (!trimmed || !advised || at_least(*view.ceiling(), *advised))) {
+    const bool high_enough = !advised || at_least(*view.ceiling(), *advised);
+    if (severity == Severity::note && (!trimmed || (rinse_covers(view, wet_through.mean) && high_enough))) {
         return keep_wetting(view, wet_through);
     }
     const auto enough = view.holdable(wet_through.mean + wet_through.expanded);
@@ -240,11 +262,10 @@ std::vector<Finding> ceiling_below_wet_through(const RuleInputs& inputs) {
         const auto& wet_through = slowest->time;
         const char* name = trimmed ? "on_time_ceiling" : "base_on_time";
         if (!at_least(*longest, wet_through.mean)) {
-            const auto drips_in =
-                trimmed ? std::nullopt
-                        : run_that_drips(view, *slowest->bank, *inputs.timings.of(slowest->bank->id));
+            const auto drips_in = run_that_drips(view, *slowest->bank, *inputs.timings.of(slowest->bank->id));
+            const bool soon = drips_in && at_least(longest_wetting, (*drips_in - 1.0) * *view.period());
             const auto severity =
-                rinse_covers(view, wet_through.mean) || drips_in ? Severity::note : Severity::fault;
+                rinse_covers(view, wet_through.mean) || soon ? Severity::note : Severity::fault;
             auto finding = finding_on(view, slowest->bank, "ceiling-below-wet-through", severity);
             finding.message = ceiling_message(view, *slowest, *longest, drips_in);
             finding.remedy = ceiling_remedy(view, wet_through, severity);
@@ -272,7 +293,8 @@ std::vector<Finding> base_below_fill(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_with_settings(inputs)) {
         const auto on = view.shortest_run();
-        if (!on || (view.period() && at_least(*on, *view.period()))) {
+        const bool never_runs = on && in_seconds(*view.on_time()) <= 0.0;  // pump_never_runs speaks
+        if (!on || never_runs || (view.period() && at_least(*on, *view.period()))) {
             continue;
         }
         for (const auto* bank : view.banks) {

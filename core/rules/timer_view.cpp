@@ -37,6 +37,14 @@ bool TimerView::can_climb() const {
            });
 }
 
+std::optional<Duration> TimerView::longest_run() const {
+    const auto base = on_time();
+    if (!base || !can_climb()) {
+        return base;
+    }
+    return ceiling() ? std::optional{std::max(*base, *ceiling())} : std::nullopt;
+}
+
 std::optional<Duration> TimerView::shortest_run() const {
     auto run = on_time();
     if (!run || timer.kind != TimerKind::trimmed) {
@@ -108,6 +116,20 @@ std::optional<double> TimerView::evaporation_ratio(const PadBank& bank) const {
         return own->question->evaporation_ratio;
     }
     return advice != nullptr ? advice->evaporation_ratio : std::nullopt;
+}
+
+bool TimerView::has_pad_hours() const {
+    return timer.kind == TimerKind::trimmed && settings.pad_hours_from && settings.pad_hours_to &&
+           settings.pad_hours_from != settings.pad_hours_to;
+}
+
+bool TimerView::pads_may_run_at(int minute) const {
+    if (!has_pad_hours()) {
+        return true;
+    }
+    const int from = settings.pad_hours_from->minutes;
+    const int to = settings.pad_hours_to->minutes;
+    return from < to ? minute >= from && minute < to : minute >= from || minute < to;
 }
 
 Duration TimerView::holdable(Duration value) const {

@@ -32,6 +32,9 @@ struct TimerView {
     [[nodiscard]] Message without_shortening(Message remedy) const;
     /// The longest run that trimming may reach; only a trimmed timer has one.
     [[nodiscard]] std::optional<Duration> ceiling() const;
+    /// The longest run that can be reached: the base, or the ceiling above it where some trim row climbs.
+    /// None without a base, or where a row climbs and no ceiling is known.
+    [[nodiscard]] std::optional<Duration> longest_run() const;
     /// Some trim row lengthens the on-time, so that it can climb to the ceiling.
     [[nodiscard]] bool can_climb() const;
     /// The pump runs without rest before any trimming: on demand, or an on-time that fills the period.
@@ -47,6 +50,10 @@ struct TimerView {
     /// E_design / E_test of a bank; none where a weather is missing.
     [[nodiscard]] std::optional<double> evaporation_ratio(const PadBank& bank) const;
     [[nodiscard]] Message name(const PadBank& bank) const { return label_of(house, bank); }
+    /// Pad hours let pads run in that minute of the day. Hours that end before they begin go past midnight;
+    /// where one of the two is not set, or both are the same, they are taken to bar nothing.
+    [[nodiscard]] bool pads_may_run_at(int minute) const;
+    [[nodiscard]] bool has_pad_hours() const;
     /// Rounded up to what the timer can hold, 1 s where its step is not known.
     [[nodiscard]] Duration holdable(Duration value) const;
 };

@@ -13,9 +13,13 @@ namespace {
 
 constexpr std::array all_groups{SettingGroup::when_pads_may_run, SettingGroup::how_long,
                                 SettingGroup::how_it_adapts, SettingGroup::rinse};
-constexpr std::array all_settings{Setting::period,    Setting::base_on_time,   Setting::on_time_ceiling,
-                                  Setting::trim_step, Setting::trim_dead_band, Setting::review_interval,
-                                  Setting::rinse_at,  Setting::rinse_length};
+constexpr std::array all_settings{Setting::start_temperature, Setting::lowest_house_temperature,
+                                  Setting::humidity_cut_off,  Setting::pad_hours_from,
+                                  Setting::pad_hours_to,      Setting::period,
+                                  Setting::base_on_time,      Setting::on_time_ceiling,
+                                  Setting::trim_step,         Setting::trim_dead_band,
+                                  Setting::review_interval,   Setting::rinse_at,
+                                  Setting::rinse_length};
 
 /// One setting as a timer holds it.
 struct HeldSetting {
@@ -41,7 +45,7 @@ struct ReadHeld {
     void operator()(const Field& field, const std::optional<TimeOfDay>& time) const {
         HeldSetting setting{field.key, field.label, std::nullopt, std::nullopt};
         if (time) {
-            setting.number = any(seconds(60.0 * time->minutes));
+            setting.number = time->since_midnight();
             setting.text = verbatim(time->text());
         }
         held.push_back(std::move(setting));
@@ -55,6 +59,7 @@ struct ReadHeld {
     }
     void operator()(const Field&, const std::vector<TrimRow>&) const {}
     void operator()(const Field&, const Id&) const {}
+    void operator()(const Field&, const std::string&) const {}
 };
 
 std::vector<HeldSetting> held_settings(const TimerSettings* settings) {
@@ -65,9 +70,7 @@ std::vector<HeldSetting> held_settings(const TimerSettings* settings) {
 }
 
 SettingGroup group_of_key(std::string_view key) {
-    constexpr std::array when{"target",           "start_temperature", "lowest_house_temperature",
-                              "humidity_cut_off", "pad_hours_from",    "pad_hours_to"};
-    if (std::ranges::find(when, key) != when.end()) {
+    if (key == "target") {
         return SettingGroup::when_pads_may_run;
     }
     const auto advised =
@@ -105,8 +108,11 @@ Message advised_text(const SettingAdvice* advised) {
     return advised->value ? shown(*advised->value) : advised->reason.brief;
 }
 
+// Times of day go round the clock: the end of a day is the midnight of the next.
 bool same_value(const AnyQuantity& a, const AnyQuantity& b) {
-    return std::abs(a.si - b.si) < 1e-6;
+    constexpr double day = 86400.0;
+    const double apart = std::abs(a.si - b.si);
+    return apart < 1e-6 || (a.scale == Scale::clock && std::abs(std::remainder(apart, day)) < 1e-6);
 }
 
 /// Everything about one timer that its tables are made from.
@@ -287,6 +293,10 @@ void add_settings(Blocks& blocks, const SheetInputs& inputs) {
         blocks.emplace_back(SheetHeading{{WF_TEXT("As found, advised and as left: %1 (%2)"),
                                           {label_of(house, timer), label_of(timer.kind)}}});
         add_groups(blocks, side);
+        if (side.left != nullptr && !side.left->deviation_reason.empty()) {
+            blocks.emplace_back(SheetParagraph{
+                {WF_TEXT("Why it differs from the advice: %1"), {side.left->deviation_reason}}, false});
+        }
     }
 }
 
@@ -298,6 +308,9 @@ void add_reasons(Blocks& blocks, const SheetInputs& inputs) {
         const auto name = described != nullptr ? label_of(house, *described) : verbatim(timer.timer.text);
         blocks.emplace_back(SheetHeading{{WF_TEXT("Why: %1"), {name}}});
         blocks.emplace_back(SheetParagraph{timer.verdict, true});
+        if (!timer.when_pads_may_run.empty()) {
+            add_reason_table(blocks, timer.when_pads_may_run, WF_TEXT("When to run pads"), false);
+        }
         if (timer.cycled) {
             add_reason_table(blocks, timer.cycle, WF_TEXT("Best cycle"), false);
         }

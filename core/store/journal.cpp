@@ -10,7 +10,7 @@ namespace {
 constexpr const char* mark_columns =
     "SELECT id, kind, pump, bank, boot_id, boot_ns, unix_ms, utc_offset_min, timed_by, stamp_error_ns, seen, "
     "undone, "
-    "started_by, pads, fans_running, visit FROM present_mark ";
+    "started_by, pads, fans_running, proof, visit FROM present_mark ";
 
 template <class E>
 E enum_at(const SQLite::Statement& row, int column) {
@@ -41,6 +41,7 @@ Mark mark_in(const SQLite::Statement& row) {
     if (!null_at(row, 14)) {
         mark.fans_running = flag_at(row, 14);
     }
+    mark.proof = flag_at(row, 15);
     return mark;
 }
 
@@ -62,7 +63,7 @@ std::optional<JournalMark> mark_with(Statements& sql, const Id& mark) {
     if (!row.next_row()) {
         return std::nullopt;
     }
-    return JournalMark{id_at(row, 15), mark_in(row)};
+    return JournalMark{id_at(row, 16), mark_in(row)};
 }
 
 Result<void> add_mark(const Pen& pen, const Id& visit, const Mark& mark) {
@@ -78,13 +79,14 @@ Result<void> add_mark(const Pen& pen, const Id& visit, const Mark& mark) {
     const auto entry = pen.new_entry();
     const auto insert = pen.sql(
         "INSERT INTO mark (entry, id, visit, kind, pump, bank, boot_id, boot_ns, unix_ms, "
-        "utc_offset_min, timed_by, stamp_error_ns, seen, started_by, pads, fans_running) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
+        "utc_offset_min, timed_by, stamp_error_ns, seen, started_by, pads, fans_running, proof) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
     Binder bind{insert};
     bind(entry)(mark.id)(visit)(enum_name(mark.kind))(mark.pump);
     bind(mark.bank.empty() ? std::nullopt : std::optional{mark.bank});
     bind(mark.at.boot_id)(mark.at.boot_ns)(mark.wall)(enum_name(mark.timed_by))(mark.stamp_error_ns);
     bind(enum_name(mark.seen))(enum_name(mark.started_by))(enum_name(mark.pads))(mark.fans_running);
+    bind(mark.proof);
     insert.run();
     Mark written = mark;
     written.undone = false;

@@ -31,7 +31,8 @@ using Migration = void (*)(SQLite::Database&);
 [[nodiscard]] Result<std::filesystem::path> keep_copy(SQLite::Database& db, const std::filesystem::path& file,
                                                       int version, WallTime now);
 
-// Schema version 1, in schema_1.cpp.
+// Each version in a file of its own: schema_1.cpp and so on.
 void make_schema_1(SQLite::Database& db);
+void make_schema_2(SQLite::Database& db);
 
 }  // namespace wetfront::store_detail

@@ -11,7 +11,7 @@
 // Not for other folders. Everything here may throw.
 namespace wetfront::store_detail {
 
-enum class RecordKind { farm, house, visit };
+enum class RecordKind { farm, house, visit, setting_template };
 
 /// What a record is now, without its content.
 struct Head {
@@ -57,6 +57,7 @@ namespace wetfront {
 // clang-format off
 template <> struct EnumNames<store_detail::RecordKind> { static constexpr std::array all{
     EnumName{store_detail::RecordKind::farm, "farm"}, EnumName{store_detail::RecordKind::house, "house"},
-    EnumName{store_detail::RecordKind::visit, "visit"}}; };
+    EnumName{store_detail::RecordKind::visit, "visit"},
+    EnumName{store_detail::RecordKind::setting_template, "template"}}; };
 // clang-format on
 }  // namespace wetfront

@@ -57,6 +57,21 @@ Result<Record> present(Statements& sql, RecordKind kind, const Id& id, Parser<Re
     return record_at(sql, head.revision, parse);
 }
 
+template <class Record>
+Result<std::vector<Record>> all_by_name(Statements& sql, RecordKind kind, Parser<Record> parse) {
+    const auto rows = sql("SELECT DISTINCT record FROM revision WHERE kind = ?");
+    store_detail::Binder{rows}(enum_name(kind));
+    std::vector<Record> all;
+    while (rows.next_row()) {
+        WF_TRY(auto record, present(sql, kind, store_detail::id_at(rows, 0), parse));
+        all.push_back(std::move(record));
+    }
+    std::sort(all.begin(), all.end(), [](const Record& a, const Record& b) {
+        return store_detail::comes_before(a.name, a.id, b.name, b.id);
+    });
+    return all;
+}
+
 /// A record's text as a document, once it is certain that it reads back as the same record.
 template <class Record>
 Result<nlohmann::json> document_of(const Record& record, const std::string& text, Parser<Record> parse) {
@@ -84,6 +99,14 @@ Result<void> put(const Pen& pen, const House& house) {
     WF_TRY(const auto document, document_of(house, house_text(house), parse_house));
     add_revision(pen, RecordKind::house, house.id, head_of(pen.sql, RecordKind::house, house.id), document,
                  {.name = house.name, .farm = house.farm});
+    return success();
+}
+
+Result<void> put(const Pen& pen, const SettingTemplate& described) {
+    constexpr auto kind = RecordKind::setting_template;
+    WF_TRY(const auto document, document_of(described, template_text(described), parse_template));
+    add_revision(pen, kind, described.id, head_of(pen.sql, kind, described.id), document,
+                 {.name = described.name});
     return success();
 }
 
@@ -160,17 +183,18 @@ Result<void> put_new(const Pen& pen, const VisitFile& file) {
     return success();
 }
 
-/// Older than any reading that is used. Across a restart only the wall clock can tell, and if it went back it
-/// cannot.
-bool is_long_ago(const Mark& mark, const Clock& clock) {
-    constexpr std::int64_t day_ms = 86'400'000;
+constexpr std::int64_t day_ms = 86'400'000;  // no reading that is used is longer
+constexpr std::int64_t hour_ms = 3'600'000;  // nobody waits longer for the next event of a watched cycle
+
+/// Across a restart only the wall clock can tell, and if it went back it cannot.
+bool is_longer_ago(const Mark& mark, std::int64_t limit_ms, const Clock& clock) {
     const auto now = clock.boot_now();
-    return now.boot_id == mark.at.boot_id ? (now.boot_ns - mark.at.boot_ns) / 1'000'000 > day_ms
-                                          : clock.wall_now().unix_ms - mark.wall.unix_ms > day_ms;
+    return now.boot_id == mark.at.boot_id ? (now.boot_ns - mark.at.boot_ns) / 1'000'000 > limit_ms
+                                          : clock.wall_now().unix_ms - mark.wall.unix_ms > limit_ms;
 }
 
 bool stopwatch_may_run(const PumpState& state, const Clock& clock) {
-    return state.running || (state.since && !is_long_ago(*state.since, clock));
+    return state.running || (state.since && !is_longer_ago(*state.since, day_ms, clock));
 }
 
 /// Asks for the house only where the marks alone leave it open.
@@ -181,6 +205,12 @@ Result<bool> stopwatch_runs(Statements& sql, const Id& visit, const Clock& clock
         if (std::find(pumps.begin(), pumps.end(), mark.pump) == pumps.end()) {
             pumps.push_back(mark.pump);
         }
+    }
+    const auto watched = pump_states(marks, pumps, MarksOf::proof_run);
+    if (std::any_of(watched.begin(), watched.end(), [&](const PumpState& state) {
+            return state.since && !is_longer_ago(*state.since, hour_ms, clock);
+        })) {
+        return true;
     }
     auto states = pump_states(marks, pumps);
     std::erase_if(states, [&](const PumpState& state) { return !stopwatch_may_run(state, clock); });
@@ -294,6 +324,9 @@ Result<void> Store::save(const House& house) {
 Result<void> Store::save(const Visit& visit) {
     return d_->write([&](const Pen& pen) { return put(pen, visit); });
 }
+Result<void> Store::save(const SettingTemplate& described) {
+    return d_->write([&](const Pen& pen) { return put(pen, described); });
+}
 
 Result<Farm> Store::farm(const Id& id) const {
     return d_->read([&](Statements& sql) { return present(sql, RecordKind::farm, id, parse_farm); });
@@ -307,6 +340,11 @@ Result<Visit> Store::visit(const Id& id) const {
         visit.marks = store_detail::marks_of(sql, id);
         return visit;
     });
+}
+
+Result<SettingTemplate> Store::setting_template(const Id& id) const {
+    return d_->read(
+        [&](Statements& sql) { return present(sql, RecordKind::setting_template, id, parse_template); });
 }
 
 Result<VisitFile> Store::visit_file(const Id& id) const {
@@ -325,18 +363,12 @@ Result<VisitFile> Store::visit_file(const Id& id) const {
 }
 
 Result<std::vector<Farm>> Store::farms() const {
-    return d_->read([&](Statements& sql) -> Result<std::vector<Farm>> {
-        const auto rows = sql("SELECT DISTINCT record FROM revision WHERE kind = 'farm'");
-        std::vector<Farm> farms;
-        while (rows.next_row()) {
-            WF_TRY(auto farm, present(sql, RecordKind::farm, store_detail::id_at(rows, 0), parse_farm));
-            farms.push_back(std::move(farm));
-        }
-        std::sort(farms.begin(), farms.end(), [](const Farm& a, const Farm& b) {
-            return store_detail::comes_before(a.name, a.id, b.name, b.id);
-        });
-        return farms;
-    });
+    return d_->read([&](Statements& sql) { return all_by_name(sql, RecordKind::farm, parse_farm); });
+}
+
+Result<std::vector<SettingTemplate>> Store::setting_templates() const {
+    return d_->read(
+        [&](Statements& sql) { return all_by_name(sql, RecordKind::setting_template, parse_template); });
 }
 
 Result<std::vector<HouseSummary>> Store::houses() const {

@@ -10,6 +10,7 @@
 
 #include "base/clock.h"
 #include "base/ids.h"
+#include "records/setting_template.h"
 #include "records/visit.h"
 
 namespace wetfront {
@@ -41,9 +42,9 @@ enum class OpenMode { read_write, read_only };
 /// an error has been committed and synced; after an error nothing of that call is in the file. Not
 /// thread-safe: one owner, one thread. No exception leaves this class.
 ///
-/// Records (farms, houses, visits) are append-only revisions; saving adds a revision whose parent is the
-/// present one. Marks are rows of a journal of their own; undoing or redoing one adds a row too. Nothing is
-/// updated or deleted.
+/// Records (farms, houses, visits, setting templates) are append-only revisions; saving adds a revision whose
+/// parent is the present one. Marks are rows of a journal of their own; undoing or redoing one adds a row
+/// too. Nothing is updated or deleted.
 ///
 /// Errors of the file or the disk are storage errors; an unknown id, a refused value or a frozen visit is bad
 /// input.
@@ -79,20 +80,25 @@ public:
     [[nodiscard]] Result<void> save(const Farm& farm);
     [[nodiscard]] Result<void> save(const House& house);
     [[nodiscard]] Result<void> save(const Visit& visit);  ///< all but its marks
+    /// One that is still being entered too; check_template() says whether it can be used.
+    [[nodiscard]] Result<void> save(const SettingTemplate& described);
     [[nodiscard]] Result<Farm> farm(const Id& id) const;
     [[nodiscard]] Result<House> house(const Id& id) const;
     [[nodiscard]] Result<Visit> visit(const Id& id) const;  ///< with its marks
+    [[nodiscard]] Result<SettingTemplate> setting_template(const Id& id) const;
     /// With house and farm as they were described when the visit was signed, or as they are now for an open
     /// visit.
     [[nodiscard]] Result<VisitFile> visit_file(const Id& visit) const;
 
     // Lists: by name (farm, then house; numbers in names count as numbers), visits latest first.
     [[nodiscard]] Result<std::vector<Farm>> farms() const;
+    [[nodiscard]] Result<std::vector<SettingTemplate>> setting_templates() const;
     [[nodiscard]] Result<std::vector<HouseSummary>> houses() const;
     [[nodiscard]] Result<std::vector<VisitSummary>> visits_of(const Id& house) const;
 
     /// The newest open visit whose marks leave a pump running, or a bank dripping or drying after a stop in
-    /// the last 24 h (longer makes no reading): where a killed program reopens.
+    /// the last 24 h (longer makes no reading), or a pump watched in a proof run within the last hour: where
+    /// a killed program reopens.
     [[nodiscard]] Result<std::optional<Id>> visit_with_running_stopwatch() const;
 
     /// Number of the visit's revision, 1 for the first.

@@ -67,6 +67,8 @@ struct Mark {
     StartedBy started_by = StartedBy::me_here;
     PadsAtStart pads = PadsAtStart::not_dry;
     std::optional<bool> fans_running;  ///< pump_start: during this run; pump_stop: while the pads dry
+    /// Of a proof run: a cycle that the timer makes by itself and somebody watches. Never part of a reading.
+    bool proof = false;
 
     friend bool operator==(const Mark&, const Mark&) = default;
 };

@@ -3,79 +3,14 @@
 
 #include <algorithm>
 #include <cmath>
-#include <compare>
 #include <map>
 #include <tuple>
 #include <utility>
 
+#include "timing/mark_order.h"
+
 namespace wetfront {
 namespace {
-
-constexpr double same_press_s = 0.3;
-
-struct Interval {
-    double seconds;
-    bool verified;  ///< both ends on the clock of one boot
-};
-
-Interval between(const Mark& from, const Mark& to) {
-    const bool one_boot = from.at.boot_id == to.at.boot_id && from.timed_by != TimedBy::after_restart &&
-                          to.timed_by != TimedBy::after_restart;
-    // As doubles before the difference: a damaged file must not overflow it. Exact below 104 days of uptime.
-    if (one_boot) {
-        return {(static_cast<double>(to.at.boot_ns) - static_cast<double>(from.at.boot_ns)) / 1e9, true};
-    }
-    return {(static_cast<double>(to.wall.unix_ms) - static_cast<double>(from.wall.unix_ms)) / 1e3, false};
-}
-
-bool is_same_press(const Mark* before, const Mark& mark) {
-    if (before == nullptr) {
-        return false;
-    }
-    const auto gap = between(*before, mark);
-    return gap.verified && gap.seconds <= same_press_s;
-}
-
-bool is_pump_event(const Mark& mark) {
-    return mark.kind == MarkKind::pump_start || mark.kind == MarkKind::pump_stop;
-}
-
-/// Marks that stand, oldest first. Within a boot its clock decides, and boots follow each other by the wall
-/// time of their first mark, so that a jump of the wall clock cannot reorder the marks of one boot.
-std::vector<const Mark*> in_time_order(std::span<const Mark> marks) {
-    std::vector<const Mark*> order;
-    std::map<std::string_view, const Mark*> first_of_boot;
-    for (const auto& mark : marks) {
-        if (mark.undone) {
-            continue;
-        }
-        order.push_back(&mark);
-        auto& first = first_of_boot[mark.at.boot_id];
-        if (first == nullptr || std::tie(mark.at.boot_ns, mark.id) < std::tie(first->at.boot_ns, first->id)) {
-            first = &mark;
-        }
-    }
-    const auto key = [&](const Mark* mark) {
-        return std::tuple{first_of_boot.at(mark->at.boot_id)->wall.unix_ms,
-                          std::string_view{mark->at.boot_id}, mark->at.boot_ns, mark->kind,
-                          std::string_view{mark->id.text}};
-    };
-    std::sort(order.begin(), order.end(), [&](auto a, auto b) { return key(a) < key(b); });
-    return order;
-}
-
-/// A signal or a controller adds its own delay to the moment of switching.
-bool is_by_signal(StartedBy by) {
-    switch (by) {
-        case StartedBy::me_here:
-        case StartedBy::me_then_walk:
-            return false;
-        case StartedBy::helper_signal:
-        case StartedBy::controller:
-            return true;
-    }
-    return true;
-}
 
 StartedBy less_certain(StartedBy a, StartedBy b) {
     return is_by_signal(b) && !is_by_signal(a) ? b : a;
@@ -95,8 +30,10 @@ public:
 
     void take(const Mark& mark, const Id& pump_id) {
         auto& pump = pumps_[pump_id];
-        if (mark.kind == MarkKind::back_on_automatic) {
+        if (ends_watching(mark, MarksOf::timing)) {
             pump = Pump{};  // from here on nobody knows what the pump does
+        } else if (mark.proof) {
+            return;
         } else if (is_pump_event(mark)) {
             take_pump_event(mark, pump);
         } else if (pump.since != nullptr) {
@@ -272,17 +209,6 @@ private:
     std::vector<Placed> readings_;
 };
 
-const Id& pump_of(const Mark& mark, std::span<const BankOfPump> banks) {
-    if (mark.pump.empty() && !mark.bank.empty()) {
-        for (const auto& entry : banks) {
-            if (entry.bank == mark.bank) {
-                return entry.pump;
-            }
-        }
-    }
-    return mark.pump;
-}
-
 /// The readings of one bank and kind that count, by their place among all readings.
 std::vector<std::size_t> used(const std::vector<Reading>& readings, const Id& bank, TimingKind kind) {
     std::vector<std::size_t> places;
@@ -442,7 +368,7 @@ VisitTimings timings_of(std::span<const Mark> marks, std::span<const BankOfPump>
     return visit;
 }
 
-std::vector<PumpState> pump_states(std::span<const Mark> marks, std::span<const Id> pumps) {
+std::vector<PumpState> pump_states(std::span<const Mark> marks, std::span<const Id> pumps, MarksOf of) {
     std::vector<PumpState> states;
     states.reserve(pumps.size());
     for (const auto& pump : pumps) {
@@ -455,8 +381,11 @@ std::vector<PumpState> pump_states(std::span<const Mark> marks, std::span<const 
         if (state == states.end()) {
             continue;
         }
-        if (mark->kind == MarkKind::back_on_automatic) {
+        if (ends_watching(*mark, of)) {
             *state = {state->pump, false, std::nullopt, {}};
+            continue;
+        }
+        if (mark->proof != (of == MarksOf::proof_run)) {
             continue;
         }
         const auto* since = state->since ? &*state->since : nullptr;

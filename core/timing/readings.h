@@ -116,7 +116,8 @@ struct BankOfPump {
 /// with the time the pump was off before it; the two stand or fall together. A repeated start or stop within
 /// 0.3 s is not a second one. A mark that belongs to no run (a drip while the pump stands) makes no reading.
 /// Times within one boot come from the boot clock; across a restart from wall time, unverified. A bank's mark
-/// belongs to the pump that it names, or if it names none to the pump in `banks`.
+/// belongs to the pump that it names, or if it names none to the pump in `banks`. Marks of a proof run make
+/// no reading, and its first start or stop ends whatever was being timed: the timer has the pump again.
 [[nodiscard]] std::vector<Reading> readings_of(std::span<const Mark> marks, std::span<const BankOfPump> banks,
                                                std::span<const SetAside> set_aside = {});
 
@@ -129,16 +130,20 @@ struct BankOfPump {
                                       std::span<const SetAside> set_aside = {},
                                       const EventUncertainty& uncertainty = {});
 
+/// Which of a visit's marks: those that time the water, or those of the proof run (timing/proof_marks.h).
+enum class MarksOf { timing, proof_run };
+
 /// What a pump is doing as far as the marks tell: the running stopwatch is this and nothing else. Pumps in
 /// the order given; bank marks are found by the pump that they name.
 struct PumpState {
     Id pump;
     bool running = false;
-    std::optional<Mark> since;  ///< the start or stop it has been in since; none if never marked or back on
-                                ///< automatic
+    std::optional<Mark> since;  ///< the start or stop it has been in since; none if never marked, back on
+                                ///< automatic, or switched by marks of the other sort since
     /// Bank marks after `since` in time order; not undone, and no second press within 0.3 s.
     std::vector<Mark> marks_since;
 };
-[[nodiscard]] std::vector<PumpState> pump_states(std::span<const Mark> marks, std::span<const Id> pumps);
+[[nodiscard]] std::vector<PumpState> pump_states(std::span<const Mark> marks, std::span<const Id> pumps,
+                                                 MarksOf of = MarksOf::timing);
 
 }  // namespace wetfront

@@ -43,8 +43,10 @@ TEST(CliTest, help_stands_everywhere_with_an_example) {
                                                          {"sheet"},
                                                          {"example"},
                                                          {"example", "visit"},
+                                                         {"example", "template"},
                                                          {"schema"},
                                                          {"schema", "visit"},
+                                                         {"schema", "template"},
                                                          {"store"},
                                                          {"store", "list"},
                                                          {"store", "show"}};
@@ -77,6 +79,7 @@ TEST(CliTest, a_word_that_is_no_choice_is_answered_with_the_choices_alone) {
     refusal({"check", "-", "--fail-on", "bogus"}, "harm, fault, waste or note");
     refusal({"check", "-", "--settings", "bogus"}, "found or left");
     refusal({"timing", "45s", "--units", "bogus"}, "us or si");
+    refusal({"example", "template", "--kind", "bogus"}, "trimmed, 'fixed interval' or 'on demand'");
     refusal({"sheet", "-", "-o", "x.pdf", "--paper", "bogus"}, "letter or a4");
 }
 

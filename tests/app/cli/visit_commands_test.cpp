@@ -39,7 +39,59 @@ TEST(AdviseCommandTest, the_json_object_has_the_documented_keys_at_every_level) 
         }
     }
     EXPECT_EQ(json.at("banks").size(), 2U);
-    EXPECT_EQ(json.at("settings"), json.at("cycle"));
+    // When pads may run comes first and is the same both ways; then the cycle.
+    const auto& settings = json.at("settings");
+    ASSERT_EQ(settings.size(), 5U + json.at("cycle").size());
+    EXPECT_EQ(settings[0].at("name"), "start_temperature");
+    EXPECT_EQ(settings[4].at("name"), "pad_hours_to");
+    for (std::size_t i = 5; i < settings.size(); ++i) {
+        EXPECT_EQ(settings[i], json.at("cycle")[i - 5]);
+    }
+}
+
+TEST(AdviseCommandTest, a_time_of_day_is_a_clock_in_text_and_seconds_after_midnight_in_json) {
+    const auto json = run({"advise", "-", "--json"}, example()).json();
+    const auto& from = json.at("settings")[3];
+    ASSERT_EQ(from.at("name"), "pad_hours_from");
+    EXPECT_EQ(from.at("unit"), "s");
+    const int minutes = static_cast<int>(from.at("rounded").get<double>()) / 60;
+    ASSERT_GE(minutes, 360);
+    ASSERT_LT(minutes, 720);
+    const auto two_digits = [](int number) { return (number < 10 ? "0" : "") + std::to_string(number); };
+    EXPECT_NE(run({"advise", "-"}, example())
+                  .out.find("Pad hours from                  " + two_digits(minutes / 60) + ":" +
+                            two_digits(minutes % 60)),
+              std::string::npos);
+}
+
+TEST(AdviseCommandTest, explain_lists_every_margin_and_limit_with_where_it_comes_from) {
+    const auto brief = run({"advise", "-"}, example()).out;
+    const auto full = run({"advise", "-", "--explain"}, example()).out;
+    EXPECT_EQ(brief.find("Margins and limits of the advice"), std::string::npos);
+    for (const auto* line :
+         {"Margins and limits of the advice", "  - shortest rest 60 s (assumed, can be changed)",
+          "at least 500 ft/min (published: 500 ft/min: Czarick, Fairchild, Leu"}) {
+        EXPECT_NE(full.find(line), std::string::npos) << line;
+    }
+}
+
+TEST(AdviseCommandTest, with_a_template_it_says_what_to_enter_in_the_labels_of_the_controller) {
+    const auto dir = std::filesystem::path{testing::TempDir()} / "controller.json";
+    std::ofstream{dir} << run({"example", "template"}).out;
+    const auto text = run({"advise", "-", "--template", dir.string()}, example());
+    ASSERT_EQ(text.status, 0) << text.err;
+    EXPECT_NE(text.out.find("To be entered, as "), std::string::npos) << text.out;
+    const auto json = run({"advise", "-", "--template", dir.string(), "--json"}, example()).json();
+    const auto& fit = json.at("timers").at(0).at("to_enter");
+    EXPECT_EQ(keys_of(fit), (std::set<std::string>{"template", "fits", "lines", "not_held"}));
+    ASSERT_FALSE(fit.at("lines").empty());
+    for (const auto& line : fit.at("lines")) {
+        EXPECT_NE(text.out.find(line.at("label").get<std::string>()), std::string::npos) << line;
+    }
+    EXPECT_TRUE(run({"advise", "-", "--json"}, example()).json().at("timers").at(0).at("to_enter").is_null());
+    std::ofstream{dir} << "{}";
+    expect_refused(run({"advise", "-", "--template", dir.string()}, example()), "format_version");
+    EXPECT_EQ(run({"advise", "-", "--template", "/no/such/file"}, example()).status, 3);
 }
 
 TEST(AdviseCommandTest, text_and_json_give_the_same_on_time) {

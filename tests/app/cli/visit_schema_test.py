@@ -1,6 +1,6 @@
 #!/usr/bin/python3
 # SPDX-License-Identifier: Apache-2.0
-"""The published schema accepts the example, and schema and program both refuse the same broken examples.
+"""The published schemas accept the examples, and schema and program both refuse the same broken visits.
 
 visit_schema_test.py <wetfront-cli>
 """
@@ -58,6 +58,30 @@ def broken_visits(visit):
     yield "a mark without kind", removed(visit, ("visit", "marks", 0, "kind"))
 
 
+def broken_templates(template):
+    setting = ("template", "settings", 0)
+    yield "an unknown key", replaced(template, (*setting, "colour"), "red")
+    yield "an unknown setting", replaced(template, (*setting, "setting"), "dance")
+    yield "no label", removed(template, (*setting, "label"))
+    yield "a long label", replaced(template, (*setting, "label"), "x" * 61)
+    yield "a resolution of 0", replaced(template, (*setting, "resolution"), 0)
+    yield "a later format", replaced(template, ("format_version",), 2)
+    yield "no format", removed(template, ("format_version",))
+
+
+def template_problems(program):
+    schema = json.loads(run(program, "schema", "template").stdout)
+    Draft202012Validator.check_schema(schema)
+    validator = Draft202012Validator(schema)
+    for kind in ("trimmed", "fixed interval", "on demand"):
+        template = json.loads(run(program, "example", "template", "--kind", kind).stdout)
+        for error in validator.iter_errors(template):
+            yield f"template, {kind}: {error.json_path}: {error.message}"
+        for name, broken in broken_templates(template):
+            if validator.is_valid(broken):
+                yield f"template, {kind}, {name}: the schema accepts it"
+
+
 def main(program):
     schema = json.loads(run(program, "schema", "visit").stdout)
     Draft202012Validator.check_schema(schema)
@@ -65,6 +89,7 @@ def main(program):
     visit = json.loads(run(program, "example", "visit").stdout)
     problems = [f"example: {error.json_path}: {error.message}" for error in validator.iter_errors(visit)]
 
+    problems += template_problems(program)
     count = 0
     for name, broken in broken_visits(visit):
         count += 1
@@ -73,7 +98,7 @@ def main(program):
         result = run(program, "check", "-", text=json.dumps(broken))
         if result.returncode != 2:
             problems.append(f"{name}: the program ends with {result.returncode}: {result.stderr}")
-    print(f"example and {count} broken examples, {len(problems)} problems")
+    print(f"examples and {count} broken examples, {len(problems)} problems")
     print("\n".join(problems))
     return 1 if problems or count == 0 else 0
 

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "air/moist_air.h"
+#include "cycle/explain.h"
 #include "pad/wet_pad.h"
 #include "timed_visit.h"
 
@@ -19,6 +20,7 @@ using ::testing::Contains;
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
+using ::testing::Not;
 
 std::string english(const Message& message) {
     return in_english(message, UnitSystem::si);
@@ -327,6 +329,74 @@ TEST(AdviceTest, a_bank_that_a_gap_dries_is_told_which_hardware_would_help) {
     EXPECT_THAT(english(timer.verdict), HasSubstr("North bank would not stay wet"));
 }
 
+// The whole percent that stands in front of `mark` in a text.
+double percent_before(const std::string& text, const std::string& mark) {
+    const auto end = text.find(mark);
+    if (end == std::string::npos) {
+        ADD_FAILURE() << "no \"" << mark << "\" in " << text;
+        return 0.0;
+    }
+    const auto begin = text.rfind("about ", end) + 6;
+    return std::stod(text.substr(begin, end - begin)) / 100.0;
+}
+
+// More flow to each metre, by a stronger pump or a shorter bank, divides fill and wetting time by as much.
+TEST(AdviceTest, the_flow_and_the_length_that_are_said_to_help_do_help_and_a_little_less_does_not) {
+    TimedVisit visit;
+    visit.file.house.banks.pop_back();
+    visit.dry_start("north", 100.0, 1100.0, 1300.0);
+    const auto timer = advise(visit.file).timers.front();
+    ASSERT_FALSE(timer.cycled);
+    ASSERT_EQ(timer.banks[0].obstacles.size(), 1U);
+    const auto text = english(timer.banks[0].obstacles[0]);
+    const auto fits_with = [&](double flow) {
+        auto question = *timer.banks[0].question;
+        auto& dry = std::get<DryStart>(question.start);
+        dry.wet_through = (1.0 / flow) * dry.wet_through;
+        question.fill = (1.0 / flow) * question.fill;
+        question.uncertainty = timer.banks[0].bounds->uncertainty;
+        const auto bounds = on_time_bounds(question, 600_s, {}).value();
+        return obstacles_of({}, question, bounds, 5_s, {}).empty();
+    };
+    const double flow = percent_before(text, " % of what it gets now");
+    const double length = percent_before(text, " % of its length");
+    EXPECT_GT(flow, 1.0);
+    EXPECT_TRUE(fits_with(flow)) << text;
+    EXPECT_FALSE(fits_with(flow - 0.011)) << text;
+    EXPECT_TRUE(fits_with(1.0 / length)) << text;
+}
+
+TEST(AdviceTest, the_fill_time_that_is_said_to_help_does_help_and_a_second_more_does_not) {
+    TimedVisit visit;
+    visit.file.house.banks.pop_back();
+    visit.dry_start("north", 110.0, 130.0, 300.0);
+    const auto timer = advise(visit.file).timers.front();
+    ASSERT_FALSE(timer.cycled);
+    auto question = *timer.banks[0].question;
+    const double gap = in_seconds(longest_gap(question, {}));
+    ASSERT_GT(gap, 61.0);
+    const double fill = std::floor(gap - 60.0);
+    EXPECT_THAT(english(timer.banks[0].obstacles),
+                Contains(HasSubstr("Filled within " + std::to_string(static_cast<int>(fill)) + " s")));
+    const auto dries_with = [&](double seconds_to_fill) {
+        question.fill = seconds(seconds_to_fill);
+        const auto bounds = on_time_bounds(question, 600_s, {}).value();
+        return bounds.gap_bound > 540_s;
+    };
+    EXPECT_FALSE(dries_with(fill));
+    EXPECT_TRUE(dries_with(fill + 1.0));
+}
+
+TEST(AdviceTest, a_pad_that_dries_within_the_shortest_rest_is_promised_no_help_from_a_full_header) {
+    TimedVisit visit;
+    visit.file.house.banks.pop_back();
+    visit.dry_start("north", 20.0, 30.0, 100.0);
+    const auto timer = advise(visit.file).timers.front();
+    ASSERT_LT(*timer.banks[0].longest_gap, 60_s);
+    EXPECT_THAT(english(timer.banks[0].obstacles), Contains(HasSubstr("Even a header that stays full")));
+    EXPECT_THAT(english(timer.banks[0].obstacles), Not(Contains(HasSubstr("Filled within"))));
+}
+
 TEST(AdviceTest, a_bank_that_needs_nearly_the_whole_period_is_told_so) {
     TimedVisit visit;
     visit.file.house.banks.pop_back();
@@ -342,7 +412,11 @@ TEST(AdviceTest, a_bank_that_dries_faster_than_water_comes_needs_more_flow) {
     visit.dry_start("north", 30.0, 430.0, 200.0);
     const auto timer = advise(visit.file).timers.front();
     EXPECT_FALSE(timer.cycled);
-    EXPECT_THAT(english(timer.banks[0].obstacles), ElementsAre(HasSubstr("Give it more flow")));
+    // 400 s of wetting against b = 0.7 / 200 s: 1.4 times what comes, and R times that at the design hour.
+    const double over = 400.0 * 0.7 / 200.0 * *timer.evaporation_ratio;
+    EXPECT_THAT(english(timer.banks[0].obstacles),
+                ElementsAre(HasSubstr("Give it more flow, more than " +
+                                      std::to_string(static_cast<int>(std::ceil(100.0 * over))) + " %")));
     EXPECT_THAT(english(timer.verdict), HasSubstr("more flow"));
     EXPECT_FALSE(timer.banks[0].rinse);
 }

@@ -94,7 +94,8 @@ private:
         member = texts[below(texts.size())];
     }
     void fill(const Field& field, Id& member) {
-        if (std::string_view{field.key} == "id") {
+        const std::string_view key = field.key;
+        if (key == "id" || (key == "template_id" && chance())) {
             member = new_id();
         }
     }
@@ -172,6 +173,13 @@ private:
         visit.conditions.at_banks.back().bank = house.banks.front().id;
         visit.found.push_back(settings(house.timers.front().id));
         visit.left.push_back(settings(house.timers.front().id));
+        visit.proof.push_back(made<ProofNotes>());
+        visit.proof.back().timer = house.timers.front().id;
+        visit.proof.back().even_drip.reset();
+        visit.proof.back().dry_patch.reset();
+        visit.proof.push_back(made<ProofNotes>());
+        visit.proof.back().bank = house.banks.front().id;
+        visit.proof.back().cycles_since_change.reset();
         visit.open_points = {"one", "two \xE2\x80\x93 dash"};
         visit.signatures.push_back(made<Signature>());
         for (std::size_t i = 0; i < 3 + below(20); ++i) {

@@ -53,6 +53,11 @@ VisitFile two_pump_visit() {
     file.visit.found.resize(1);
     file.visit.found[0].timer = Id{"timer"};
     file.visit.left = file.visit.found;
+    file.visit.proof.resize(2);
+    file.visit.proof[0].timer = Id{"timer"};
+    file.visit.proof[0].cycles_since_change = 3.0;
+    file.visit.proof[1].bank = Id{"bank-0"};
+    file.visit.proof[1].even_drip = true;
     file.visit.conditions.flows.emplace_back().pump = Id{"pump-0"};
     file.visit.conditions.at_banks.emplace_back().bank = Id{"bank-0"};
     file.visit.ticks = {{"safety.first", true, ""}};
@@ -106,6 +111,17 @@ TEST(RecordChecksTest, every_broken_reference_is_named_by_its_path) {
         {"visit.conditions.flows[1].pump", "twice",
          [](VisitFile& f) { f.visit.conditions.flows.push_back(f.visit.conditions.flows[0]); }},
         {"visit.ticks[1].id", "twice", [](VisitFile& f) { f.visit.ticks.push_back(f.visit.ticks[0]); }},
+        {"visit.proof[0].timer", "no timer", [](VisitFile& f) { f.visit.proof[0].timer = Id{"x"}; }},
+        {"visit.proof[1].bank", "no bank", [](VisitFile& f) { f.visit.proof[1].bank = Id{"x"}; }},
+        {"visit.proof[0]", "either the bank or the timer",
+         [](VisitFile& f) { f.visit.proof[0].bank = Id{"bank-1"}; }},
+        {"visit.proof[0]", "either the bank or the timer",
+         [](VisitFile& f) { f.visit.proof[0].timer = Id{}; }},
+        {"visit.proof[2]", "twice", [](VisitFile& f) { f.visit.proof.push_back(f.visit.proof[0]); }},
+        {"visit.proof[0].dry_patch", "belongs to a bank",
+         [](VisitFile& f) { f.visit.proof[0].dry_patch = false; }},
+        {"visit.proof[1].cycles_since_change", "belongs to a timer",
+         [](VisitFile& f) { f.visit.proof[1].cycles_since_change = 3.0; }},
         {"visit.replaces", "itself", [](VisitFile& f) { f.visit.replaces = f.visit.id; }},
     };
     for (const auto& row : rows) {
@@ -116,6 +132,14 @@ TEST(RecordChecksTest, every_broken_reference_is_named_by_its_path) {
         EXPECT_EQ(result.error().item, row.item) << result.error().text();
         EXPECT_THAT(result.error().accepted, HasSubstr(row.accepted)) << result.error().text();
     }
+}
+
+TEST(RecordChecksTest, notes_of_a_bank_and_of_a_timer_with_the_same_id_are_two) {
+    auto file = two_pump_visit();
+    file.house.timers[0].id = file.visit.found[0].timer = file.visit.left[0].timer = Id{"bank-0"};
+    file.visit.proof[0].timer = Id{"bank-0"};
+    const auto result = check_references(file);
+    EXPECT_TRUE(result) << result.error().text();
 }
 
 TEST(RecordChecksTest, a_design_wet_bulb_above_the_dry_bulb_names_both_and_an_equal_one_is_fog) {

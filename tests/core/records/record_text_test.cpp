@@ -50,6 +50,59 @@ TEST(RecordTextTest, a_record_that_is_still_being_entered_reads_back_from_the_st
     EXPECT_EQ(back.value(), house);
 }
 
+TEST(RecordTextTest, only_marks_of_a_proof_run_say_so_and_a_file_without_the_key_has_none) {
+    auto file = full_visit();
+    for (auto& mark : file.visit.marks) {
+        mark.proof = false;
+    }
+    const auto without = visit_file_text(file);
+    EXPECT_EQ(without.find("\"proof\": true"), std::string::npos);
+    ASSERT_TRUE(parse_visit_file(without)) << why(parse_visit_file(without));
+    EXPECT_FALSE(parse_visit_file(without).value().visit.marks[0].proof);
+
+    file.visit.marks[0].proof = true;
+    const auto with = visit_file_text(file);
+    EXPECT_NE(with.find("\"proof\": true"), std::string::npos) << with;
+    const auto back = parse_visit_file(with);
+    ASSERT_TRUE(back) << why(back);
+    EXPECT_EQ(back.value(), file);
+}
+
+TEST(RecordTextTest, notes_of_a_proof_run_read_back_and_an_impossible_count_of_cycles_is_refused) {
+    auto file = full_visit();
+    file.visit.proof[0].cycles_since_change = 3.0;
+    file.visit.proof[1].even_drip = true;
+    file.visit.proof[1].dry_patch = false;
+    const auto back = parse_visit_file(visit_file_text(file));
+    ASSERT_TRUE(back) << why(back);
+    EXPECT_EQ(back.value().visit.proof, file.visit.proof);
+    for (const double cycles : {0.0, 10'001.0}) {
+        file.visit.proof[0].cycles_since_change = cycles;
+        const auto refused = parse_visit_file(visit_file_text(file));
+        ASSERT_FALSE(refused) << cycles;
+        EXPECT_EQ(refused.error().item, "visit.proof[0].cycles_since_change");
+    }
+}
+
+TEST(RecordTextTest, the_reason_for_settings_that_differ_reads_back_and_may_be_missing) {
+    auto file = full_visit();
+    file.visit.left[0].deviation_reason = "The grower saves water.";
+    auto text = visit_file_text(file);
+    const auto back = parse_visit_file(text);
+    ASSERT_TRUE(back) << why(back);
+    EXPECT_EQ(back.value().visit.left[0].deviation_reason, "The grower saves water.");
+
+    for (auto& settings : file.visit.found) {
+        settings.deviation_reason.clear();
+    }
+    file.visit.left[0].deviation_reason.clear();
+    text = visit_file_text(file);
+    EXPECT_EQ(text.find("deviation_reason"), std::string::npos) << text;
+    const auto without = parse_visit_file(text);
+    ASSERT_TRUE(without) << why(without);
+    EXPECT_EQ(without.value(), file);
+}
+
 TEST(RecordTextTest, a_typed_text_is_kept_as_it_was_typed) {
     auto file = full_visit();
     file.house.banks[0].length = VisitMaker::entered<Length>("62,50 ft");

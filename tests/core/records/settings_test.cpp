@@ -43,13 +43,29 @@ TEST(SettingsTest, what_is_no_time_of_day_is_refused) {
     }
 }
 
+TEST(TimeOfDayTest, it_is_the_nearest_minute_of_what_has_passed_since_midnight) {
+    EXPECT_EQ(TimeOfDay::at(seconds(0.0)), TimeOfDay{0});
+    EXPECT_EQ(TimeOfDay::at(seconds(36029.0)), TimeOfDay{600});
+    EXPECT_EQ(TimeOfDay::at(seconds(36031.0)), TimeOfDay{601});
+    EXPECT_EQ(TimeOfDay::at(seconds(86400.0 + 5400.0)), TimeOfDay{90});
+    EXPECT_EQ(TimeOfDay::at(seconds(-900.0)), TimeOfDay{1425});
+    EXPECT_EQ(TimeOfDay{570}.since_midnight(), (AnyQuantity{Kind::duration, 34200.0, Scale::clock}));
+}
+
 TEST(SettingsTest, what_a_timer_holds_is_found_under_each_setting) {
     TimerSettings settings;
     for (const auto setting :
-         {Setting::period, Setting::base_on_time, Setting::on_time_ceiling, Setting::trim_step,
-          Setting::trim_dead_band, Setting::review_interval, Setting::rinse_at, Setting::rinse_length}) {
+         {Setting::start_temperature, Setting::lowest_house_temperature, Setting::humidity_cut_off,
+          Setting::pad_hours_from, Setting::pad_hours_to, Setting::period, Setting::base_on_time,
+          Setting::on_time_ceiling, Setting::trim_step, Setting::trim_dead_band, Setting::review_interval,
+          Setting::rinse_at, Setting::rinse_length}) {
         EXPECT_FALSE(held(settings, setting)) << key_of(setting);
     }
+    settings.start_temperature = VisitMaker::entered<Temperature>("28degC");
+    settings.lowest_house_temperature = VisitMaker::entered<Temperature>("18degC");
+    settings.humidity_cut_off = VisitMaker::entered<Fraction>("80%");
+    settings.pad_hours_from = TimeOfDay{600};
+    settings.pad_hours_to = TimeOfDay{1200};
     settings.period = VisitMaker::entered<Duration>("5min");
     settings.base_on_time = VisitMaker::entered<Duration>("90s");
     settings.on_time_ceiling = VisitMaker::entered<Duration>("180s");
@@ -59,6 +75,11 @@ TEST(SettingsTest, what_a_timer_holds_is_found_under_each_setting) {
     settings.review_interval = VisitMaker::entered<Duration>("10min");
     settings.rinse_at = TimeOfDay{570};
     settings.rinse_length = VisitMaker::entered<Duration>("4min");
+    EXPECT_DOUBLE_EQ(held(settings, Setting::start_temperature)->si, 301.15);
+    EXPECT_DOUBLE_EQ(held(settings, Setting::lowest_house_temperature)->si, 291.15);
+    EXPECT_DOUBLE_EQ(held(settings, Setting::humidity_cut_off)->si, 0.8);
+    EXPECT_DOUBLE_EQ(held(settings, Setting::pad_hours_from)->si, 36000.0);
+    EXPECT_DOUBLE_EQ(held(settings, Setting::pad_hours_to)->si, 72000.0);
     EXPECT_DOUBLE_EQ(held(settings, Setting::period)->si, 300.0);
     EXPECT_DOUBLE_EQ(held(settings, Setting::base_on_time)->si, 90.0);
     EXPECT_DOUBLE_EQ(held(settings, Setting::on_time_ceiling)->si, 180.0);

@@ -16,9 +16,9 @@ using testing::IsEmpty;
 using testing::Not;
 using testing::SizeIs;
 
-constexpr std::array all_steps{Step::safety,        Step::house_and_banks, Step::time_the_water,
-                               Step::conditions,    Step::settings_found,  Step::advice,
-                               Step::settings_left, Step::before_leaving,  Step::sheet};
+constexpr std::array all_steps{
+    Step::safety, Step::house_and_banks, Step::time_the_water, Step::conditions,     Step::settings_found,
+    Step::advice, Step::settings_left,   Step::proof,          Step::before_leaving, Step::sheet};
 
 std::vector<std::string> ids_at(Step step) {
     std::vector<std::string> ids;
@@ -120,6 +120,7 @@ TEST(CautionsTest, the_usual_ones_stand_where_the_work_is) {
                            "heat-of-the-worker", "slips", "birds-without-cooling"}) {
         EXPECT_THAT(timing, Contains(id));
     }
+    EXPECT_EQ(ids_at(Step::proof), timing) << "a pump that starts by itself is watched where it was timed";
     EXPECT_THAT(ids_at(Step::conditions), Contains("bleach-and-acid"));
     EXPECT_THAT(ids_at(Step::before_leaving), Contains("birds-without-cooling"));
     EXPECT_THAT(ids_at(Step::advice), IsEmpty());

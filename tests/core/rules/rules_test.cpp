@@ -5,6 +5,7 @@
 #include <iterator>
 #include <random>
 
+#include "bad_houses.h"
 #include "rule_case.h"
 
 namespace wetfront::test {
@@ -28,10 +29,45 @@ TEST(RulesTest, the_catalogue_has_these_rules_under_stable_ids) {
     for (const auto& rule : all_rules()) {
         ids.emplace_back(rule.id);
     }
-    EXPECT_THAT(ids, testing::ElementsAreArray({"pump-never-rests",
+    EXPECT_THAT(ids, testing::ElementsAreArray({"pads-off-in-extreme-heat",
+                                                "pad-hours-end-in-heat",
+                                                "pad-hours-begin-in-heat",
+                                                "cut-off-stops-pads-in-heat",
+                                                "cut-off-below-own-humidity",
+                                                "pads-chill-young-birds",
+                                                "rinse-on-young-birds",
+                                                "pump-never-runs",
+                                                "pump-never-rests",
                                                 "base-below-fill",
+                                                "base-below-need",
+                                                "drying-outruns-supply",
                                                 "ceiling-below-wet-through",
                                                 "gap-outlasts-wet-pad",
+                                                "ceiling-below-base",
+                                                "trim-shortens-without-end",
+                                                "trim-rows-out-of-order",
+                                                "trim-against-heat",
+                                                "lowest-temperature-above-start",
+                                                "shown-on-time-differs",
+                                                "entered-fill-differs",
+                                                "entered-wet-through-differs",
+                                                "pad-hours-into-night",
+                                                "pad-hours-begin-early",
+                                                "start-below-target",
+                                                "rinse-below-wet-through",
+                                                "rinse-outside-pad-hours",
+                                                "rinse-before-heat",
+                                                "rest-too-short",
+                                                "period-below-usual",
+                                                "period-above-usual",
+                                                "trim-in-one-step",
+                                                "trim-within-dead-band",
+                                                "review-before-answer",
+                                                "review-off-period",
+                                                "cut-off-by-unfit-sensor",
+                                                "pad-hours-empty",
+                                                "setting-off-resolution",
+                                                "rests-against-intent",
                                                 "start-temperature-high",
                                                 "start-temperature-low",
                                                 "humidity-cut-off-useless",
@@ -74,126 +110,6 @@ TEST(RulesTest, the_catalogue_has_these_rules_under_stable_ids) {
                                                 "fans-mixed"}));
 }
 
-// Houses in which, between them, every rule finds something.
-RuleCase house_with_bad_settings() {
-    RuleCase house{4, 4};
-    house.cycle("300s", "300s", 1);
-    house.cycle("20s", "300s", 2);
-    house.cycle("100s", "300s", 3);
-    house.found(3).on_time_ceiling = typed<Duration>("120s");
-    house.cycle("100s", "900s", 4);
-    for (int bank = 1; bank <= 4; ++bank) {
-        house.timed(bank).fill = RuleCase::reading(45.0, 2.0);
-        house.timed(bank).wet_through = RuleCase::reading(150.0, 5.0);
-        house.timed(bank).dry_out = RuleCase::reading(600.0, 60.0);
-    }
-    Reading short_one;
-    short_one.kind = TimingKind::wet_through;
-    short_one.bank = Id{"bank-1"};
-    short_one.value = seconds(90.0);
-    short_one.not_used = NotUsed::pads_not_dry;
-    house.timings.readings = {short_one};
-    house.timed(1).fans_mixed = true;
-    auto& disagreeing = house.advised(1).banks.at(0);
-    disagreeing.share_from_timings = 0.1;
-    disagreeing.share_from_flow = 0.2;
-    disagreeing.shares_disagree = true;
-    house.conditions().bird_age_days = 40.0;
-    house.conditions().face_velocity = typed<Velocity>("1.5m/s");
-    house.house().sensors = {{Id{"s"}, SensorKind::humidity, SensorPlace::outside}};
-    for (int timer = 1; timer <= 4; ++timer) {
-        house.found(timer).start_temperature = typed<Temperature>(timer % 2 == 0 ? "75degF" : "92degF");
-        house.found(timer).humidity_cut_off = typed<Fraction>(timer % 2 == 0 ? "90%" : "40%");
-    }
-    house.house().fan_airflow = typed<VolumeFlow>("80m3/s");
-    house.house().cross_section = typed<Area>("40m2");
-    house.conditions().static_pressure = typed<PressureDifference>("70Pa");
-    return house;
-}
-
-/// A header of 18 m, 50 mm, with outlets every 300 mm.
-void describe(PadBank& bank, const char* outlets) {
-    bank.header_bore = typed<Length>("50mm");
-    bank.outlet_bore = typed<Length>(outlets);
-    bank.outlet_spacing = typed<Length>("300mm");
-}
-
-RuleCase house_with_bad_headers() {
-    RuleCase house{5, 5};
-    describe(house.builder.bank(1), "5mm");  // does not fill
-    house.flows("20L/min", 1);
-    describe(house.builder.bank(2), "5mm");  // starves
-    house.builder.bank(2).header_rise = typed<Length>("200mm");
-    house.flows("20L/min", 2);
-    describe(house.builder.bank(3), "3mm");  // uneven, clogged, slow
-    house.builder.bank(3).header_bore = typed<Length>("25mm");
-    house.flows("60L/min", 3);
-    house.at(3).inlet_head = typed<Length>("10m");
-    house.timed(3).fill = RuleCase::reading(200.0, 2.0);
-    describe(house.builder.bank(4), "3mm");  // passes too much, fast
-    house.flows("60L/min", 4);
-    house.at(4).inlet_head = typed<Length>("100mm");
-    house.timed(4).fill = RuleCase::reading(10.0, 1.0);
-    house.timed(3).wetting = RuleCase::reading(400.0, 4.0);
-    house.timed(5).wetting = RuleCase::reading(50.0, 4.0);  // takes up less
-    house.flows("150L/min", 5);
-    auto& unsure = house.conditions().flows.at(4);
-    unsure.flow.reset();
-    unsure.bucket_volume = typed<Volume>("12.5L");
-    unsure.bucket_time = typed<Duration>("5s");
-    auto& disagree = house.conditions().flows.at(3);
-    disagree.bucket_volume = typed<Volume>("20L");
-    disagree.bucket_time = typed<Duration>("40s");
-    disagree.meter_volume = typed<Volume>("300L");
-    disagree.meter_time = typed<Duration>("300s");
-    return house;
-}
-
-RuleCase house_with_bad_air_and_sumps() {
-    RuleCase house{4, 2};
-    house.builder.both_weathers();
-    for (int bank = 1; bank <= 4; ++bank) {
-        house.builder.bank(bank).header_bore = typed<Length>("50mm");
-        house.at(bank).behind_pad = typed<Temperature>("25degC");
-        for (const char* speed : {"1.2m/s", "1.2m/s", "1.3m/s", "1.2m/s", "1.2m/s"}) {
-            house.at(bank).face_points.push_back({typed<Velocity>(speed)});
-        }
-    }
-    house.at(1).behind_pad = typed<Temperature>("29degC");    // cools less
-    house.at(2).behind_pad = typed<Temperature>("22.6degC");  // "cools more"
-    house.at(3).behind_pad = typed<Temperature>("25.6degC");  // less than bank 2
-    house.at(3).pressure_drop = typed<PressureDifference>("30Pa");
-    house.at(4).pressure_drop = typed<PressureDifference>("0Pa");
-    house.at(2).face_points = {{typed<Velocity>("2.5m/s")}};
-    house.at(1).face_points.at(0).speed = typed<Velocity>("3.5m/s");
-    house.timed(1).wetting = RuleCase::reading(200.0, 4.0);
-    house.timed(2).wetting = RuleCase::reading(100.0, 4.0);
-    house.timed(3).fill = RuleCase::reading(90.0, 4.0);
-    house.timed(4).fill = RuleCase::reading(40.0, 4.0);
-    house.builder.bank(3).thickness = typed<Length>("100mm");
-    house.builder.bank(4).thickness = typed<Length>("100mm");
-    house.flows("100L/min", 1);
-    house.flows("60L/min", 2);
-    house.pump(1).sump_volume = typed<Volume>("50L");
-    house.pump(1).make_up_flow = typed<VolumeFlow>("1L/min");
-    house.pump(1).sump_area = typed<Area>("0.5m2");
-    house.pump(1).sump_freeboard = typed<Length>("20mm");
-    house.pump(2).sump_volume = typed<Volume>("200L");
-    house.pump(2).make_up_flow = typed<VolumeFlow>("100L/min");
-    return house;
-}
-
-RuleCase house_with_water(const char* sump, double sump_ph) {
-    RuleCase house;
-    house.conditions().conductivity = typed<Conductivity>("500uS/cm");
-    house.conditions().sump_conductivity = typed<Conductivity>(sump);
-    house.conditions().calcium_hardness = typed<Concentration>("110mg/L");
-    house.conditions().alkalinity = typed<Concentration>("120mg/L");
-    house.conditions().sump_temperature = typed<Temperature>("22degC");
-    house.conditions().sump_ph = sump_ph;
-    return house;
-}
-
 void expect_whole(const Finding& finding) {
     EXPECT_FALSE(finding.message.empty()) << finding.rule;
     EXPECT_FALSE(finding.remedy.empty()) << finding.rule;
@@ -215,9 +131,16 @@ void expect_whole(const Finding& finding) {
 }
 
 TEST(RulesTest, a_rule_names_its_findings_after_itself_and_gives_remedy_and_source) {
-    std::vector<RuleCase> houses{house_with_bad_settings(),          house_with_bad_headers(),
-                                 house_with_bad_air_and_sumps(),     house_with_water("750uS/cm", 5.5),
-                                 house_with_water("2500uS/cm", 7.0), house_with_water("1200uS/cm", 9.0)};
+    std::vector<RuleCase> houses{house_with_bad_settings(),
+                                 house_with_bad_headers(),
+                                 house_with_bad_air_and_sumps(),
+                                 house_with_water("750uS/cm", 5.5),
+                                 house_with_water("2500uS/cm", 7.0),
+                                 house_with_water("1200uS/cm", 9.0),
+                                 house_with_contradicting_settings(10.0),
+                                 house_with_contradicting_settings(40.0),
+                                 house_with_unfit_sensor(true),
+                                 house_with_unfit_sensor(false)};
     for (const auto& rule : all_rules()) {
         std::vector<Finding> findings;
         for (auto& house : houses) {
@@ -283,6 +206,13 @@ TEST(RulesTest, advised_settings_get_neither_fault_nor_waste) {
         const auto kind = house % 2 == 0 ? TimerKind::trimmed : TimerKind::fixed_interval;
         VisitBuilder visit{1 + house % 4, 1, kind};
         visit.both_weathers();
+        if (house % 3 != 0) {
+            visit.file().farm.design_daily_range =
+                Entered<TemperatureDifference>::of(from_si<TemperatureDifference>(between(0.0, 20.0)));
+            visit.file().farm.design_dry_bulb = Entered<Temperature>::of(celsius(between(30.0, 44.0)));
+            visit.file().house.sensors = {{Id{"s"}, SensorKind::humidity, SensorPlace::outside}};
+            visit.file().visit.conditions.bird_age_days = between(1.0, 50.0);
+        }
         for (int bank = 1; bank <= 1 + house % 4; ++bank) {
             const double fill = between(15.0, 120.0);
             const bool wet_start = house % 5 == 4;

@@ -52,13 +52,16 @@ TEST_P(SheetSettingsOverBanks, found_advised_and_left_stand_side_by_side_in_four
     fill_settings(file.visit.left[0]);
     const MadeSheet sheet{file};
     ASSERT_TRUE(sheet.advice.timers.at(0).cycled) << MadeSheet::english(sheet.advice.timers.at(0).verdict);
-    EXPECT_THAT(sheet.rows("When pads may run"),
-                ElementsAre(ElementsAre("Target", "23.3 °C", "no advice", "23.3 °C"),
-                            ElementsAre("Start temperature", "28 °C", "no advice", "28 °C"),
-                            ElementsAre("Lowest house temperature", "21 °C", "no advice", "21 °C"),
-                            ElementsAre("Humidity cut-off", "83 %", "no advice", "83 %"),
-                            ElementsAre("Pad hours from", "09:30", "no advice", "09:30"),
-                            ElementsAre("Pad hours to", "19:00", "no advice", "19:00")));
+    EXPECT_THAT(
+        sheet.rows("When pads may run"),
+        ElementsAre(
+            ElementsAre("Target", "23.3 °C", "no advice", "23.3 °C"),
+            ElementsAre("Start temperature", "28 °C", advised(sheet, Setting::start_temperature), "28 °C"),
+            ElementsAre("Lowest house temperature", "21 °C", "the grower's own limit, below the start",
+                        "21 °C"),
+            ElementsAre("Humidity cut-off", "83 %", advised(sheet, Setting::humidity_cut_off), "83 %"),
+            ElementsAre("Pad hours from", "09:30", advised(sheet, Setting::pad_hours_from), "09:30"),
+            ElementsAre("Pad hours to", "19:00", advised(sheet, Setting::pad_hours_to), "19:00")));
     // The slowest bank fills in 40.5 + n s and wets through in 139.5 + 2 n s.
     const auto fill = "read: " + show_text(seconds(40.5 + GetParam()), UnitSystem::si);
     const auto wet = "read: " + show_text(seconds(139.5 + 2 * GetParam()), UnitSystem::si);
@@ -92,13 +95,33 @@ TEST_P(SheetSettingsOverBanks, settings_left_as_advised_carry_no_mark) {
     EXPECT_THAT(marked(sheet), IsEmpty());
 }
 
+// So warm a night that the pads are wanted until midnight and beyond: 24 h in the advice, a time of the clock
+// in the timer.
+TEST(SheetSettingsTest, pad_hours_that_end_past_midnight_are_the_same_hour_of_the_clock) {
+    auto file = complete_visit(1);
+    Advice advice;
+    for (const auto* range : {"7K", "8K", "9K", "10K", "11K"}) {
+        file.farm.design_daily_range = typed<TemperatureDifference>(range);
+        advice = advise(file);
+        const auto* end = advice.timers.front().advised(Setting::pad_hours_to);
+        if (end->value && end->value->si >= 86400.0) {
+            break;
+        }
+    }
+    ASSERT_GE(advice.timers.front().advised(Setting::pad_hours_to)->value.value().si, 86400.0);
+    file.visit.left[0].pad_hours_to = as_settings(advice.timers.front()).pad_hours_to;
+    const MadeSheet sheet{file};
+    EXPECT_THAT(marked(sheet), testing::Not(testing::Contains("Pad hours to")));
+}
+
 TEST(SheetSettingsTest, each_deviation_is_marked_and_only_on_what_was_left) {
     auto file = complete_visit(1);
     fill_settings(file.visit.left[0]);
     file.visit.left[0].period = typed<Duration>("300s");
     const MadeSheet sheet{file};
-    EXPECT_THAT(marked(sheet), ElementsAre("Base on-time", "On-time ceiling", "Trim row 1", "Trim row 2",
-                                           "Review interval", "Rinse length"));
+    EXPECT_THAT(marked(sheet), ElementsAre("Start temperature", "Humidity cut-off", "Pad hours from",
+                                           "Pad hours to", "Base on-time", "On-time ceiling", "Trim row 1",
+                                           "Trim row 2", "Review interval", "Rinse length"));
     const auto row = sheet.row("Base on-time");
     EXPECT_FALSE(row.at(1).marked);
     EXPECT_FALSE(row.at(2).marked);
@@ -209,6 +232,16 @@ TEST(SheetSettingsTest, what_is_assumed_and_what_is_missing_is_listed) {
         EXPECT_THAT(lacking.paragraphs("Missing for the advice"), Contains(MadeSheet::english(missing)));
     }
     EXPECT_THAT(lacking.rows("Best cycle"), IsEmpty());
+}
+
+TEST(SheetSettingsTest, the_reason_for_differing_from_the_advice_stands_under_the_settings) {
+    auto file = complete_visit(1);
+    const std::string heading = "As found, advised and as left: Timer 1 (trimmed by temperature)";
+    EXPECT_THAT(MadeSheet{file}.below<SheetParagraph>(heading), IsEmpty());
+    file.visit.left[0].deviation_reason = "The grower saves water.";
+    const auto below = MadeSheet{file}.below<SheetParagraph>(heading);
+    ASSERT_THAT(below, SizeIs(1));
+    EXPECT_EQ(MadeSheet::english(below[0].text), "Why it differs from the advice: The grower saves water.");
 }
 
 TEST(SheetSettingsTest, each_timer_has_its_own_tables_and_reasons) {

@@ -56,16 +56,6 @@ void alter(const std::filesystem::path& file, const std::string& sql) {
     SQLite::Database{file, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE}.exec(sql);
 }
 
-std::string schema_text(const std::filesystem::path& file) {
-    SQLite::Database db{file};
-    SQLite::Statement rows{db, "SELECT sql FROM sqlite_schema WHERE sql IS NOT NULL ORDER BY type, name"};
-    std::string text = "-- SPDX-License-Identifier: Apache-2.0\n";
-    while (rows.executeStep()) {
-        text += rows.getColumn(0).getString() + ";\n";
-    }
-    return text;
-}
-
 TEST_F(RecordFileTest, a_new_file_is_for_its_owner_only_and_so_is_the_folder_made_for_it) {
     file = folder.path() / "made" / "deeper" / "records";
     const auto store = open();
@@ -86,7 +76,7 @@ TEST_F(RecordFileTest, the_connection_syncs_each_commit_checks_foreign_keys_and_
                                                                      {"synchronous", "2"},
                                                                      {"foreign_keys", "1"},
                                                                      {"locking_mode", "exclusive"},
-                                                                     {"user_version", "1"},
+                                                                     {"user_version", "2"},
                                                                      {"application_id", "1466323555"}}};
     for (const auto& [pragma, value] : wanted) {
         EXPECT_EQ(opened.database().execAndGet(std::string{"PRAGMA "} + pragma).getString(), value) << pragma;
@@ -215,11 +205,6 @@ TEST_F(RecordFileTest, a_journal_without_its_file_is_not_mixed_with_a_new_one) {
     EXPECT_EQ(names_in(folder.path()), "records-wal ");
 }
 
-TEST_F(RecordFileTest, the_released_schema_has_not_changed) {
-    { const auto store = open(); }
-    EXPECT_EQ(schema_text(file), data_text("store/schema_1.sql"));
-}
-
 // Migrations of a version that is not there yet.
 void add_colour(SQLite::Database& db) {
     db.exec("ALTER TABLE device ADD COLUMN colour TEXT");
@@ -234,15 +219,23 @@ void break_a_reference(SQLite::Database& db) {
         "1, 0, 0)");
 }
 
+/// The released ones and one more.
+std::vector<Migration> released_and(Migration next) {
+    const auto released = store_detail::released_migrations();
+    std::vector<Migration> steps{released.begin(), released.end()};
+    steps.push_back(next);
+    return steps;
+}
+
 TEST_F(RecordFileTest, a_migration_keeps_a_whole_copy_first) {
     { const auto store = open_with_visit(); }
-    const std::array<Migration, 2> steps{store_detail::make_schema_1, add_colour};
+    const auto steps = released_and(add_colour);
     {
         const auto opened = value_of(RecordFile::open(file, clock, OpenMode::read_write, steps));
-        EXPECT_EQ(store_detail::schema_version(opened.database()), 2);
+        EXPECT_EQ(store_detail::schema_version(opened.database()), 3);
     }
-    EXPECT_EQ(names_in(folder.path()), "records records.before-v2-2026-07-01 ");
-    const auto kept = file.string() + ".before-v2-2026-07-01";
+    EXPECT_EQ(names_in(folder.path()), "records records.before-v3-2026-07-01 ");
+    const auto kept = file.string() + ".before-v3-2026-07-01";
     EXPECT_EQ(mode_of(kept), 0600U);
     file = kept;
     EXPECT_EQ(value_of(open().houses()).size(), 1U);
@@ -251,19 +244,19 @@ TEST_F(RecordFileTest, a_migration_keeps_a_whole_copy_first) {
 TEST_F(RecordFileTest, a_migration_that_fails_changes_nothing_and_a_second_copy_gets_its_own_name) {
     { const auto store = open_with_visit(); }
     for (const auto step : {fail_half_way, break_a_reference}) {
-        const std::array<Migration, 2> steps{store_detail::make_schema_1, step};
+        const auto steps = released_and(step);
         EXPECT_THAT(error_of(RecordFile::open(file, clock, OpenMode::read_write, steps)),
                     Not(HasSubstr("newer")));
     }
     EXPECT_EQ(names_in(folder.path()),
-              "records records.before-v2-2026-07-01 records.before-v2-2026-07-01-2 ");
+              "records records.before-v3-2026-07-01 records.before-v3-2026-07-01-2 ");
     EXPECT_EQ(value_of(open().houses()).size(), 1U);
-    EXPECT_EQ(schema_text(file), data_text("store/schema_1.sql"));
+    EXPECT_EQ(schema_text(file), data_text("store/schema_2.sql"));
 }
 
 TEST_F(RecordFileTest, an_older_file_is_not_viewed_before_it_was_migrated) {
     { const auto store = open(); }
-    const std::array<Migration, 2> steps{store_detail::make_schema_1, add_colour};
+    const auto steps = released_and(add_colour);
     EXPECT_THAT(error_of(RecordFile::open(file, clock, OpenMode::read_only, steps)),
                 HasSubstr("older version"));
 }

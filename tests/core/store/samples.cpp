@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "samples.h"
 
+#include <SQLiteCpp/Column.h>
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
 #include <unistd.h>
 
 #include <cstdlib>
@@ -91,6 +94,16 @@ std::string bytes_of(const std::filesystem::path& file) {
     std::ostringstream bytes;
     bytes << std::ifstream{file, std::ios::binary}.rdbuf();
     return bytes.str();
+}
+
+std::string schema_text(const std::filesystem::path& file) {
+    SQLite::Database db{file};
+    SQLite::Statement rows{db, "SELECT sql FROM sqlite_schema WHERE sql IS NOT NULL ORDER BY type, name"};
+    std::string text = "-- SPDX-License-Identifier: Apache-2.0\n";
+    while (rows.executeStep()) {
+        text += rows.getColumn(0).getString() + ";\n";
+    }
+    return text;
 }
 
 }  // namespace wetfront::test

@@ -6,6 +6,7 @@
 #include <stdexcept>
 #include <string>
 
+#include "records/setting_template.h"
 #include "store/store.h"
 #include "support/fake_clock.h"
 
@@ -79,5 +80,8 @@ protected:
 };
 
 [[nodiscard]] std::string bytes_of(const std::filesystem::path& file);
+
+/// What makes the closed file's tables, indices, views and triggers, as tests/data/store keeps it.
+[[nodiscard]] std::string schema_text(const std::filesystem::path& file);
 
 }  // namespace wetfront::test

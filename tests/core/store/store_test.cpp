@@ -74,10 +74,13 @@ TEST_F(StoreTest, each_change_is_one_revision_and_the_last_one_is_present) {
 
 TEST_F(StoreTest, an_unknown_id_is_bad_input_that_names_it) {
     auto store = open_with_visit();
-    const std::array<std::string, 6> said{
-        error_of(store.farm(Id{"nobody"})),       error_of(store.house(Id{"nobody"})),
-        error_of(store.visit(Id{"nobody"})),      error_of(store.visits_of(Id{"nobody"})),
-        error_of(store.visit_file(Id{"nobody"})), error_of(store.set_undone(Id{"nobody"}, true))};
+    const std::array<std::string, 7> said{error_of(store.setting_template(Id{"nobody"})),
+                                          error_of(store.farm(Id{"nobody"})),
+                                          error_of(store.house(Id{"nobody"})),
+                                          error_of(store.visit(Id{"nobody"})),
+                                          error_of(store.visits_of(Id{"nobody"})),
+                                          error_of(store.visit_file(Id{"nobody"})),
+                                          error_of(store.set_undone(Id{"nobody"}, true))};
     for (const auto& text : said) {
         EXPECT_THAT(text, HasSubstr("'nobody'"));
     }
@@ -112,6 +115,7 @@ TEST_F(StoreTest, marks_come_back_whole_and_in_the_order_of_pressing) {
     water.seen = Seen::already_there;
     auto stop = sample_mark("m0", MarkKind::pump_stop, 20);
     stop.fans_running = false;
+    stop.proof = true;
     {
         auto store = open_with_visit();
         for (const auto& mark : {start, water, stop}) {
@@ -264,6 +268,47 @@ TEST_F(StoreTest, lists_go_by_name_with_numbers_as_numbers) {
                 ElementsAre("House 3", "House", "house 2", "House 02b", "House 10"));
 }
 
+TEST_F(StoreTest, a_template_is_read_back_as_it_was_last_saved_and_listed_by_name) {
+    auto first = generic_template(TimerKind::trimmed);
+    first.name = "Shed box 10";
+    auto second = generic_template(TimerKind::fixed_interval);
+    second.name = "Shed box 9";
+    {
+        auto store = open();
+        succeed(store.save(first));
+        succeed(store.save(second));
+        first.settings.front().label = "Aim \xC2\xB0";
+        succeed(store.save(first));
+        succeed(store.save(first));
+    }
+    {
+        const auto store = open();
+        EXPECT_EQ(value_of(store.setting_template(first.id)), first);
+        EXPECT_EQ(value_of(store.setting_templates()), (std::vector{second, first}));
+    }
+    EXPECT_EQ(count_in(file, "revision"), 3);
+}
+
+TEST_F(StoreTest, a_template_that_is_still_being_entered_is_stored) {
+    SettingTemplate begun;
+    begun.id = Id{"begun"};
+    begun.settings.emplace_back().setting = TemplateKey::base_on_time;
+    auto store = open();
+    succeed(store.save(begun));
+    EXPECT_EQ(value_of(store.setting_template(begun.id)), begun);
+}
+
+TEST_F(StoreTest, a_timer_keeps_the_template_that_describes_it) {
+    auto store = open_with_visit();
+    auto house = sample_house();
+    Timer timer;
+    timer.id = Id{"timer-1"};
+    timer.template_id = Id{"generic-trimmed"};
+    house.timers.push_back(timer);
+    succeed(store.save(house));
+    EXPECT_EQ(value_of(store.house(house.id)).timers.at(0).template_id, Id{"generic-trimmed"});
+}
+
 TEST_F(StoreTest, a_house_line_tells_of_its_latest_visit) {
     auto store = open_with_visit();
     auto empty = sample_house();
@@ -315,6 +360,21 @@ TEST_F(StoreTest, a_running_pump_is_where_the_program_reopens) {
     EXPECT_EQ(value_of(store.visit_with_running_stopwatch()), Id{"visit-1"});
     succeed(store.set_undone(Id{"m1"}, true));
     EXPECT_EQ(value_of(store.visit_with_running_stopwatch()), std::nullopt);
+}
+
+TEST_F(StoreTest, a_watched_pump_counts_for_an_hour_after_it_switched) {
+    auto store = open_with_visit();
+    for (const auto kind : {MarkKind::pump_start, MarkKind::pump_stop}) {
+        auto mark = sample_mark(kind == MarkKind::pump_start ? "m1" : "m2", kind);
+        mark.proof = true;
+        mark.at = clock.boot_now();
+        mark.wall = clock.wall_now();
+        succeed(store.add_mark(Id{"visit-1"}, mark));
+        clock.advance_ms(hour_ms);
+        EXPECT_EQ(value_of(store.visit_with_running_stopwatch()), Id{"visit-1"}) << "1 h after";
+        clock.advance_ms(1);
+        EXPECT_EQ(value_of(store.visit_with_running_stopwatch()), std::nullopt) << "1 h and 1 ms after";
+    }
 }
 
 TEST_F(StoreTest, a_drying_bank_counts_until_its_dry_patch_or_for_a_day) {

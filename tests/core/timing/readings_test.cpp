@@ -518,6 +518,46 @@ TEST(ReadingsTest, of_several_reasons_the_first_of_the_list_is_given) {
         << "also an upper bound, and from a pad that was not dry";
 }
 
+TEST(ReadingsTest, marks_of_a_proof_run_make_no_reading_and_change_no_result) {
+    Log log;
+    log.start(0.0);
+    log.water(40.0);
+    log.drips(140.0);
+    log.stop(200.0);
+    log.drip_ends(290.0);
+    log.dry_patch(2600.0);
+    const auto before = log.timings();
+    ASSERT_EQ(before.readings.size(), 4U);
+    log.start(4000.0).proof = true;
+    log.water(4031.0).proof = true;
+    log.drips(4060.0).proof = true;
+    log.stop(4090.0).proof = true;
+    log.start(4300.0).proof = true;
+    const auto after = log.timings();
+    EXPECT_EQ(after.readings.size(), 4U);
+    EXPECT_EQ(after.of(bank_a)->fill->count, 1);
+    EXPECT_EQ(in_seconds(after.of(bank_a)->fill->mean), 40.0);
+    EXPECT_EQ(in_seconds(after.of(bank_a)->wet_through->mean), 140.0);
+    EXPECT_EQ(after.of(bank_a)->wet_return, std::nullopt);
+}
+
+TEST(ReadingsTest, a_proof_run_ends_what_was_being_timed) {
+    Log log;
+    log.start(0.0);
+    log.stop(200.0);
+    log.start(500.0).proof = true;
+    log.dry_patch(600.0);
+    EXPECT_TRUE(log.readings().empty()) << "the timer had wetted the pad in between";
+}
+
+TEST(ReadingsTest, a_test_run_goes_on_under_a_banks_mark_of_a_proof) {
+    Log log;
+    log.start(0.0);
+    log.water(20.0).proof = true;
+    log.water(40.0);
+    EXPECT_EQ(in_seconds(only(log.readings(), TimingKind::fill).value), 40.0);
+}
+
 TEST(ReadingsTest, every_kind_and_reason_has_a_name_of_its_own) {
     std::set<std::string_view> names;
     for (int i = 0; i <= static_cast<int>(TimingKind::wet_return); ++i) {

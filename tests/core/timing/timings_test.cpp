@@ -349,6 +349,25 @@ TEST(PumpStatesTest, a_second_press_within_three_tenths_of_a_second_has_not_happ
     EXPECT_EQ(since[2].id, Id{"m5"});
 }
 
+TEST(PumpStatesTest, the_test_and_the_proof_run_have_a_stopwatch_each) {
+    std::vector<Mark> marks{mark_at(1, MarkKind::pump_start, {}, 10.0),
+                            mark_at(2, MarkKind::pump_stop, {}, 200.0),
+                            mark_at(3, MarkKind::pump_start, {}, 500.0), mark_at(4, water, bank_a, 545.0)};
+    EXPECT_EQ(pump_states(marks, pumps, MarksOf::proof_run)[0].since, std::nullopt);
+    marks[2].proof = marks[3].proof = true;
+    const auto proof = pump_states(marks, pumps, MarksOf::proof_run)[0];
+    EXPECT_TRUE(proof.running);
+    EXPECT_EQ(proof.since->id, Id{"m3"});
+    ASSERT_EQ(proof.marks_since.size(), 1U);
+    EXPECT_EQ(proof.marks_since[0].id, Id{"m4"});
+    const auto test = pump_states(marks, pumps)[0];
+    EXPECT_FALSE(test.running);
+    EXPECT_EQ(test.since, std::nullopt) << "the timer has the pump again: nobody's stop is counting";
+    EXPECT_TRUE(test.marks_since.empty());
+    marks[2].undone = true;
+    EXPECT_EQ(pump_states(marks, pumps)[0].since->id, Id{"m2"});
+}
+
 TEST(PumpStatesTest, a_run_goes_on_across_a_restart_of_the_machine) {
     auto later = mark_at(2, water, bank_a, 100.0);
     later.at = {"boot-2", 5'000'000'000};

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "rules/design_clock.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace wetfront {
+namespace {
+
+constexpr int minutes_of_day = 1440;
+constexpr int hours_of_day = 24;
+
+double between(double a, double b, double share) {
+    return a + share * (b - a);
+}
+
+}  // namespace
+
+AirAt air_at(const DesignDay& day, int minute) {
+    const double solar = minute / 60.0 - in_seconds(CycleMargins{}.clock_ahead_of_sun) / 3600.0;
+    const double hour = std::floor(solar);
+    const auto index = [](double h) {
+        return static_cast<std::size_t>((static_cast<int>(h) % hours_of_day + hours_of_day) % hours_of_day);
+    };
+    const auto& before = day.hours[index(hour)];
+    const auto& after = day.hours[index(hour + 1.0)];
+    const double share = solar - hour;
+    return {
+        from_si<Temperature>(between(in_kelvin(before.dry_bulb), in_kelvin(after.dry_bulb), share)),
+        from_si<Temperature>(between(in_kelvin(before.wet_bulb), in_kelvin(after.wet_bulb), share)),
+        from_si<Fraction>(between(in_si(before.relative_humidity), in_si(after.relative_humidity), share))};
+}
+
+std::optional<PartOfDay> part_of(const DesignDay& day,
+                                 const std::function<bool(int minute, const AirAt& air)>& holds) {
+    std::optional<PartOfDay> part;
+    for (int minute = 0; minute < minutes_of_day; minute += day_step_minutes) {
+        const auto air = air_at(day, minute);
+        if (!holds(minute, air)) {
+            continue;
+        }
+        if (!part) {
+            part = PartOfDay{0, air.dry_bulb, minute};
+        }
+        part->minutes += day_step_minutes;
+        if (air.dry_bulb > part->hottest) {
+            part->hottest = air.dry_bulb;
+            part->at = minute;
+        }
+    }
+    return part;
+}
+
+std::optional<Fraction> best_pad(const RuleInputs& inputs, const TimerView& view) {
+    std::optional<Fraction> best;
+    for (const auto* bank : view.banks) {
+        const auto pad = effectiveness_of(inputs.file, inputs.advice.weather, *bank).value;
+        if (in_si(pad) > 0.0 && (!best || pad > *best)) {
+            best = pad;
+        }
+    }
+    return best;
+}
+
+}  // namespace wetfront

@@ -1,0 +1,541 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "cycle/proof.h"
+
+#include <gmock/gmock.h>
+
+#include <algorithm>
+
+#include "support/visit_builder.h"
+#include "support/watched_cycles.h"
+
+namespace wetfront::test {
+namespace {
+
+using testing::Contains;
+using testing::HasSubstr;
+using testing::IsEmpty;
+using testing::Not;
+using testing::SizeIs;
+
+std::string english(const Message& message) {
+    return in_english(message, UnitSystem::si);
+}
+
+/// A house whose one bank fills in 40 s, is wet through in 140 s and dries out in 2400 s; left in its timer:
+/// 90 s in 300 s. Proved with what a test watches.
+class Proof {
+public:
+    explicit Proof(TimerKind kind = TimerKind::fixed_interval, int banks = 1) : visit{banks, 1, kind} {
+        visit.both_weathers();
+        for (int bank = 1; bank <= banks; ++bank) {
+            for (const double more : {-1.0, 0.0, 1.0}) {
+                visit.run(bank, {.fill = 40.0 + more, .wet_through = 140.0 + more});
+            }
+            visit.run(bank, {.dry_out = 2400.0});
+        }
+        visit.left().period = typed<Duration>("300s");
+        visit.left().base_on_time = typed<Duration>("90s");
+        counted_from_change(file(), visit.timer(1), 3.0);
+        for (int bank = 1; bank <= banks; ++bank) {
+            looked_at(file(), visit.bank(bank)).even_drip = true;
+            looked_at(file(), visit.bank(bank)).dry_patch = false;
+        }
+    }
+
+    VisitFile& file() { return visit.file(); }
+    ProofNotes& looked() { return looked_at(file(), visit.bank(1)); }
+    Proof& watch(const WatchedCycle& cycle) {
+        marks().cycle(visit.bank(1), cycle);
+        return *this;
+    }
+    /// One good cycle and the start of the next.
+    Proof& watch_good() {
+        return watch({.at = 0.0, .water = 41.0, .drips = 55.0, .stops = 90.0}).watch({.at = 300.0});
+    }
+    [[nodiscard]] TimerProof result() {
+        const auto run = prove(file(), timings_of(file()), advise(file()));
+        EXPECT_EQ(run.timers.size(), 1U);
+        return run.timers.at(0);
+    }
+    [[nodiscard]] ProofLine line(ProofQuantity what) {
+        const auto lines = result().lines;
+        const auto found = std::ranges::find(lines, what, &ProofLine::what);
+        EXPECT_NE(found, lines.end()) << english(label_of(what));
+        return found == lines.end() ? ProofLine{} : *found;
+    }
+    [[nodiscard]] ProofVerdict verdict(ProofQuantity what) { return line(what).verdict; }
+    [[nodiscard]] std::vector<std::string> causes() {
+        std::vector<std::string> texts;
+        for (const auto& cause : result().causes) {
+            texts.push_back(english(cause.cause));
+            EXPECT_FALSE(cause.next_check.empty()) << texts.back();
+        }
+        return texts;
+    }
+    [[nodiscard]] std::string first_cause() {
+        const auto all = causes();
+        return all.empty() ? "" : all.front();
+    }
+
+    VisitBuilder visit;
+
+private:
+    // All cycles of one test are told from the same zero.
+    ProofMarks& marks() {
+        if (!marks_) {
+            marks_.emplace(file());
+        }
+        return *marks_;
+    }
+    std::optional<ProofMarks> marks_;
+};
+
+std::string verdict_text(ProofVerdict verdict) {
+    return english(label_of(verdict));
+}
+
+struct Case {
+    double seen;
+    ProofVerdict wanted;
+};
+
+constexpr auto pass = ProofVerdict::pass;
+constexpr auto close = ProofVerdict::too_close;
+constexpr auto fail = ProofVerdict::fail;
+
+// |seen - 300| + U <= 3, |seen - 300| - U > 3; the same rule written out as an interval.
+TEST(DecisionRuleTest, the_uncertainty_stands_between_pass_and_fail) {
+    const auto at = [](double seen) {
+        return judged(seconds(seen), seconds(1.0), seconds(297.0), seconds(303.0));
+    };
+    EXPECT_EQ(at(300.0), pass);
+    EXPECT_EQ(at(302.0), pass) << "2 + 1 is not above 3";
+    EXPECT_EQ(at(298.0), pass);
+    EXPECT_EQ(at(302.01), close);
+    EXPECT_EQ(at(297.99), close);
+    EXPECT_EQ(at(304.0), close) << "4 - 1 is not above 3";
+    EXPECT_EQ(at(296.0), close);
+    EXPECT_EQ(at(304.01), fail);
+    EXPECT_EQ(at(295.99), fail);
+}
+
+TEST(DecisionRuleTest, a_limit_on_one_side_leaves_the_other_open) {
+    EXPECT_EQ(judged(seconds(1.0), seconds(1.0), std::nullopt, seconds(50.0)), pass);
+    EXPECT_EQ(judged(seconds(49.5), seconds(1.0), std::nullopt, seconds(50.0)), close);
+    EXPECT_EQ(judged(seconds(51.5), seconds(1.0), std::nullopt, seconds(50.0)), fail);
+    EXPECT_EQ(judged(seconds(1e4), seconds(1.0), seconds(50.0), std::nullopt), pass);
+    EXPECT_EQ(judged(seconds(48.5), seconds(1.0), seconds(50.0), std::nullopt), fail);
+}
+
+TEST(DecisionRuleTest, an_uncertainty_wider_than_the_tolerance_can_never_pass) {
+    for (double seen = 290.0; seen <= 310.0; seen += 0.5) {
+        EXPECT_NE(judged(seconds(seen), seconds(4.0), seconds(297.0), seconds(303.0)), pass) << seen;
+    }
+}
+
+// One period: u = hypot(0.10, 0.50) = 0.50990 s, U = 1.9600 u = 0.9994 s. Tolerance: 1 % of 300 s = 3 s, more
+// than 2 s. Pass up to 2.0006 s off, fail from 3.9994 s on.
+TEST(ProofTest, a_period_on_each_side_of_its_limits) {
+    for (const auto& [seen, wanted] :
+         {Case{300.0, pass}, Case{301.95, pass}, Case{302.05, close}, Case{303.95, close}, Case{304.05, fail},
+          Case{298.05, pass}, Case{297.95, close}, Case{296.05, close}, Case{295.95, fail}}) {
+        Proof proof;
+        proof.watch({.at = 0.0, .stops = 90.0}).watch({.at = seen});
+        const auto line = proof.line(ProofQuantity::period);
+        EXPECT_EQ(verdict_text(line.verdict), verdict_text(wanted)) << seen;
+        EXPECT_NEAR(in_seconds(line.expanded), 0.9994, 1e-4);
+        EXPECT_NEAR(in_seconds(line.tolerance), 3.0, 1e-9);
+    }
+}
+
+// Tolerance of 90 s: 2 s, more than 1 %. Pass up to 1.0006 s off, fail from 2.9994 s on.
+TEST(ProofTest, an_on_time_on_each_side_of_its_limits) {
+    for (const auto& [seen, wanted] :
+         {Case{90.95, pass}, Case{91.05, close}, Case{92.95, close}, Case{93.05, fail}, Case{89.05, pass},
+          Case{88.95, close}, Case{87.05, close}, Case{86.95, fail}}) {
+        Proof proof;
+        proof.watch({.at = 0.0, .stops = seen});
+        EXPECT_EQ(verdict_text(proof.verdict(ProofQuantity::on_time)), verdict_text(wanted)) << seen;
+    }
+}
+
+// Half a step of 10 s: 5 s. Pass up to 4.0006 s off.
+TEST(ProofTest, a_coarse_timer_is_given_half_a_step) {
+    for (const auto& [seen, wanted] : {Case{93.95, pass}, Case{94.05, close}, Case{96.05, fail}}) {
+        Proof proof;
+        proof.visit.timer(1).resolution = typed<Duration>("10s");
+        proof.watch({.at = 0.0, .stops = seen});
+        EXPECT_EQ(verdict_text(proof.verdict(ProofQuantity::on_time)), verdict_text(wanted)) << seen;
+    }
+}
+
+// 300.9 and 301.1: mean 301.0, s = 0.14142, u_A = 0.1, u = hypot(0.1, 0.50990) = 0.51961, 729 degrees of
+// freedom, k = 1.9632, U = 1.0201: 1 + 1.02 < 3.
+TEST(ProofTest, two_periods_are_taken_together) {
+    Proof proof;
+    proof.watch({.at = 0.0}).watch({.at = 300.9}).watch({.at = 602.0});
+    const auto line = proof.line(ProofQuantity::period);
+    ASSERT_TRUE(line.seen);
+    EXPECT_EQ(line.seen->count, 2);
+    EXPECT_NEAR(in_seconds(line.seen->mean), 301.0, 1e-6);
+    EXPECT_NEAR(in_seconds(line.expanded), 1.0201, 5e-4);
+    EXPECT_EQ(line.verdict, pass);
+}
+
+// 300 and 302: s = 1.41421, u_A = 1, u = 1.12250, 1 degree of freedom (1.12250^4 = 1.5876), k = 12.706,
+// U = 14.263: a timer that does not repeat itself is not proved by two cycles.
+TEST(ProofTest, two_periods_that_disagree_are_too_close_to_call) {
+    Proof proof;
+    proof.watch({.at = 0.0}).watch({.at = 300.0}).watch({.at = 602.0});
+    const auto line = proof.line(ProofQuantity::period);
+    EXPECT_NEAR(in_seconds(line.expanded), 14.263, 2e-3);
+    EXPECT_EQ(line.verdict, close);
+}
+
+// Read: 39, 40, 41 s: u_A = 1/sqrt(3) = 0.57735 (2 degrees of freedom), with the hand 0.58595. Seen once,
+// with the spread of the readings: u = sqrt(1 + 0.1^2 + 3^2) = 3.16386, 2 (3.16386)^4 = 200.4 degrees of
+// freedom. Together 3.21766 with 193, k = 1.9724, U = 6.346 s. Limit 40 + 10 = 50 s: pass to 43.65 s, fail
+// from 56.35 s.
+TEST(ProofTest, water_at_the_far_end_on_each_side_of_its_limits) {
+    for (const auto& [seen, wanted] : {Case{20.0, pass}, Case{40.0, pass}, Case{43.5, pass},
+                                       Case{43.8, close}, Case{56.2, close}, Case{56.5, fail}}) {
+        Proof proof;
+        proof.watch({.at = 0.0, .water = seen, .stops = 90.0});
+        const auto line = proof.line(ProofQuantity::fill);
+        EXPECT_EQ(verdict_text(line.verdict), verdict_text(wanted)) << seen;
+        EXPECT_NEAR(in_seconds(line.expanded), 6.346, 2e-3);
+        EXPECT_NEAR(in_seconds(line.tolerance), 10.0, 1e-9);
+    }
+}
+
+TEST(ProofTest, a_long_fill_is_given_a_fifth_of_itself) {
+    Proof proof;
+    proof.file().visit.marks.clear();
+    proof.visit.run(1, {.fill = 100.0});
+    proof.watch({.at = 0.0, .water = 100.0, .stops = 190.0});
+    EXPECT_NEAR(in_seconds(proof.line(ProofQuantity::fill).tolerance), 20.0, 1e-9);
+}
+
+// The model expects 47.5107 s (worked out in drip_return_test); 20 s are more than a quarter of it: limit
+// 67.511 s. Seen once: u = hypot(5 % of it, 0.1, 2, 3), the model's own u is below 1.1 s, U about 9.1 s at
+// 58 s and 10.7 s at 80 s.
+TEST(ProofTest, the_drip_against_the_model_on_each_side_of_its_limits) {
+    for (const auto& [seen, wanted] :
+         {Case{42.0, pass}, Case{57.5, pass}, Case{59.5, close}, Case{77.0, close}, Case{80.0, fail}}) {
+        Proof proof;
+        proof.watch({.at = 0.0, .drips = seen, .stops = 90.0}).watch({.at = 300.0});
+        const auto line = proof.line(ProofQuantity::drip_return);
+        ASSERT_TRUE(line.most);
+        EXPECT_NEAR(in_seconds(*line.most), 47.5107, 1e-4);
+        EXPECT_EQ(verdict_text(line.verdict), verdict_text(wanted))
+            << seen << " U " << in_seconds(line.expanded);
+    }
+}
+
+// Without its signal, which drip and stop share: at 80 s u = hypot(4, 0.1, 2) = 4.473, with the stop's 0.510
+// 4.502, U = 8.82 s: 88.8 < 90. At 82 s 4.1: 4.563, 4.592, 9.00: 91.0 > 90. At 99
+// s: 4.95: 5.340, 5.364, 10.51: 88.5 < 90; at 101 s: 5.05: 5.433, 5.457, 10.70: 90.3 > 90.
+TEST(ProofTest, the_drip_must_be_back_before_the_stop) {
+    for (const auto& [seen, wanted] :
+         {Case{80.0, pass}, Case{82.0, close}, Case{99.0, close}, Case{101.0, fail}}) {
+        Proof proof;
+        proof.watch({.at = 0.0, .drips = seen, .stops = 90.0});
+        EXPECT_EQ(verdict_text(proof.verdict(ProofQuantity::drip_before_stop)), verdict_text(wanted)) << seen;
+    }
+}
+
+TEST(ProofTest, a_good_cycle_passes_as_a_whole) {
+    Proof proof;
+    proof.watch_good();
+    const auto result = proof.result();
+    EXPECT_EQ(verdict_text(result.verdict), "pass") << english(result.text);
+    EXPECT_EQ(result.runs, 2);
+    EXPECT_THAT(result.missing, IsEmpty());
+    EXPECT_THAT(result.causes, IsEmpty());
+    for (const auto& line : result.lines) {
+        EXPECT_EQ(verdict_text(line.verdict), "pass") << english(label_of(line.what));
+    }
+    EXPECT_THAT(result.lines, SizeIs(7));
+}
+
+TEST(ProofTest, the_worst_line_decides) {
+    Proof one_close;
+    one_close.watch({.at = 0.0, .water = 41.0, .drips = 55.0, .stops = 91.5}).watch({.at = 300.0});
+    EXPECT_EQ(verdict_text(one_close.result().verdict), "too close to call");
+    EXPECT_THAT(english(one_close.result().text), HasSubstr("Pump 1, On-time"));
+    Proof one_failed;
+    one_failed.watch({.at = 0.0, .water = 41.0, .drips = 55.0, .stops = 91.5}).watch({.at = 310.0});
+    EXPECT_EQ(verdict_text(one_failed.result().verdict), "fail");
+    EXPECT_THAT(english(one_failed.result().text), HasSubstr("Failed: Pump 1, Period."));
+}
+
+TEST(ProofTest, an_uneven_drip_or_a_dry_patch_fails_outright) {
+    Proof uneven;
+    uneven.watch_good().looked().even_drip = false;
+    EXPECT_EQ(verdict_text(uneven.result().verdict), "fail");
+    EXPECT_EQ(uneven.verdict(ProofQuantity::even_drip), fail);
+    Proof patch;
+    patch.watch_good().looked().dry_patch = true;
+    EXPECT_EQ(verdict_text(patch.result().verdict), "fail");
+    EXPECT_EQ(patch.verdict(ProofQuantity::dry_patch), fail);
+}
+
+TEST(ProofTest, nothing_watched_is_not_done) {
+    Proof proof;
+    proof.looked() = {};
+    proof.file().visit.proof.clear();
+    const auto result = proof.result();
+    EXPECT_EQ(verdict_text(result.verdict), "not watched");
+    EXPECT_THAT(english(result.text), HasSubstr("Not done"));
+    EXPECT_EQ(result.runs, 0);
+}
+
+TEST(ProofTest, one_start_gives_no_period_and_that_is_said) {
+    Proof proof;
+    proof.watch({.at = 0.0, .water = 41.0, .drips = 55.0, .stops = 90.0});
+    const auto result = proof.result();
+    EXPECT_EQ(verdict_text(result.verdict), "not complete");
+    ASSERT_THAT(result.missing, SizeIs(1));
+    EXPECT_EQ(english(result.missing[0]), "Pump 1, Period");
+    EXPECT_EQ(proof.verdict(ProofQuantity::on_time), pass);
+}
+
+TEST(ProofTest, each_thing_that_was_not_watched_is_named) {
+    Proof proof;
+    proof.watch({.at = 0.0}).watch({.at = 300.0});
+    proof.looked().even_drip.reset();
+    std::vector<std::string> missing;
+    for (const auto& each : proof.result().missing) {
+        missing.push_back(english(each));
+    }
+    EXPECT_THAT(missing, testing::ElementsAre("Pump 1, On-time", "Bank 1, Water at the far end",
+                                              "Bank 1, Drip is back", "Bank 1, Even drip at the far end"));
+}
+
+TEST(ProofTest, a_bank_that_nobody_looked_at_is_not_proved) {
+    Proof proof{TimerKind::fixed_interval, 2};
+    proof.watch_good();
+    const auto result = proof.result();
+    EXPECT_EQ(verdict_text(result.verdict), "not complete");
+    EXPECT_THAT(english(result.text), HasSubstr("Bank 2, Drip is back"));
+}
+
+TEST(ProofTest, marks_in_the_wrong_order_are_not_believed) {
+    Proof proof;
+    proof.watch({.at = 0.0, .water = 60.0, .drips = 50.0, .stops = 90.0}).watch({.at = 300.0});
+    EXPECT_EQ(verdict_text(proof.verdict(ProofQuantity::fill)), "not watched");
+    EXPECT_EQ(verdict_text(proof.verdict(ProofQuantity::drip_return)), "not watched");
+}
+
+TEST(ProofTest, undone_marks_count_for_nothing) {
+    Proof proof;
+    proof.watch_good();
+    const auto good = proof.result();
+    const auto before = proof.file().visit.marks.size();
+    proof.watch({.at = 150.0, .water = 90.0, .drips = 20.0, .stops = 10.0});
+    EXPECT_NE(verdict_text(proof.result().verdict), "pass") << "the marks would spoil it";
+    auto& marks = proof.file().visit.marks;
+    for (auto i = before; i < marks.size(); ++i) {
+        marks[i].undone = true;
+    }
+    EXPECT_EQ(verdict_text(proof.result().verdict), "pass");
+    EXPECT_EQ(proof.result().runs, good.runs);
+}
+
+TEST(ProofTest, runs_before_the_third_after_a_change_are_not_judged) {
+    for (const double first : {1.0, 2.0}) {
+        Proof proof;
+        proof.watch({.at = 0.0, .water = 80.0, .drips = 85.0, .stops = 120.0});
+        counted_from_change(proof.file(), proof.visit.timer(1), first);
+        proof.looked().dry_patch = true;
+        const auto result = proof.result();
+        EXPECT_EQ(verdict_text(result.verdict), "too early") << first;
+        EXPECT_THAT(english(result.text), HasSubstr("number 3"));
+        EXPECT_THAT(result.causes, IsEmpty());
+        EXPECT_EQ(verdict_text(proof.verdict(ProofQuantity::on_time)), "too early") << first;
+        EXPECT_EQ(verdict_text(proof.verdict(ProofQuantity::dry_patch)), "too early") << first;
+        ASSERT_TRUE(proof.line(ProofQuantity::on_time).seen) << "what was seen is shown all the same";
+    }
+}
+
+TEST(ProofTest, without_the_count_since_the_change_nothing_is_judged) {
+    Proof proof;
+    proof.watch_good();
+    std::erase_if(proof.file().visit.proof, [](const ProofNotes& notes) { return !notes.timer.empty(); });
+    EXPECT_EQ(verdict_text(proof.result().verdict), "too early");
+    EXPECT_THAT(english(proof.result().text), HasSubstr("was not entered"));
+}
+
+TEST(ProofTest, of_runs_watched_from_the_change_on_only_the_first_two_are_left_out) {
+    Proof proof;
+    counted_from_change(proof.file(), proof.visit.timer(1), 1.0);
+    proof.watch({.at = 0.0, .water = 80.0, .stops = 150.0})
+        .watch({.at = 200.0, .water = 70.0, .stops = 140.0})
+        .watch({.at = 600.0, .water = 41.0, .drips = 55.0, .stops = 90.0})
+        .watch({.at = 900.0, .stops = 90.0});
+    const auto result = proof.result();
+    EXPECT_EQ(verdict_text(result.verdict), "pass") << english(result.text);
+    EXPECT_EQ(result.runs, 2);
+}
+
+// Base 90 s, ceiling 150 s, tolerance 2 s: from 88 to 152 s; U = 0.9994 s.
+TEST(ProofTest, a_trimmed_on_time_may_be_anything_from_base_to_ceiling) {
+    for (const auto& [seen, wanted] :
+         {Case{90.0, pass}, Case{120.0, pass}, Case{150.9, pass}, Case{151.1, close}, Case{153.05, fail},
+          Case{89.05, pass}, Case{88.9, close}, Case{86.9, fail}}) {
+        Proof proof{TimerKind::trimmed};
+        proof.visit.left().on_time_ceiling = typed<Duration>("150s");
+        proof.watch({.at = 0.0, .stops = seen});
+        EXPECT_EQ(verdict_text(proof.verdict(ProofQuantity::on_time)), verdict_text(wanted)) << seen;
+    }
+}
+
+TEST(ProofTest, an_on_time_that_the_controller_shows_is_what_it_must_be) {
+    for (const auto& [seen, wanted] : {Case{120.5, pass}, Case{124.0, fail}, Case{90.0, fail}}) {
+        Proof proof{TimerKind::trimmed};
+        proof.visit.left().on_time_ceiling = typed<Duration>("150s");
+        proof.visit.left().shown_on_time = typed<Duration>("120s");
+        proof.watch({.at = 0.0, .stops = seen});
+        EXPECT_EQ(verdict_text(proof.verdict(ProofQuantity::on_time)), verdict_text(wanted)) << seen;
+    }
+}
+
+TEST(ProofTest, a_fixed_interval_timer_has_no_ceiling) {
+    Proof proof;
+    proof.visit.left().on_time_ceiling = typed<Duration>("150s");
+    proof.watch({.at = 0.0, .stops = 120.0});
+    EXPECT_EQ(proof.verdict(ProofQuantity::on_time), fail);
+}
+
+TEST(ProofTest, without_settings_left_a_cycle_is_seen_and_not_compared) {
+    Proof proof;
+    proof.file().visit.left.clear();
+    proof.watch_good();
+    EXPECT_EQ(verdict_text(proof.verdict(ProofQuantity::period)), "nothing to compare with");
+    const auto result = proof.result();
+    EXPECT_EQ(verdict_text(result.verdict), "not complete");
+    EXPECT_THAT(english(result.text), HasSubstr("Period as left in the timer"));
+}
+
+TEST(ProofTest, a_bank_without_readings_is_proved_by_the_timer_and_by_looking) {
+    Proof proof;
+    proof.file().visit.marks.clear();
+    proof.watch_good();
+    EXPECT_EQ(verdict_text(proof.verdict(ProofQuantity::fill)), "nothing to compare with");
+    EXPECT_EQ(verdict_text(proof.verdict(ProofQuantity::drip_return)), "nothing to compare with");
+    EXPECT_EQ(proof.verdict(ProofQuantity::drip_before_stop), pass);
+    EXPECT_EQ(verdict_text(proof.result().verdict), "pass") << english(proof.result().text);
+}
+
+TEST(ProofTest, a_timer_on_demand_is_proved_by_looking) {
+    Proof proof{TimerKind::on_demand};
+    proof.file().visit.left.clear();
+    EXPECT_EQ(verdict_text(proof.result().verdict), "pass") << english(proof.result().text);
+    proof.looked().dry_patch = true;
+    EXPECT_EQ(verdict_text(proof.result().verdict), "fail");
+    proof.looked().dry_patch.reset();
+    EXPECT_EQ(verdict_text(proof.result().verdict), "not complete");
+}
+
+TEST(ProofTest, a_pump_left_without_rest_fails_if_it_stops_early) {
+    Proof proof;
+    proof.visit.left().base_on_time = typed<Duration>("300s");
+    proof.watch({.at = 0.0, .stops = 900.0});
+    EXPECT_EQ(verdict_text(proof.result().verdict), "pass") << english(proof.result().text);
+    proof.watch({.at = 1200.0, .stops = 90.0});
+    proof.file().visit.marks.at(proof.file().visit.marks.size() - 3).undone = true;  // the stop at 900 s
+    EXPECT_EQ(proof.verdict(ProofQuantity::on_time), fail);
+}
+
+TEST(ProofCausesTest, an_on_time_longer_by_the_fill_points_at_a_count_from_a_full_header) {
+    Proof by_fill;
+    by_fill.watch({.at = 0.0, .stops = 130.0});
+    EXPECT_THAT(by_fill.first_cause(), HasSubstr("counts the on-time from a full header"));
+    Proof by_else;
+    by_else.watch({.at = 0.0, .stops = 105.0});
+    EXPECT_THAT(by_else.first_cause(), HasSubstr("Another on-time stands in the controller"));
+    EXPECT_THAT(by_else.causes(), Not(Contains(HasSubstr("full header"))));
+    EXPECT_THAT(by_else.causes(), Contains(HasSubstr("contactor that sticks")));
+}
+
+TEST(ProofCausesTest, an_on_time_shorter_by_the_fill_was_entered_from_a_full_header) {
+    Proof proof;
+    proof.watch({.at = 0.0, .stops = 50.0});
+    EXPECT_THAT(proof.first_cause(), HasSubstr("entered as counted from a full header"));
+    EXPECT_THAT(proof.causes(), Contains(HasSubstr("starts late or drops out")));
+}
+
+TEST(ProofCausesTest, only_a_trimmed_timer_may_have_trimmed) {
+    Proof trimmed{TimerKind::trimmed};
+    trimmed.visit.left().on_time_ceiling = typed<Duration>("150s");
+    trimmed.watch({.at = 0.0, .stops = 60.0});
+    EXPECT_THAT(trimmed.first_cause(), HasSubstr("A review has trimmed"));
+    Proof fixed;
+    fixed.watch({.at = 0.0, .stops = 60.0});
+    EXPECT_THAT(fixed.causes(), Not(Contains(HasSubstr("A review has trimmed"))));
+}
+
+TEST(ProofCausesTest, a_whole_number_of_periods_points_at_a_missed_start) {
+    Proof twice;
+    twice.watch({.at = 0.0}).watch({.at = 602.0});
+    EXPECT_THAT(twice.first_cause(), HasSubstr("was not marked"));
+    Proof longer;
+    longer.watch({.at = 0.0}).watch({.at = 450.0});
+    EXPECT_THAT(longer.first_cause(), HasSubstr("Another period"));
+}
+
+TEST(ProofCausesTest, a_period_longer_by_the_on_time_was_taken_for_the_rest) {
+    Proof proof;
+    proof.watch({.at = 0.0, .stops = 90.0}).watch({.at = 390.0});
+    EXPECT_THAT(proof.first_cause(), HasSubstr("for the time between two runs"));
+}
+
+TEST(ProofCausesTest, late_water_points_at_the_pump_before_the_outlets) {
+    Proof proof;
+    proof.watch({.at = 0.0, .water = 70.0, .drips = 86.0, .stops = 90.0}).watch({.at = 300.0});
+    const auto causes = proof.causes();
+    ASSERT_GE(causes.size(), 4U);
+    EXPECT_THAT(causes[0], HasSubstr("loses its water while it rests"));
+    EXPECT_THAT(causes[1], HasSubstr("starts late"));
+    EXPECT_THAT(causes[2], HasSubstr("Less flow"));
+    EXPECT_THAT(causes[3], HasSubstr("Clogged outlets"));
+}
+
+TEST(ProofCausesTest, a_dry_patch_with_water_in_time_points_at_the_outlets) {
+    Proof proof;
+    proof.watch_good().looked().dry_patch = true;
+    const auto causes = proof.causes();
+    ASSERT_GE(causes.size(), 2U);
+    EXPECT_THAT(causes[0], HasSubstr("Clogged outlets"));
+    EXPECT_THAT(causes, Not(Contains(HasSubstr("drier now")))) << "the drip was in time";
+}
+
+TEST(ProofCausesTest, a_late_drip_names_the_weather_too) {
+    Proof proof;
+    proof.watch({.at = 0.0, .water = 41.0, .drips = 85.0, .stops = 90.0}).watch({.at = 300.0});
+    EXPECT_EQ(proof.verdict(ProofQuantity::drip_return), fail);
+    EXPECT_THAT(proof.causes(), Contains(HasSubstr("drier now")));
+}
+
+TEST(ProofCausesTest, each_cause_stands_once) {
+    Proof proof{TimerKind::fixed_interval, 2};
+    proof.watch({.at = 0.0, .water = 70.0, .stops = 60.0}).watch({.at = 330.0, .stops = 60.0});
+    looked_at(proof.file(), proof.visit.bank(2)).dry_patch = true;
+    auto causes = proof.causes();
+    const auto count = causes.size();
+    ASSERT_GE(count, 5U);
+    std::ranges::sort(causes);
+    const auto repeated = std::ranges::unique(causes);
+    EXPECT_EQ(repeated.size(), 0U);
+}
+
+TEST(ProofCausesTest, electrical_work_is_left_to_an_electrician) {
+    Proof proof;
+    proof.watch({.at = 0.0, .stops = 60.0});
+    EXPECT_TRUE(std::ranges::any_of(proof.result().causes, [](const LikelyCause& cause) {
+        return english(cause.next_check).find("licensed electrician") != std::string::npos;
+    }));
+}
+
+}  // namespace
+}  // namespace wetfront::test
