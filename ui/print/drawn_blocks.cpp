@@ -96,7 +96,7 @@ QString joined(const std::vector<Message>& messages, const Formatter& formatter)
     for (const auto& message : messages) {
         texts.append(formatter.text(message));
     }
-    return texts.join(QStringLiteral("; "));
+    return texts.join(QLatin1Char(' '));
 }
 
 }  // namespace

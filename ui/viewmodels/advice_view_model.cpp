@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "viewmodels/advice_view_model.h"
 
-#include <array>
-
 #include "sheet/sheet.h"
+#include "viewmodels/deviations.h"
+#include "viewmodels/finding_maps.h"
 #include "viewmodels/strip_map.h"
 
 namespace wetfront::ui {
@@ -22,17 +22,10 @@ QString entered(const Optional<Q>& entry, const Formatter& formatter) {
     return entry ? formatter.text(any(entry->value())) : QString{};
 }
 
-QString entered(const std::optional<TimeOfDay>& entry) {
-    return entry ? qstring(entry->text()) : QString{};
-}
-
-constexpr std::array advised_settings{Setting::period,    Setting::base_on_time,   Setting::on_time_ceiling,
-                                      Setting::trim_step, Setting::trim_dead_band, Setting::review_interval,
-                                      Setting::rinse_at,  Setting::rinse_length};
-
 }  // namespace
 
-AdviceViewModel::AdviceViewModel(VisitRecord& record, QObject* parent) : QObject{parent}, record_{record} {
+AdviceViewModel::AdviceViewModel(VisitRecord& record, QObject* parent)
+    : QObject{parent}, record_{record}, what_if_{new WhatIfViewModel{record, this}} {
     follow_record();
     connect(&record_, &VisitRecord::changed, this, &AdviceViewModel::follow_record);
 }
@@ -42,6 +35,7 @@ void AdviceViewModel::follow_record() {
     if (house.timer(timer_) == nullptr) {
         timer_ = house.timers.empty() ? Id{} : house.timers.front().id;
     }
+    what_if_->follow(timer_);
     emit changed();
 }
 
@@ -88,46 +82,37 @@ QVariantList AdviceViewModel::groups() const {
     const TimerSettings& left = left_entry == nullptr ? none : *left_entry;
 
     const auto plain_row = [](const QString& label, const QString& was, const QString& is) {
-        return QVariantMap{{"label", label},     {"found", was},     {"advised", QString{}}, {"left", is},
-                           {"brief", QString{}}, {"differs", false}, {"setting", QString{}}};
+        return QVariantMap{{"label", label},           {"found", was},
+                           {"advised", QString{}},     {"left", is},
+                           {"brief", QString{}},       {"foundDiffers", QString{}},
+                           {"leftDiffers", QString{}}, {"setting", QString{}}};
     };
+    const auto* timer = advice();
     const auto advised_row = [&](Setting setting) {
-        const auto* timer = advice();
         const auto* advised = timer == nullptr ? nullptr : timer->advised(setting);
-        const auto left_value = held(left, setting);
-        const bool differs =
-            advised != nullptr && advised->value && left_value && *left_value != *advised->value;
-        QString text = advised == nullptr ? QString{} : shown(advised->value, formatter);
-        if (advised != nullptr && !advised->value) {
-            text = formatter.text(advised->reason.brief);
-        }
-        return QVariantMap{
-            {"label", formatter.text(label_of(setting))},
-            {"found",
-             setting == Setting::rinse_at ? entered(found.rinse_at) : shown(held(found, setting), formatter)},
-            {"advised", text},
-            {"left", setting == Setting::rinse_at ? entered(left.rinse_at) : shown(left_value, formatter)},
-            {"brief",
-             advised == nullptr || !advised->value ? QString{} : formatter.text(advised->reason.brief)},
-            {"differs", differs},
-            {"setting", advised == nullptr ? QString{} : qstring(key_of(setting))}};
+        const auto meaning = [&](const TimerSettings& settings) {
+            const auto differs = timer == nullptr ? std::nullopt : deviation(settings, *timer, setting);
+            return differs ? differs->meaning : QString{};
+        };
+        const bool has_value = advised != nullptr && advised->value;
+        return QVariantMap{{"label", formatter.text(label_of(setting))},
+                           {"found", shown(held(found, setting), formatter)},
+                           {"advised", has_value ? shown(advised->value, formatter) : QString{}},
+                           {"left", shown(held(left, setting), formatter)},
+                           {"brief", advised == nullptr ? QString{} : formatter.text(advised->reason.brief)},
+                           {"foundDiffers", meaning(found)},
+                           {"leftDiffers", meaning(left)},
+                           {"setting", advised == nullptr ? QString{} : qstring(key_of(setting))}};
     };
 
-    QVariantList when{
-        plain_row(tr("Target"), entered(found.target, formatter), entered(left.target, formatter)),
-        plain_row(tr("Start temperature"), entered(found.start_temperature, formatter),
-                  entered(left.start_temperature, formatter)),
-        plain_row(tr("Lowest house temperature"), entered(found.lowest_house_temperature, formatter),
-                  entered(left.lowest_house_temperature, formatter)),
-        plain_row(tr("Humidity cut-off"), entered(found.humidity_cut_off, formatter),
-                  entered(left.humidity_cut_off, formatter)),
-        plain_row(tr("Pad hours from"), entered(found.pad_hours_from), entered(left.pad_hours_from)),
-        plain_row(tr("Pad hours to"), entered(found.pad_hours_to), entered(left.pad_hours_to)),
-    };
-    QVariantList groups{
-        QVariantMap{{"title", formatter.text(label_of(SettingGroup::when_pads_may_run))}, {"rows", when}}};
-    for (const auto group : {SettingGroup::how_long, SettingGroup::how_it_adapts, SettingGroup::rinse}) {
+    QVariantList groups;
+    for (const auto group : {SettingGroup::when_pads_may_run, SettingGroup::how_long,
+                             SettingGroup::how_it_adapts, SettingGroup::rinse}) {
         QVariantList rows;
+        if (group == SettingGroup::when_pads_may_run) {
+            rows.append(
+                plain_row(tr("Target"), entered(found.target, formatter), entered(left.target, formatter)));
+        }
         for (const auto setting : advised_settings) {
             if (group_of(setting) == group) {
                 rows.append(advised_row(setting));
@@ -179,37 +164,13 @@ QStringList AdviceViewModel::notes() const {
     return (timer == nullptr ? QStringList{} : texts(timer->notes)) + texts(record_.advice().notes);
 }
 
-QVariantList AdviceViewModel::findings(const std::vector<Finding>& list) const {
-    QVariantList shown_list;
-    const auto& formatter = record_.context().formatter;
-    for (const auto& finding : list) {
-        if (!finding.timer.empty() && finding.timer != timer_) {
-            continue;
-        }
-        const auto* bank = record_.file().house.bank(finding.bank);
-        QString message = formatter.text(finding.message);
-        if (bank != nullptr && record_.file().house.banks.size() > 1) {
-            message = tr("%1: %2").arg(qstring(bank->name), message);
-        }
-        QStringList causes;
-        for (const auto& likely : finding.causes) {
-            causes.append(
-                tr("%1. Look: %2").arg(formatter.text(likely.cause), formatter.text(likely.next_check)));
-        }
-        shown_list.append(QVariantMap{{"severity", qstring(name_of(finding.severity))},
-                                      {"message", message},
-                                      {"remedy", formatter.text(finding.remedy)},
-                                      {"source", qstring(finding.source)},
-                                      {"causes", causes}});
-    }
-    return shown_list;
-}
-
 QVariantList AdviceViewModel::foundFindings() const {
-    return findings(record_.found_findings());
+    return finding_maps(record_.found_findings(), record_.file().house, timer_, FindingsOf::timer_and_house,
+                        record_.context().formatter);
 }
 QVariantList AdviceViewModel::leftFindings() const {
-    return findings(record_.left_findings());
+    return finding_maps(record_.left_findings(), record_.file().house, timer_, FindingsOf::timer,
+                        record_.context().formatter);
 }
 
 QVariantList AdviceViewModel::strips() const {

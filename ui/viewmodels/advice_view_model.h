@@ -6,6 +6,7 @@
 #include <QVariantList>
 
 #include "viewmodels/visit_record.h"
+#include "viewmodels/what_if_view_model.h"
 
 namespace wetfront::ui {
 
@@ -20,16 +21,18 @@ class AdviceViewModel : public QObject {
     Q_PROPERTY(QString verdict READ verdict NOTIFY changed)
     Q_PROPERTY(QString truth READ truth NOTIFY changed)
     Q_PROPERTY(QString truthSource READ truthSource NOTIFY changed)
-    Q_PROPERTY(QVariantList groups READ groups NOTIFY
-                   changed)  ///< {title, rows: [{label, found, advised, left, brief, differs, setting}]}
+    /// {title, rows: [{label, found, advised, left, brief, foundDiffers, leftDiffers, setting}]}. Where no
+    /// value is advised, `brief` says why; the differs are what the difference from the advice means.
+    Q_PROPERTY(QVariantList groups READ groups NOTIFY changed)
     Q_PROPERTY(QVariantList banks READ banks NOTIFY changed)  ///< {name, decides, text}
     Q_PROPERTY(QStringList missing READ missing NOTIFY changed)
     Q_PROPERTY(QStringList notes READ notes NOTIFY changed)
     Q_PROPERTY(QStringList assumed READ assumed NOTIFY changed)
     Q_PROPERTY(QVariantList foundFindings READ foundFindings NOTIFY
                    changed)  ///< {severity, message, remedy, source, causes}
-    Q_PROPERTY(QVariantList leftFindings READ leftFindings NOTIFY changed)
+    Q_PROPERTY(QVariantList leftFindings READ leftFindings NOTIFY changed)  ///< of the timer's settings only
     Q_PROPERTY(QVariantList strips READ strips NOTIFY changed)  ///< one a set of settings, keys of CycleStrip
+    Q_PROPERTY(wetfront::ui::WhatIfViewModel* whatIf READ whatIf CONSTANT)
 
 public:
     AdviceViewModel(VisitRecord& record, QObject* parent);
@@ -48,6 +51,7 @@ public:
     [[nodiscard]] QVariantList foundFindings() const;
     [[nodiscard]] QVariantList leftFindings() const;
     [[nodiscard]] QVariantList strips() const;
+    [[nodiscard]] WhatIfViewModel* whatIf() const { return what_if_; }
 
     /// Why a setting is what it is: {title, explanation, formula, inputs, result, rounding, source}; empty
     /// for settings that advice does not cover.
@@ -60,10 +64,10 @@ private:
     void follow_record();
     [[nodiscard]] const TimerAdvice* advice() const;
     [[nodiscard]] QStringList texts(const std::vector<Message>& messages) const;
-    [[nodiscard]] QVariantList findings(const std::vector<Finding>& list) const;
 
     VisitRecord& record_;
     Id timer_;
+    WhatIfViewModel* what_if_;
 };
 
 }  // namespace wetfront::ui

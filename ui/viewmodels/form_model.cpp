@@ -72,7 +72,8 @@ QHash<int, QByteArray> FormModel::roleNames() const {
             {TypedNumberRole, "typedNumber"},
             {TypedUnitRole, "typedUnit"},
             {UnitsRole, "units"},
-            {ChoicesRole, "choices"}};
+            {ChoicesRole, "choices"},
+            {BesideRole, "beside"}};
 }
 
 QString FormModel::shown(const FormField& field) const {
@@ -164,6 +165,8 @@ QVariant FormModel::data(const QModelIndex& index, int role) const {
             }
             return list;
         }
+        case BesideRole:
+            return field.beside ? field.beside() : QString{};
         default:
             return {};
     }

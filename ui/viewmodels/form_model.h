@@ -28,6 +28,7 @@ struct FormField {
     std::function<QString()> entry;                        ///< as entered; empty: not entered
     std::function<std::optional<AnyQuantity>()> quantity;  ///< of a quantity
     std::function<Result<void>(const std::string&)> set;   ///< empty text: take the entry out
+    std::function<QString()> beside;                       ///< what to compare it with; may be left out
 };
 
 /// A form for QML: lines with label, reason, value in the reader's units and the range. Owned by a view model
@@ -53,6 +54,7 @@ public:
         TypedUnitRole,    ///< unit of the entry, or the usual one
         UnitsRole,        ///< units to type in, the usual one first
         ChoicesRole,      ///< list of {value, text}
+        BesideRole,       ///< what to compare it with: "found 30 s, advised 85 s"
     };
 
     FormModel(const Formatter& formatter, QObject* parent);

@@ -325,9 +325,44 @@ std::vector<FormField> HouseViewModel::bank_lines(std::size_t row) {
 }
 
 std::vector<FormField> HouseViewModel::timer_lines(std::size_t row) {
-    return form_lines<Timer>([this, row]() -> Timer& { return record_.house().timers[row]; },
-                             {"name", "kind", "resolution", "period_resolution"},
-                             [this] { return record_.save_house(); });
+    auto lines = form_lines<Timer>([this, row]() -> Timer& { return record_.house().timers[row]; },
+                                   {"name", "kind", "resolution", "period_resolution"},
+                                   [this] { return record_.save_house(); });
+    lines.insert(lines.begin() + 2, template_line(row));
+    return lines;
+}
+
+FormField HouseViewModel::template_line(std::size_t row) {
+    FormField line;
+    line.type = FormField::Type::choice;
+    line.about = Field{"template_id", WF_TEXT("Setting template")};
+    line.choices.emplace_back(QString{}, tr("none"));
+    const auto& timer = record_.house().timers[row];
+    bool listed = timer.template_id.empty();
+    const auto templates = record_.context().store.setting_templates();
+    for (const auto& known : templates ? templates.value() : std::vector<SettingTemplate>{}) {
+        const bool chosen = known.id == timer.template_id;
+        const bool usable = known.kind == timer.kind && check_template(known, "");
+        // A choice that does not fit any more stays in sight until another one is made.
+        if (usable || chosen) {
+            const QString name = QString::fromStdString(known.name);
+            line.choices.emplace_back(qstring(known.id), usable ? name
+                                                         : known.kind == timer.kind
+                                                             ? tr("%1 (not complete)").arg(name)
+                                                             : tr("%1 (another kind of timer)").arg(name));
+            listed = listed || chosen;
+        }
+    }
+    if (!listed) {
+        line.choices.emplace_back(qstring(timer.template_id), tr("one that is not here"));
+    }
+    line.entry = [this, row] { return qstring(record_.house().timers[row].template_id); };
+    line.set = [this, row](const std::string& id) -> Result<void> {
+        const House before = record_.house();
+        record_.house().timers[row].template_id = Id{id};
+        return keep_or_restore(before);
+    };
+    return line;
 }
 
 }  // namespace wetfront::ui

@@ -36,6 +36,7 @@ private:
     [[nodiscard]] std::vector<FormField> bank_lines(std::size_t row);
     [[nodiscard]] std::vector<FormField> more_bank_lines(std::size_t row);
     [[nodiscard]] std::vector<FormField> timer_lines(std::size_t row);
+    [[nodiscard]] FormField template_line(std::size_t row);
     [[nodiscard]] Result<void> keep_or_restore(const House& before);
     [[nodiscard]] Result<void> refuse_if_timed(const Id& pump, const Id& bank, const std::string& name) const;
     [[nodiscard]] Result<void> refuse_if_measured(const Id& pump, const Id& bank,

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "viewmodels/template_files.h"
+
 namespace wetfront::ui {
 namespace {
 
@@ -34,7 +36,8 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
       paper_{std::move(paper)},
       preferences_{std::move(preferences)},
       demo_{demo},
-      houses_{new HousesModel{context, this}} {
+      houses_{new HousesModel{context, this}},
+      templates_{new TemplatesViewModel{context, template_folders_of_mine(), this}} {
     if (preferences_.read(QStringLiteral("units")) == QStringLiteral("si")) {
         context_.formatter.set_units(UnitSystem::si);
     }
@@ -62,7 +65,9 @@ void SessionViewModel::set_problem(const QString& problem) {
 }
 
 QString SessionViewModel::place() const {
-    return visit_              ? QStringLiteral("visit")
+    return described_          ? QStringLiteral("template")
+           : at_templates_     ? QStringLiteral("templates")
+           : visit_            ? QStringLiteral("visit")
            : house_.id.empty() ? QStringLiteral("houses")
                                : QStringLiteral("house");
 }
@@ -259,6 +264,12 @@ void SessionViewModel::startHouse(const QString& farmId, const QString& farmName
 }
 
 bool SessionViewModel::asks_before_leaving(bool closing) {
+    if (visit_ && visit_->waits_for_storage()) {
+        emit leaveAsked(tr("Presses are not stored yet."),
+                        tr("They are kept on screen and tried again; they are lost if you leave now."),
+                        closing);
+        return true;
+    }
     if (visit_ && !visit_->frozen() && visit_->stopwatch()->running()) {
         emit leaveAsked(tr("A pump is running on the stopwatch."),
                         tr("The time goes on and nothing is lost; Wetfront opens here again."), closing);
@@ -279,7 +290,59 @@ bool SessionViewModel::asks_before_leaving(bool closing) {
     return false;
 }
 
+std::function<QStringList()> SessionViewModel::template_folders_of_mine() const {
+    return [folder = paper_.folder] { return template_folders(folder); };
+}
+
+void SessionViewModel::showTemplates() {
+    if (!failed(templates_->reload())) {
+        at_templates_ = true;
+        emit placeChanged();
+    }
+}
+
+void SessionViewModel::openTemplate(const QString& id) {
+    auto found = context_.store.setting_template(Id{id.toStdString()});
+    if (!failed(found)) {
+        show_template(std::move(found).value());
+    }
+}
+
+void SessionViewModel::makeTemplate(const QString& id) {
+    auto made = templates_->make_from(Id{id.toStdString()});
+    if (!failed(made)) {
+        show_template(std::move(made).value());
+    }
+}
+
+void SessionViewModel::show_template(SettingTemplate described) {
+    described_ = std::make_unique<TemplateViewModel>(context_, std::move(described),
+                                                     template_folders_of_mine(), nullptr);
+    emit placeChanged();
+}
+
+void SessionViewModel::go_back_from_templates() {
+    set_problem({});
+    if (described_) {
+        // Its page is taken down by the place change first.
+        auto closing = std::move(described_);
+        failed(templates_->reload());
+        emit placeChanged();
+        closing.release()->deleteLater();
+        return;
+    }
+    at_templates_ = false;
+    if (visit_) {
+        visit_->show_again();
+    }
+    emit placeChanged();
+}
+
 void SessionViewModel::leave() {
+    if (at_templates_) {
+        go_back_from_templates();
+        return;
+    }
     if (!asks_before_leaving(false)) {
         go_back();
     }
@@ -355,7 +418,7 @@ bool SessionViewModel::resume_running_visit() {
     }
     openVisit(qstring(running.value()->text));
     if (visit_) {
-        visit_->goTo(static_cast<int>(Step::time_the_water));
+        visit_->goTo(static_cast<int>(visit_->proof()->watching() ? Step::proof : Step::time_the_water));
     }
     return visit_ != nullptr;
 }

@@ -9,6 +9,8 @@
 
 #include "viewmodels/houses_model.h"
 #include "viewmodels/pump_off.h"
+#include "viewmodels/template_view_model.h"
+#include "viewmodels/templates_view_model.h"
 #include "viewmodels/visit_view_model.h"
 
 namespace wetfront::ui {
@@ -25,7 +27,8 @@ class SessionViewModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
-    Q_PROPERTY(QString place READ place NOTIFY placeChanged)  ///< "houses", "house" or "visit"
+    Q_PROPERTY(QString place READ place NOTIFY
+                   placeChanged)  ///< "houses", "house", "visit", "templates" or "template"
     Q_PROPERTY(wetfront::ui::HousesModel* houses READ houses CONSTANT)
     Q_PROPERTY(
         QVariantList farms READ farms NOTIFY placeChanged)  ///< {value, text}; the last one is a new farm
@@ -36,6 +39,9 @@ class SessionViewModel : public QObject {
     Q_PROPERTY(
         QVariantList houseVisits READ houseVisits NOTIFY placeChanged)  ///< {id, title, detail, isSigned}
     Q_PROPERTY(wetfront::ui::VisitViewModel* visit READ visit NOTIFY placeChanged)
+    Q_PROPERTY(wetfront::ui::TemplatesViewModel* templates READ templates CONSTANT)
+    /// The setting template at hand; null at any place but "template".
+    Q_PROPERTY(wetfront::ui::TemplateViewModel* described READ described NOTIFY placeChanged)
     Q_PROPERTY(QString unitSystem READ unitSystem WRITE setUnitSystem NOTIFY shownChanged)  ///< "us" or "si"
     Q_PROPERTY(QString theme READ theme WRITE setTheme NOTIFY shownChanged)  ///< "sun", "shade" or "night"
     Q_PROPERTY(QString decimalMark READ decimalMark NOTIFY shownChanged)
@@ -59,6 +65,8 @@ public:
     [[nodiscard]] QVariantList houseBanks() const;
     [[nodiscard]] QVariantList houseVisits() const;
     [[nodiscard]] VisitViewModel* visit() const { return visit_.get(); }
+    [[nodiscard]] TemplatesViewModel* templates() const { return templates_; }
+    [[nodiscard]] TemplateViewModel* described() const { return described_.get(); }
     [[nodiscard]] QString unitSystem() const;
     void setUnitSystem(const QString& name);
     [[nodiscard]] QString theme() const { return theme_; }
@@ -75,6 +83,11 @@ public:
     Q_INVOKABLE void startVisit();
     /// A new house, on an existing farm (`farmId`) or a new one (`farmName`); opens its first visit.
     Q_INVOKABLE void startHouse(const QString& farmId, const QString& farmName, const QString& houseName);
+    /// To the firm's setting templates, from anywhere; a visit that is open stays open behind them.
+    Q_INVOKABLE void showTemplates();
+    Q_INVOKABLE void openTemplate(const QString& id);
+    /// Makes a template that starts as that one does, and opens it.
+    Q_INVOKABLE void makeTemplate(const QString& id);
     /// Back to where one came from; while a pump runs on the stopwatch, or is off for a test, it asks first
     /// (leaveAsked).
     Q_INVOKABLE void leave();
@@ -101,6 +114,9 @@ private:
     void set_problem(const QString& problem);
     void show_visit(VisitFile file);
     void go_back();
+    void show_template(SettingTemplate described);
+    void go_back_from_templates();
+    [[nodiscard]] std::function<QStringList()> template_folders_of_mine() const;
     [[nodiscard]] bool asks_before_leaving(bool closing);
     [[nodiscard]] std::vector<PumpOff> all_pumps_off() const;
     [[nodiscard]] std::optional<PumpOff> most_urgent_pump() const;
@@ -116,6 +132,9 @@ private:
     HousesModel* houses_;
     House house_;
     std::unique_ptr<VisitViewModel> visit_;
+    TemplatesViewModel* templates_;
+    std::unique_ptr<TemplateViewModel> described_;
+    bool at_templates_ = false;
     QString theme_ = QStringLiteral("sun");
     QString problem_;
     bool closing_ = false;

@@ -2,18 +2,54 @@
 #include "viewmodels/settings_view_model.h"
 
 #include <algorithm>
+#include <cmath>
 
+#include "viewmodels/deviations.h"
 #include "viewmodels/record_form.h"
 
 namespace wetfront::ui {
 namespace {
 
 constexpr std::size_t most_trim_rows = 4;
+/// Not to the last digit: 83 °F read back from text are not quite the kelvins that were written.
+constexpr double same_within = 1e-6;
 
 TimerSettings blank_settings(const Id& timer) {
     TimerSettings settings;
     settings.timer = timer;
     return settings;
+}
+
+/// The advised setting whose value a line with that key holds.
+std::optional<Setting> setting_of_line(std::string_view key) {
+    if (key == "above_target") {
+        return Setting::trim_dead_band;
+    }
+    if (key == "change") {
+        return Setting::trim_step;
+    }
+    const auto at = std::ranges::find(advised_settings, key, [](Setting each) { return key_of(each); });
+    return at == advised_settings.end() ? std::nullopt : std::optional{*at};
+}
+
+/// What a timer holds in a line of the forms; `row` counts trim rows.
+std::optional<AnyQuantity> held_in_line(const TimerSettings& settings, std::string_view key,
+                                        std::size_t row) {
+    if (key == "target") {
+        return settings.target ? std::optional{any(settings.target->value())} : std::nullopt;
+    }
+    const auto setting = setting_of_line(key);
+    if (!setting) {
+        return std::nullopt;
+    }
+    if (row == 0 || (*setting != Setting::trim_step && *setting != Setting::trim_dead_band)) {
+        return held(settings, *setting);
+    }
+    TimerSettings only;
+    if (row < settings.trim_rows.size()) {
+        only.trim_rows = {settings.trim_rows[row]};
+    }
+    return held(only, *setting);
 }
 
 FormModel* form(const VisitRecord& record, QObject* parent) {
@@ -30,7 +66,8 @@ SettingsViewModel::SettingsViewModel(VisitRecord& record, WhichSettings which, Q
       how_long_{form(record, this)},
       adapts_{form(record, this)},
       rinse_{form(record, this)},
-      evidence_{form(record, this)} {
+      evidence_{form(record, this)},
+      why_different_{form(record, this)} {
     follow_record();
     connect(&record_, &VisitRecord::changed, this, &SettingsViewModel::follow_record);
 }
@@ -81,14 +118,16 @@ Result<void> SettingsViewModel::store_settings() {
 
 void SettingsViewModel::build_forms() {
     if (timer_.empty()) {
-        for (auto* model : {when_, how_long_, adapts_, rinse_, evidence_}) {
+        for (auto* model : {when_, how_long_, adapts_, rinse_, evidence_, why_different_}) {
             model->change_fields({});
         }
         return;
     }
     const auto lines = [this](const std::vector<std::string_view>& keys) {
-        return form_lines<TimerSettings>([this]() -> TimerSettings& { return settings(); }, keys,
-                                         [this] { return store_settings(); });
+        auto all = form_lines<TimerSettings>([this]() -> TimerSettings& { return settings(); }, keys,
+                                             [this] { return store_settings(); });
+        put_beside(all);
+        return all;
     };
     const auto kind = record_.file().house.timer(timer_)->kind;
     const bool trimmed = kind == TimerKind::trimmed;
@@ -103,6 +142,64 @@ void SettingsViewModel::build_forms() {
     evidence_->change_fields(which_ == WhichSettings::found
                                  ? lines({"entered_fill", "entered_wet_through", "shown_on_time"})
                                  : std::vector<FormField>{});
+    const bool asked =
+        which_ == WhichSettings::left && (!settings().deviation_reason.empty() || !differences().isEmpty());
+    why_different_->change_fields(asked ? lines({"deviation_reason"}) : std::vector<FormField>{});
+}
+
+/// The other two of found, advised and left stand beside each entry.
+void SettingsViewModel::put_beside(std::vector<FormField>& lines) {
+    std::size_t trim_lines = 0;
+    for (auto& line : lines) {
+        const std::string_view key = line.about.key;
+        const bool in_a_row = key == "above_target" || key == "change";
+        const std::size_t row = in_a_row ? trim_lines++ / 2 : 0;  // two lines make a row
+        line.beside = [this, key, row] { return beside(key, row); };
+    }
+}
+
+QString SettingsViewModel::beside(std::string_view key, std::size_t row) {
+    const auto& formatter = record_.context().formatter;
+    const auto& visit = record_.file().visit;
+    const auto* advice = record_.advice().of(timer_);
+    const auto setting = row == 0 ? setting_of_line(key) : std::nullopt;
+    const auto* advised = advice == nullptr || !setting ? nullptr : advice->advised(*setting);
+    QStringList parts;
+    const auto add = [&](const TimerSettings* other, const QString& text) {
+        const auto value = other == nullptr ? std::nullopt : held_in_line(*other, key, row);
+        if (value) {
+            parts.append(text.arg(formatter.text(*value)));
+        }
+    };
+    if (which_ == WhichSettings::left) {
+        add(visit.found_of(timer_), tr("found %1"));
+    }
+    if (advised != nullptr && advised->value) {
+        const bool differs = deviation(settings(), *advice, *setting).has_value();
+        parts.append((differs ? tr("≠ advised %1") : tr("advised %1")).arg(formatter.text(*advised->value)));
+    } else if (advised != nullptr) {
+        parts.append(tr("advised: no value, %1").arg(formatter.text(advised->reason.brief)));
+    }
+    if (which_ == WhichSettings::found) {
+        add(visit.left_of(timer_), tr("left %1"));
+    }
+    return parts.join(QStringLiteral(" · "));
+}
+
+QVariantList SettingsViewModel::differences() {
+    QVariantList list;
+    const auto* advice = record_.advice().of(timer_);
+    if (which_ == WhichSettings::found || advice == nullptr) {
+        return list;
+    }
+    const auto& formatter = record_.context().formatter;
+    for (const auto& one : deviations(settings(), *advice)) {
+        list.append(QVariantMap{
+            {"label", formatter.text(label_of(one.setting))},
+            {"text", tr("%1 instead of %2").arg(formatter.text(one.held), formatter.text(one.advised))},
+            {"meaning", one.meaning}});
+    }
+    return list;
 }
 
 std::vector<FormField> SettingsViewModel::trim_lines() {
@@ -112,6 +209,7 @@ std::vector<FormField> SettingsViewModel::trim_lines() {
     append(all, list_lines<TrimRow>([this]() -> std::vector<TrimRow>& { return settings().trim_rows; },
                                     {"above_target", "change"}, tr("Row %1"), most_trim_rows,
                                     [this] { return store_settings(); }));
+    put_beside(all);
     return all;
 }
 
@@ -139,28 +237,80 @@ bool SettingsViewModel::canCopy() const {
            record_.file().house.timer(timer_) != nullptr;
 }
 
-QString SettingsViewModel::copyAdvice() {
-    const auto* advice = record_.advice().of(timer_);
-    if (advice == nullptr) {
-        return tr("There is no advice for this timer.");
-    }
-    // Advice covers how long and how it adapts; the rest stays as it was left, or as it was found.
-    const auto before = settings();
+/// What is left with the advice taken over. How long and how it adapts are as advised, with or without a
+/// value; of the rest, only what has an advised value.
+TimerSettings SettingsViewModel::with_advice(const TimerAdvice& advice) {
+    const auto& before = settings();
     const auto* found = record_.file().visit.found_of(timer_);
-    auto next = before == blank_settings(timer_) && found != nullptr ? *found : before;
-    const auto advised = as_settings(*advice);
+    auto next = before;
+    if (before == blank_settings(timer_) && found != nullptr) {
+        next = *found;
+        next.entered_fill.reset();  // what a controller was told and shows is evidence of what was found
+        next.entered_wet_through.reset();
+        next.shown_on_time.reset();
+    }
+    const auto advised = as_settings(advice);
+    const auto take = [](auto& entry, const auto& value) { entry = value ? value : entry; };
     next.timer = timer_;
+    take(next.start_temperature, advised.start_temperature);
+    take(next.lowest_house_temperature, advised.lowest_house_temperature);
+    take(next.humidity_cut_off, advised.humidity_cut_off);
+    take(next.pad_hours_from, advised.pad_hours_from);
+    take(next.pad_hours_to, advised.pad_hours_to);
     next.period = advised.period;
     next.base_on_time = advised.base_on_time;
     next.on_time_ceiling = advised.on_time_ceiling;
     next.trim_rows = advised.trim_rows;
     next.review_interval = advised.review_interval;
-    next.rinse_length = advised.rinse_length ? advised.rinse_length : next.rinse_length;
-    next.continuous_intended = !advice->cycled;
-    next.entered_fill.reset();
-    next.entered_wet_through.reset();
-    next.shown_on_time.reset();
-    settings() = next;
+    take(next.rinse_at, advised.rinse_at);
+    take(next.rinse_length, advised.rinse_length);
+    next.continuous_intended = advised.continuous_intended;
+    if (deviations(next, advice).empty()) {
+        next.deviation_reason.clear();
+    }
+    return next;
+}
+
+QStringList SettingsViewModel::overwritten() {
+    const auto* advice = record_.advice().of(timer_);
+    const auto& before = settings();
+    QStringList list;
+    if (advice == nullptr || before == blank_settings(timer_)) {
+        return list;
+    }
+    const auto& formatter = record_.context().formatter;
+    const auto next = with_advice(*advice);
+    for (const auto setting : advised_settings) {
+        const auto was = held(before, setting);
+        const auto is = held(next, setting);
+        if (was && (!is || std::abs(was->si - is->si) > same_within)) {
+            list.append(tr("%1: %2 becomes %3")
+                            .arg(formatter.text(label_of(setting)), formatter.text(*was),
+                                 is ? formatter.text(*is) : tr("not set")));
+        }
+    }
+    if (before.continuous_intended && before.continuous_intended != next.continuous_intended) {
+        list.append(*before.continuous_intended
+                        ? tr("It no longer says that the pump is meant to run without rest.")
+                        : tr("It says that the pump is meant to run without rest."));
+    }
+    if (before.trim_rows.size() > 1) {
+        list.append(tr("Trim rows from the second on are taken out."));
+    }
+    if (before.deviation_reason != next.deviation_reason) {
+        list.append(tr("The reason for differing is taken out: %1")
+                        .arg(QString::fromStdString(before.deviation_reason)));
+    }
+    return list;
+}
+
+QString SettingsViewModel::copyAdvice() {
+    const auto* advice = record_.advice().of(timer_);
+    if (advice == nullptr) {
+        return tr("There is no advice for this timer.");
+    }
+    const auto before = settings();
+    settings() = with_advice(*advice);
     const auto result = store_settings();
     if (!result) {
         settings() = before;

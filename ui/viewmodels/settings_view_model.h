@@ -24,8 +24,10 @@ class SettingsViewModel : public QObject {
     Q_PROPERTY(wetfront::ui::FormModel* howItAdapts READ howItAdapts CONSTANT)
     Q_PROPERTY(wetfront::ui::FormModel* rinse READ rinse CONSTANT)
     Q_PROPERTY(wetfront::ui::FormModel* evidence READ evidence CONSTANT)
-    Q_PROPERTY(bool canCopy READ canCopy NOTIFY
-                   changed)  ///< there is advice (left) or an earlier entry (found) to take over
+    Q_PROPERTY(QVariantList differences READ differences NOTIFY
+                   changed)  ///< of what is left from the advice: {label, text, meaning}
+    Q_PROPERTY(wetfront::ui::FormModel* whyDifferent READ whyDifferent CONSTANT)  ///< the person's reason
+    Q_PROPERTY(bool canCopy READ canCopy NOTIFY changed)  ///< advice may be taken over into what is left
 
 public:
     SettingsViewModel(VisitRecord& record, WhichSettings which, QObject* parent);
@@ -38,10 +40,15 @@ public:
     [[nodiscard]] FormModel* howItAdapts() const { return adapts_; }
     [[nodiscard]] FormModel* rinse() const { return rinse_; }
     [[nodiscard]] FormModel* evidence() const { return evidence_; }
+    [[nodiscard]] FormModel* whyDifferent() const { return why_different_; }
+    [[nodiscard]] QVariantList differences();
     [[nodiscard]] bool canCopy() const;
 
-    /// Settings left: what is advised where there is advice, else what was found.
+    /// Settings left: what is advised where there is advice, else what was left or found. Says what is wrong,
+    /// or nothing.
     Q_INVOKABLE QString copyAdvice();
+    /// What copyAdvice() would replace or take out: "Period: 6 min, becomes 5 min". Empty: no entry is lost.
+    Q_INVOKABLE QStringList overwritten();
 
 signals:
     void changed();
@@ -53,6 +60,9 @@ private:
     [[nodiscard]] std::vector<TimerSettings>& entries();
     [[nodiscard]] Result<void> store_settings();
     [[nodiscard]] std::vector<FormField> trim_lines();
+    void put_beside(std::vector<FormField>& lines);
+    [[nodiscard]] QString beside(std::string_view key, std::size_t row);
+    [[nodiscard]] TimerSettings with_advice(const TimerAdvice& advice);
 
     VisitRecord& record_;
     WhichSettings which_;
@@ -63,6 +73,7 @@ private:
     FormModel* adapts_;
     FormModel* rinse_;
     FormModel* evidence_;
+    FormModel* why_different_;
 };
 
 }  // namespace wetfront::ui

@@ -161,6 +161,29 @@ StepState settings_left(VisitRecord& record) {
     return state;
 }
 
+// Proved is what was left in a timer: one without settings left has nothing to prove yet.
+StepState proof(VisitRecord& record) {
+    const auto& formatter = record.context().formatter;
+    StepState state{Step::proof, tr("Proof run"), false, {}, tr("not done")};
+    int left = 0;
+    int passed = 0;
+    for (const auto& timer : record.proof().timers) {
+        left += record.file().visit.left_of(timer.timer) != nullptr ? 1 : 0;
+        passed += timer.verdict == ProofVerdict::pass ? 1 : 0;
+        if (timer.verdict == ProofVerdict::fail) {
+            state.problem = formatter.text(timer.text);
+        }
+        if (timer.verdict != ProofVerdict::pass && timer.verdict != ProofVerdict::not_watched) {
+            state.summary = formatter.text(label_of(timer.verdict));
+        }
+    }
+    state.complete = left > 0 && passed == left;
+    if (state.complete) {
+        state.summary = formatter.text(label_of(ProofVerdict::pass));
+    }
+    return state;
+}
+
 StepState before_leaving(VisitRecord& record) {
     const auto open = static_cast<int>(open_lines(Step::before_leaving, record.file().visit).size());
     StepState state{Step::before_leaving, tr("Before leaving"), open == 0, {}, {}};
@@ -192,7 +215,8 @@ void StepsModel::work_out() {
     // In the order of Step.
     steps_ = {safety(record_),        house_and_banks(record_), time_the_water(record_),
               conditions(record_),    settings_found(record_),  advice(record_),
-              settings_left(record_), before_leaving(record_),  sheet(record_)};
+              settings_left(record_), proof(record_),           before_leaving(record_),
+              sheet(record_)};
 }
 
 int StepsModel::rowCount(const QModelIndex& parent) const {

@@ -2,12 +2,14 @@
 #include "viewmodels/stopwatch_view_model.h"
 
 #include <algorithm>
+#include <functional>
 
 #include "cycle/visit_water.h"
 #include "rules/checklists.h"
 #include "sheet/words.h"
 #include "viewmodels/elapsed.h"
 #include "viewmodels/houses_model.h"
+#include "viewmodels/marks_at_hand.h"
 #include "viewmodels/timing_words.h"
 
 namespace wetfront::ui {
@@ -23,10 +25,6 @@ QString qstring(const Id& id) {
 
 QString enum_qstring(std::string_view name) {
     return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
-}
-
-bool earlier_in_time(const Mark& a, const Mark& b) {
-    return a.at.boot_id == b.at.boot_id ? a.at.boot_ns < b.at.boot_ns : a.wall < b.wall;
 }
 
 }  // namespace
@@ -157,35 +155,18 @@ void StopwatchViewModel::chooseBank(const QString& id) {
     follow_marks();
 }
 
-QString StopwatchViewModel::mark_words(const PossibleMark& what) const {
-    const QString bank = name_of_bank(what.bank);
-    switch (what.kind) {
-        case MarkKind::pump_start:
-            return tr("Pump starts");
-        case MarkKind::pump_stop:
-            return tr("Pump stops");
-        case MarkKind::water_at_far_end:
-            return tr("Water at the far end of %1").arg(bank);
-        case MarkKind::far_end_drips:
-            return tr("%1 drips evenly at the far end").arg(bank);
-        case MarkKind::drip_ends:
-            return tr("%1 stops dripping").arg(bank);
-        case MarkKind::first_dry_patch:
-            return tr("First dry patch on %1").arg(bank);
-        case MarkKind::back_on_automatic:
-            return tr("Pump back on automatic");
-    }
-    return {};
+QString StopwatchViewModel::words_of(const PossibleMark& what) const {
+    return mark_words(what.kind, name_of_bank(what.bank));
 }
 
 QString StopwatchViewModel::markText() const {
-    return mark_words(guide_.next);
+    return words_of(guide_.next);
 }
 
 QVariantList StopwatchViewModel::otherMarks() const {
     QVariantList list;
     for (std::size_t i = 0; i < guide_.others.size(); ++i) {
-        list.append(QVariantMap{{"text", mark_words(guide_.others[i])}, {"index", static_cast<int>(i)}});
+        list.append(QVariantMap{{"text", words_of(guide_.others[i])}, {"index", static_cast<int>(i)}});
     }
     return list;
 }
@@ -193,7 +174,8 @@ QVariantList StopwatchViewModel::otherMarks() const {
 // A reading under way is never blocked.
 bool StopwatchViewModel::needs_agreement() const {
     const auto& visit = record_.file().visit;
-    return visit.marks.empty() && (!visit.agreement.longest_pump_off || !visit.agreement.stop_temperature);
+    return !std::ranges::any_of(visit.marks, std::not_fn(&Mark::proof)) &&
+           (!visit.agreement.longest_pump_off || !visit.agreement.stop_temperature);
 }
 
 QString StopwatchViewModel::blockedWhy() const {
@@ -329,16 +311,7 @@ void StopwatchViewModel::markAlreadyThere() {
 }
 
 void StopwatchViewModel::make(const PossibleMark& what, Seen seen) {
-    const Press press = presses_.press();
-    Mark mark;
-    mark.id = record_.context().store.new_id();
-    mark.kind = what.kind;
-    mark.pump = pump_;
-    mark.bank = what.bank;
-    mark.at = press.at;
-    mark.wall = press.wall;
-    mark.timed_by = press.timed_by;
-    mark.stamp_error_ns = press.stamp_error_ns;
+    Mark mark = mark_of(presses_.press(), record_.context().store.new_id(), what, pump_);
     mark.seen = seen;
     if (what.kind == MarkKind::pump_start || what.kind == MarkKind::pump_stop) {
         mark.started_by = started_by_;
@@ -350,7 +323,7 @@ void StopwatchViewModel::make(const PossibleMark& what, Seen seen) {
     if (!what.bank.empty()) {
         bank_ = what.bank;
     }
-    const QString words = mark_words(what);
+    const QString words = words_of(what);
     record_.add_mark(std::move(mark));
     emit marked(words);
 }
@@ -365,48 +338,33 @@ void StopwatchViewModel::handBack() {
     }
 }
 
-const Mark* StopwatchViewModel::last_active() const {
-    const Mark* last = nullptr;
-    for (const auto& mark : record_.file().visit.marks) {
-        if (mark.pump == pump_ && !mark.undone && (last == nullptr || !earlier_in_time(mark, *last))) {
-            last = &mark;
-        }
-    }
-    return last;
+const Mark* StopwatchViewModel::to_undo() const {
+    return record_.frozen() ? nullptr : last_standing(record_.file().visit.marks, pump_, MarksOf::timing);
 }
 
-const Mark* StopwatchViewModel::next_undone() const {
-    const Mark* last = last_active();
-    const Mark* next = nullptr;
-    for (const auto& mark : record_.file().visit.marks) {
-        const bool behind = last == nullptr || earlier_in_time(*last, mark);
-        if (mark.pump == pump_ && mark.undone && behind &&
-            (next == nullptr || earlier_in_time(mark, *next))) {
-            next = &mark;
-        }
-    }
-    return next;
+const Mark* StopwatchViewModel::to_redo() const {
+    return record_.frozen() ? nullptr : next_undone(record_.file().visit.marks, pump_, MarksOf::timing);
 }
 
 QString StopwatchViewModel::undoText() const {
-    const auto* mark = record_.frozen() ? nullptr : last_active();
-    return mark == nullptr ? QString{} : tr("Undo: %1").arg(mark_words({mark->kind, mark->bank}));
+    const auto* mark = to_undo();
+    return mark == nullptr ? QString{} : tr("Undo: %1").arg(words_of({mark->kind, mark->bank}));
 }
 
 QString StopwatchViewModel::redoText() const {
-    const auto* mark = record_.frozen() ? nullptr : next_undone();
-    return mark == nullptr ? QString{} : tr("Redo: %1").arg(mark_words({mark->kind, mark->bank}));
+    const auto* mark = to_redo();
+    return mark == nullptr ? QString{} : tr("Redo: %1").arg(words_of({mark->kind, mark->bank}));
 }
 
 void StopwatchViewModel::undo() {
-    if (const auto* mark = record_.frozen() ? nullptr : last_active()) {
+    if (const auto* mark = to_undo()) {
         const Id id = mark->id;
         (void)record_.set_undone(id, true);  // a failure is shown through the record's storage problem
     }
 }
 
 void StopwatchViewModel::redo() {
-    if (const auto* mark = record_.frozen() ? nullptr : next_undone()) {
+    if (const auto* mark = to_redo()) {
         const Id id = mark->id;
         (void)record_.set_undone(id, false);  // a failure is shown through the record's storage problem
     }
@@ -414,12 +372,13 @@ void StopwatchViewModel::redo() {
 
 QVariantList StopwatchViewModel::lastMarks() const {
     auto marks = record_.file().visit.marks;
+    std::erase_if(marks, [](const Mark& mark) { return mark.proof; });
     std::stable_sort(marks.begin(), marks.end(),
                      [](const Mark& a, const Mark& b) { return earlier_in_time(b, a); });
     QVariantList list;
     for (const auto& mark : marks) {
         const auto* pump = record_.file().house.pump(mark.pump);
-        QString text = mark_words({mark.kind, mark.bank});
+        QString text = words_of({mark.kind, mark.bank});
         if (mark.bank.empty() && pump != nullptr && record_.file().house.pumps.size() > 1) {
             text = tr("%1: %2").arg(QString::fromStdString(pump->name), text);
         }

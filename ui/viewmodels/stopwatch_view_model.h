@@ -118,15 +118,15 @@ private:
     [[nodiscard]] std::vector<Id> bank_ids() const;
     [[nodiscard]] bool needs_agreement() const;
     [[nodiscard]] QString name_of_bank(const Id& bank) const;
-    [[nodiscard]] QString mark_words(const PossibleMark& what) const;
+    [[nodiscard]] QString words_of(const PossibleMark& what) const;
     /// As the marks tell, but for events longer ago than a day.
     [[nodiscard]] PumpState state_of(const Id& pump) const;
     [[nodiscard]] bool is_timing() const;
     [[nodiscard]] std::optional<std::int64_t> elapsed_ms() const;
     [[nodiscard]] std::optional<Duration> fill_to_expect() const;
     [[nodiscard]] std::optional<Duration> wetting_to_expect() const;
-    [[nodiscard]] const Mark* last_active() const;
-    [[nodiscard]] const Mark* next_undone() const;
+    [[nodiscard]] const Mark* to_undo() const;
+    [[nodiscard]] const Mark* to_redo() const;
 
     VisitRecord& record_;
     const PressClock& presses_;

@@ -85,6 +85,7 @@ void VisitRecord::set_storage_problem(const QString& problem) {
 void VisitRecord::forget_derived() {
     timings_.reset();
     advice_.reset();
+    proof_.reset();
     found_.reset();
     left_.reset();
 }
@@ -108,6 +109,13 @@ const Advice& VisitRecord::advice() {
         advice_ = wetfront::advise(file_, water(), context_.margins);
     }
     return *advice_;
+}
+
+const ProofRun& VisitRecord::proof() {
+    if (!proof_) {
+        proof_ = prove(file_, timings(), advice());
+    }
+    return *proof_;
 }
 
 const std::vector<Finding>& VisitRecord::found_findings() {

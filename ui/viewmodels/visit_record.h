@@ -6,7 +6,7 @@
 #include <optional>
 #include <vector>
 
-#include "cycle/advice.h"
+#include "cycle/proof.h"
 #include "cycle/visit_water.h"
 #include "format/formatter.h"
 #include "records/finding.h"
@@ -53,6 +53,7 @@ public:
     [[nodiscard]] const VisitTimings& timings();
     [[nodiscard]] const VisitWater& water();
     [[nodiscard]] const Advice& advice();
+    [[nodiscard]] const ProofRun& proof();
     [[nodiscard]] const std::vector<Finding>& found_findings();
     [[nodiscard]] const std::vector<Finding>& left_findings();
 
@@ -75,6 +76,7 @@ private:
     std::optional<VisitTimings> timings_;
     std::optional<VisitWater> water_;  ///< marks don't change it
     std::optional<Advice> advice_;
+    std::optional<ProofRun> proof_;
     std::optional<std::vector<Finding>> found_;
     std::optional<std::vector<Finding>> left_;
 };

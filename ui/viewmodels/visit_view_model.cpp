@@ -36,6 +36,7 @@ VisitViewModel::VisitViewModel(const Context& context, const PressClock& presses
       found_{new SettingsViewModel{record_, WhichSettings::found, this}},
       advice_{new AdviceViewModel{record_, this}},
       left_{new SettingsViewModel{record_, WhichSettings::left, this}},
+      proof_{new ProofViewModel{record_, presses, this}},
       sheet_{
           new SheetViewModel{record_, paper, std::move(known.persons), std::move(known.instruments), this}} {
     agreement_->set_fields(form_lines<StopAgreement>(

@@ -8,6 +8,7 @@
 #include "viewmodels/checklist_model.h"
 #include "viewmodels/conditions_view_model.h"
 #include "viewmodels/house_view_model.h"
+#include "viewmodels/proof_view_model.h"
 #include "viewmodels/settings_view_model.h"
 #include "viewmodels/sheet_view_model.h"
 #include "viewmodels/steps_model.h"
@@ -36,6 +37,7 @@ class VisitViewModel : public QObject {
     Q_PROPERTY(wetfront::ui::SettingsViewModel* found READ found CONSTANT)
     Q_PROPERTY(wetfront::ui::AdviceViewModel* advice READ advice CONSTANT)
     Q_PROPERTY(wetfront::ui::SettingsViewModel* left READ left CONSTANT)
+    Q_PROPERTY(wetfront::ui::ProofViewModel* proof READ proof CONSTANT)
     Q_PROPERTY(wetfront::ui::SheetViewModel* sheet READ sheet CONSTANT)
     Q_PROPERTY(
         QVariantList cautions READ cautions NOTIFY stepChanged)  ///< of this step: {level, text, source}
@@ -68,11 +70,14 @@ public:
     [[nodiscard]] SettingsViewModel* found() const { return found_; }
     [[nodiscard]] AdviceViewModel* advice() const { return advice_; }
     [[nodiscard]] SettingsViewModel* left() const { return left_; }
+    [[nodiscard]] ProofViewModel* proof() const { return proof_; }
     [[nodiscard]] SheetViewModel* sheet() const { return sheet_; }
     [[nodiscard]] QVariantList cautions() const;
     [[nodiscard]] QString codesComeFirst() const;
     [[nodiscard]] QString storageProblem() const;
     [[nodiscard]] const VisitFile& file() const { return record_.file(); }
+    /// Presses that are only on screen yet.
+    [[nodiscard]] bool waits_for_storage() const { return record_.marks_not_stored() > 0; }
 
     /// The unit system changed: everything is shown anew, nothing is stored.
     void show_again();
@@ -95,6 +100,7 @@ private:
     SettingsViewModel* found_;
     AdviceViewModel* advice_;
     SettingsViewModel* left_;
+    ProofViewModel* proof_;
     SheetViewModel* sheet_;
     Step step_ = Step::safety;
 };

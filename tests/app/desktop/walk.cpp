@@ -57,7 +57,10 @@ void Walk::pass(double seconds) {
 void Walk::mark_after(double seconds, const QString& text) {
     pass(seconds);
     hand_->press(text);
-    hand_->release(session().visit()->stopwatch()->markText());  // the button says what comes next by now
+    const auto* visit = session().visit();
+    // The button says what comes next by now.
+    hand_->release(visit->step() == static_cast<int>(Step::proof) ? visit->proof()->markText()
+                                                                  : visit->stopwatch()->markText());
 }
 
 void Walk::go_to(Step step) {

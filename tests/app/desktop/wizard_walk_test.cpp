@@ -87,6 +87,19 @@ protected:
         walk.enter(QStringLiteral("On-time ceiling"), QStringLiteral("300"), QStringLiteral("s"));
     }
 
+    // Presses the answer that stands under the question.
+    void answer(const QString& question, const QString& words) {
+        bool asked = false;
+        for (const auto& heard : walk.hand().everything()) {
+            asked = asked || heard.name == question;
+            if (asked && heard.name == words) {
+                walk.hand().click(heard);
+                return;
+            }
+        }
+        ADD_FAILURE() << question.toStdString() << " is not asked";
+    }
+
     void sign_as(const QString& name) {
         walk.go_to(Step::sheet);
         walk.hand().click(QStringLiteral("Type a name"));
@@ -160,6 +173,90 @@ TEST_P(WizardWalkTest, goes_from_an_empty_store_to_a_signed_sheet_with_the_numbe
                                            << text.toStdString();
     }
     EXPECT_FALSE(text.contains(QStringLiteral("DRAFT")));
+}
+
+// Left: 90 s in 300 s; each bank is watched for a cycle, and the pump does what was set.
+TEST_P(WizardWalkTest, a_watched_cycle_at_each_bank_proves_what_was_left) {
+    describe_house();
+    describe_banks();
+    walk.go_to(Step::settings_left);
+    walk.enter(QStringLiteral("Period"), QStringLiteral("300"), QStringLiteral("s"));
+    walk.enter(QStringLiteral("Base on-time"), QStringLiteral("90"), QStringLiteral("s"));
+
+    walk.go_to(Step::proof);
+    EXPECT_TRUE(walk.hand().shows(QStringLiteral("Not done: no run of the pump was watched.")));
+    walk.mark_after(1.0, QStringLiteral("Pump starts"));
+    for (const char* bank : {"Bank 1", "Bank 2"}) {
+        const QString name = QString::fromLatin1(bank);
+        walk.hand().click(name);
+        walk.mark_after(40.0, QStringLiteral("Water at the far end of %1").arg(name));
+        walk.mark_after(15.0, QStringLiteral("%1 drips evenly at the far end").arg(name));
+        walk.mark_after(35.0, QStringLiteral("Pump stops"));
+        walk.mark_after(210.0, QStringLiteral("Pump starts"));
+        answer(QStringLiteral("The far end drips evenly before the pump stops"), QStringLiteral("Yes"));
+        answer(QStringLiteral("A dry patch somewhere on the face"), QStringLiteral("No"));
+    }
+    EXPECT_FALSE(walk.session().visit()->steps()->at(Step::proof).complete)
+        << "judged before anybody said which run this was";
+    walk.hand().click(QStringLiteral("3rd or later"));
+
+    EXPECT_TRUE(walk.hand().shows(QStringLiteral("Passed: the pads run as set. Runs that count: 3.")));
+    // Hand and eye, 0.10 s and 0.50 s: u = 0.51 s, U = 1.0 s.
+    const auto five_minutes = shown(any(seconds(300.0)));
+    EXPECT_TRUE(walk.hand().shows(QStringLiteral("Period: expected %1; seen %1 ± %2; pass")
+                                      .arg(five_minutes, shown(any(seconds(1.0))))))
+        << "no such line in the table";
+    EXPECT_TRUE(walk.session().visit()->steps()->at(Step::proof).complete);
+    const auto marks = walk.stored_visit().visit.marks;
+    ASSERT_EQ(marks.size(), 9U);
+    EXPECT_TRUE(std::ranges::all_of(marks, &Mark::proof));
+}
+
+TEST_P(WizardWalkTest, a_run_too_short_fails_in_sight_with_what_to_look_at_and_undo_takes_it_back) {
+    describe_house();
+    walk.go_to(Step::settings_left);
+    walk.enter(QStringLiteral("Period"), QStringLiteral("300"), QStringLiteral("s"));
+    walk.enter(QStringLiteral("Base on-time"), QStringLiteral("90"), QStringLiteral("s"));
+    walk.go_to(Step::proof);
+    walk.hand().click(QStringLiteral("3rd or later"));
+    walk.mark_after(1.0, QStringLiteral("Pump starts"));
+    walk.pass(60.0);
+    walk.hand().click(QStringLiteral("Something else happened"));
+    walk.hand().click(QStringLiteral("Pump stops"));
+    const auto says = [this](const QString& words) {
+        const auto heard = walk.hand().everything();
+        return std::ranges::any_of(heard, [&](const Heard& each) { return each.name.contains(words); });
+    };
+    EXPECT_TRUE(says(QStringLiteral("Fault: Failed: ")));
+    EXPECT_TRUE(says(QStringLiteral("Look: Read the setting back on the controller")));
+
+    walk.hand().click(QStringLiteral("Undo: Pump stops"));
+    EXPECT_FALSE(says(QStringLiteral("Fault: Failed: ")));
+    walk.hand().key(Qt::Key_Space);
+    EXPECT_EQ(walk.stored_visit().visit.marks.back().kind, MarkKind::water_at_far_end);
+
+    // Its timer has the pump: nothing to ask, nothing lost.
+    walk.hand().click(QStringLiteral("Back"));
+    EXPECT_EQ(walk.session().place(), QStringLiteral("house"));
+    ASSERT_TRUE(walk.session().resume_running_visit()) << "a program that starts again does not open here";
+    EXPECT_EQ(walk.session().visit()->step(), static_cast<int>(Step::proof));
+    EXPECT_TRUE(walk.hand().shows(QStringLiteral("Bank 1 drips evenly at the far end")));
+    EXPECT_TRUE(walk.hand().shows(QStringLiteral("Undo: Water at the far end of Bank 1")));
+}
+
+// The store takes no press for a visit that was signed behind the page's back.
+TEST_P(WizardWalkTest, presses_that_are_not_stored_are_not_left_without_a_question) {
+    describe_house();
+    walk.go_to(Step::proof);
+    auto behind = walk.stored_visit().visit;
+    behind.signatures.push_back({{"Jo Penn", "technician"}, behind.started});
+    ASSERT_TRUE(walk.store().save(behind));
+    walk.mark_after(1.0, QStringLiteral("Pump starts"));
+    ASSERT_TRUE(walk.stored_visit().visit.marks.empty());
+    walk.hand().click(QStringLiteral("Back"));
+    EXPECT_NE(walk.session().visit(), nullptr);
+    walk.hand().click(QStringLiteral("Leave the page"));
+    EXPECT_EQ(walk.session().place(), QStringLiteral("house"));
 }
 
 // By hand: (300 + 340 + 410) / 3 = 350.

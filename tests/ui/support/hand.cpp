@@ -49,10 +49,11 @@ void bring_into_sight(QQuickItem* item) {
 }
 
 bool in_sight(const QQuickItem* item) {
-    const QPointF place = middle(item);
+    // A press goes to a whole pixel, and the lower edge belongs to what is below.
+    const QPointF place = middle(item).toPoint();
     for (const QQuickItem* around = item; around != nullptr; around = around->parentItem()) {
         if ((around->clip() || around->parentItem() == nullptr) &&
-            !around->mapRectToScene(around->boundingRect()).contains(place)) {
+            !around->mapRectToScene(around->boundingRect()).adjusted(0, 0, -1, -1).contains(place)) {
             return false;
         }
     }
@@ -63,7 +64,8 @@ bool in_sight(const QQuickItem* item) {
 
 bool Heard::can_be_pressed() const {
     return role == QAccessible::Button || role == QAccessible::RadioButton || role == QAccessible::CheckBox ||
-           role == QAccessible::PageTab || role == QAccessible::EditableText || role == QAccessible::ListItem;
+           role == QAccessible::PageTab || role == QAccessible::EditableText ||
+           role == QAccessible::ListItem || role == QAccessible::Slider;
 }
 
 std::vector<Heard> Hand::everything() const {
@@ -93,28 +95,48 @@ Heard Hand::find(const QString& name) const {
     return found.front();
 }
 
-QPoint Hand::middle_of(const QString& name) const {
-    QQuickItem* const item = find(name).item;
+QPoint Hand::middle_of(const Heard& heard) const {
+    QQuickItem* const item = heard.item;
     if (!in_sight(item)) {
         bring_into_sight(item);
-        EXPECT_TRUE(in_sight(item)) << "\"" << name.toStdString()
+        EXPECT_TRUE(in_sight(item)) << "\"" << heard.name.toStdString()
                                     << "\" is scrolled out of sight or beyond the window";
     }
     return middle(item).toPoint();
 }
 
 void Hand::press(const QString& name) {
-    QTest::mousePress(&window_, Qt::LeftButton, Qt::NoModifier, middle_of(name));
+    QTest::mousePress(&window_, Qt::LeftButton, Qt::NoModifier, middle_of(find(name)));
 }
 
 void Hand::release(const QString& name) {
-    QTest::mouseRelease(&window_, Qt::LeftButton, Qt::NoModifier, middle_of(name));
+    QTest::mouseRelease(&window_, Qt::LeftButton, Qt::NoModifier, middle_of(find(name)));
 }
 
 void Hand::click(const QString& name) {
-    const QPoint place = middle_of(name);
+    click(find(name));
+}
+
+void Hand::click(const Heard& heard) {
+    const QPoint place = middle_of(heard);
     QTest::mousePress(&window_, Qt::LeftButton, Qt::NoModifier, place);
     QTest::mouseRelease(&window_, Qt::LeftButton, Qt::NoModifier, place);
+}
+
+void Hand::drag(const Heard& heard, double from, double to) {
+    if (!in_sight(heard.item)) {
+        bring_into_sight(heard.item);
+    }
+    const auto place = [&](double share) {
+        return heard.item->mapToScene(QPointF(share * heard.item->width(), heard.item->height() / 2))
+            .toPoint();
+    };
+    constexpr int parts = 8;
+    QTest::mousePress(&window_, Qt::LeftButton, Qt::NoModifier, place(from));
+    for (int i = 1; i <= parts; ++i) {
+        QTest::mouseMove(&window_, place(from + (to - from) * i / parts));
+    }
+    QTest::mouseRelease(&window_, Qt::LeftButton, Qt::NoModifier, place(to));
 }
 
 void Hand::key(Qt::Key key, Qt::KeyboardModifiers modifiers) {

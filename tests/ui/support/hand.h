@@ -40,13 +40,17 @@ public:
     void press(const QString& name);
     void release(const QString& name);
     void click(const QString& name);
+    /// One of several of that name, from everything().
+    void click(const Heard& heard);
+    /// Slides a finger along it, both in shares of its width; the finger goes down and up again.
+    void drag(const Heard& heard, double from, double to);
     void key(Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier);
     void type(const QString& text);
     /// The accessible name of what has the keyboard; empty if nothing named has it.
     [[nodiscard]] QString focused() const;
 
 private:
-    [[nodiscard]] QPoint middle_of(const QString& name) const;
+    [[nodiscard]] QPoint middle_of(const Heard& heard) const;
 
     QQuickWindow& window_;
 };

@@ -106,9 +106,10 @@ Flickable {
                         text: tab.index + 1
                         color: tab.isCurrent ? Theme.water : Theme.inkSoft
                         font.bold: tab.isCurrent
+                        wrapMode: Text.NoWrap
                         horizontalAlignment: Text.AlignRight
                         Accessible.ignored: true
-                        Layout.preferredWidth: Theme.pictogramSmall
+                        Layout.preferredWidth: Theme.pictogram
                     }
                     StyledText {
                         text: tab.title

@@ -66,11 +66,24 @@ Item {
                 onChosen: value => asked.session.theme = value
                 Layout.fillWidth: true
             }
-            ActionButton {
-                text: qsTr("Done")
-                kind: "primary"
-                onClicked: panel.close()
-                Layout.alignment: Qt.AlignRight
+            Flow {
+                spacing: Theme.space
+                layoutDirection: Qt.RightToLeft
+                Layout.fillWidth: true
+                ActionButton {
+                    text: qsTr("Done")
+                    kind: "primary"
+                    onClicked: panel.close()
+                }
+                ActionButton {
+                    text: qsTr("Setting templates")
+                    pictogram: "list"
+                    visible: !asked.session.place.startsWith("template")
+                    onClicked: {
+                        panel.close();
+                        asked.session.showTemplates();
+                    }
+                }
             }
         }
     }

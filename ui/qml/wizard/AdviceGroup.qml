@@ -50,11 +50,13 @@ Card {
             id: line
             required property var modelData
             readonly property bool explained: modelData.setting.length > 0
+            readonly property string advised: modelData.advised.length > 0 ? modelData.advised : explained ? qsTr("no value") : "–"
+            readonly property string meaning: modelData.leftDiffers.length > 0 ? qsTr("left: %1").arg(modelData.leftDiffers) : modelData.foundDiffers.length > 0 ? qsTr("found: %1").arg(modelData.foundDiffers) : ""
             text: modelData.label
             enabled: explained
             Accessible.role: Accessible.Button
             Accessible.name: modelData.label
-            Accessible.description: qsTr("found %1, advised %2, left %3").arg(modelData.found).arg(modelData.advised).arg(modelData.left)
+            Accessible.description: [qsTr("found %1, advised %2, left %3").arg(modelData.found).arg(advised).arg(modelData.left), meaning].join("; ")
             onClicked: group.reasonAsked(modelData.setting)
             Layout.fillWidth: true
             horizontalPadding: 0
@@ -82,24 +84,31 @@ Card {
                         kind: "small"
                         color: Theme.inkSoft
                     }
+                    StyledText {
+                        visible: text.length > 0
+                        width: parent.width
+                        text: line.meaning
+                        kind: "small"
+                        color: Theme.warningInk
+                    }
                 }
                 Cell {
                     place: 0
-                    text: line.modelData.found.length > 0 ? line.modelData.found : "–"
+                    text: line.modelData.found.length > 0 ? (line.modelData.foundDiffers.length > 0 ? qsTr("≠ %1").arg(line.modelData.found) : line.modelData.found) : "–"
                     color: Theme.ink
                 }
                 Cell {
                     place: 1
-                    text: line.explained ? line.modelData.advised : "–"
+                    text: line.advised
                     color: line.explained ? Theme.water : Theme.ink
                     font.bold: line.explained
                     font.underline: line.explained
                 }
                 Cell {
                     place: 2
-                    text: line.modelData.left.length > 0 ? (line.modelData.differs ? qsTr("≠ %1").arg(line.modelData.left) : line.modelData.left) : "–"
-                    color: line.modelData.differs ? Theme.warningInk : Theme.ink
-                    font.bold: line.modelData.differs
+                    text: line.modelData.left.length > 0 ? (line.modelData.leftDiffers.length > 0 ? qsTr("≠ %1").arg(line.modelData.left) : line.modelData.left) : "–"
+                    color: line.modelData.leftDiffers.length > 0 ? Theme.warningInk : Theme.ink
+                    font.bold: line.modelData.leftDiffers.length > 0
                 }
             }
         }

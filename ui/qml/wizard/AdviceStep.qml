@@ -85,6 +85,11 @@ ScrollColumn {
             Accessible.role: Accessible.Graphic
             Accessible.name: qsTr("one period of the pump's cycle: found, advised, left")
         }
+        WhatIfFold {
+            visible: whatIf.possible
+            whatIf: step.advice.whatIf
+            Layout.fillWidth: true
+        }
         StyledText {
             text: step.advice.truth
             Layout.fillWidth: true

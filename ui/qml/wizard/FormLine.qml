@@ -25,6 +25,7 @@ ColumnLayout {
     required property string range
     required property var units
     required property var choices
+    required property string beside
 
     property string problem
 
@@ -59,7 +60,7 @@ ColumnLayout {
             label: line.label
             value: line.number.length > 0 && line.unit.length > 0 ? line.number + " " + line.unit : line.number
             placeholder: qsTr("not entered")
-            hint: line.why
+            hint: line.why.length > 0 && line.beside.length > 0 ? line.why + "\n" + line.beside : line.why + line.beside
             readOnly: line.readOnly
             onClicked: line.askNumber()
             Layout.fillWidth: true

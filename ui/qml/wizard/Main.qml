@@ -13,6 +13,7 @@ Window {
     required property SessionViewModel session
     readonly property VisitViewModel visit: session.visit
     readonly property bool timing: visit !== null && visit.step === 2
+    readonly property bool proving: visit !== null && visit.step === 7
     readonly property string problem: visit !== null && visit.storageProblem.length > 0 ? visit.storageProblem : session.problem
 
     width: Theme.windowWidth
@@ -60,10 +61,31 @@ Window {
                 session: session,
                 visit: session.visit
             });
+        else if (place === "template")
+            page.setSource("qrc:/qt/qml/Wetfront/Preferences/TemplatePage.qml", {
+                session: session,
+                described: session.described
+            });
+        else if (place === "templates")
+            page.setSource("qrc:/qt/qml/Wetfront/Preferences/TemplatesPage.qml", {
+                session: session
+            });
         else
             page.setSource(place === "house" ? "qrc:/qt/qml/Wetfront/History/HousePage.qml" : "qrc:/qt/qml/Wetfront/History/HousesPage.qml", {
                 session: session
             });
+    }
+
+    function instruction(): string {
+        if (place === "templates")
+            return qsTr("Setting templates: one for each controller");
+        if (place === "template")
+            return qsTr("Setting template: %1").arg(session.described?.name ?? "");
+        if (visit === null)
+            return place === "house" ? qsTr("%1: its banks and visits").arg(session.houseName) : qsTr("Choose a house");
+        if (timing)
+            return visit.stopwatch.instruction;
+        return proving ? visit.proof.instruction : qsTr("%1, %2: %3").arg(visit.houseName).arg(visit.stepTitle).arg(visit.stepNote);
     }
 
     ColumnLayout {
@@ -71,7 +93,7 @@ Window {
         spacing: 0
 
         TopLine {
-            text: window.visit === null ? (window.session.place === "house" ? qsTr("%1: its banks and visits").arg(window.session.houseName) : qsTr("Choose a house")) : window.timing ? window.visit.stopwatch.instruction : qsTr("%1, %2: %3").arg(window.visit.houseName).arg(window.visit.stepTitle).arg(window.visit.stepNote)
+            text: window.instruction()
             pumpOffText: window.session.pumpOffText
             pumpOffUrgent: window.session.pumpOffUrgent
             backVisible: window.session.place !== "houses"

@@ -3,6 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Wetfront.Controls
+import Wetfront.Theme
 import Wetfront.ViewModels
 
 // What stands in each timer, found or left, by the four questions of a grower.
@@ -18,6 +19,15 @@ ScrollColumn {
     // Findings are of one timer: the one at hand.
     Component.onCompleted: visit.advice.timer = settings.timer
     property bool taken: false
+
+    function takeOver(): void {
+        problem = settings.copyAdvice();
+        taken = problem.length === 0;
+    }
+
+    ConfirmPanel {
+        id: overwrite
+    }
 
     ChoiceRow {
         visible: step.settings.timers.length > 1
@@ -48,8 +58,17 @@ ScrollColumn {
         pictogram: "down"
         kind: "primary"
         onClicked: {
-            step.problem = step.settings.copyAdvice();
-            step.taken = step.problem.length === 0;
+            const lost = step.settings.overwritten();
+            if (lost.length === 0)
+                step.takeOver();
+            else
+                overwrite.ask({
+                    question: qsTr("Put the advice in place of what is entered?"),
+                    detail: lost.join("\n"),
+                    keepText: qsTr("Keep what is entered"),
+                    doText: qsTr("Put the advice in its place"),
+                    act: () => step.takeOver()
+                });
         }
     }
     StyledText {
@@ -96,6 +115,39 @@ ScrollColumn {
         pad: step.pad
         readOnly: step.visit.frozen
         Layout.fillWidth: true
+    }
+    Card {
+        visible: step.settings.differences.length > 0 || step.settings.whyDifferent.count > 0
+        title: qsTr("Differs from the advice")
+        Layout.fillWidth: true
+        Repeater {
+            model: step.settings.differences
+            delegate: ColumnLayout {
+                id: difference
+                required property var modelData
+                spacing: 0
+                Layout.fillWidth: true
+                StyledText {
+                    text: qsTr("≠ %1: %2").arg(difference.modelData.label).arg(difference.modelData.text)
+                    color: Theme.warningInk
+                    Layout.fillWidth: true
+                }
+                StyledText {
+                    text: difference.modelData.meaning
+                    kind: "small"
+                    Layout.fillWidth: true
+                }
+            }
+        }
+        Repeater {
+            model: step.settings.whyDifferent
+            delegate: FormLine {
+                form: step.settings.whyDifferent
+                pad: step.pad
+                readOnly: step.visit.frozen
+                Layout.fillWidth: true
+            }
+        }
     }
     CautionList {
         visit: step.visit

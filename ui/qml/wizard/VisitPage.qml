@@ -105,13 +105,21 @@ FocusScope {
             }
             Repeater {
                 model: page.visit.step === 7 ? 1 : 0
+                delegate: ProofStep {
+                    anchors.fill: place
+                    visit: page.visit
+                    pad: numberPad
+                }
+            }
+            Repeater {
+                model: page.visit.step === 8 ? 1 : 0
                 delegate: LeavingStep {
                     anchors.fill: place
                     visit: page.visit
                 }
             }
             Repeater {
-                model: page.visit.step === 8 ? 1 : 0
+                model: page.visit.step === 9 ? 1 : 0
                 delegate: SheetStep {
                     anchors.fill: place
                     visit: page.visit

@@ -56,6 +56,40 @@ ScrollColumn {
         }
     }
     Card {
+        title: "What if"
+        Layout.fillWidth: true
+        SliderRow {
+            label: "Period"
+            text: "5 min"
+            from: 60
+            to: 1200
+            stepSize: 60
+            value: 300
+            ticks: [
+                {
+                    at: 600,
+                    text: "found 10 min",
+                    advised: false
+                },
+                {
+                    at: 300,
+                    text: "advised 5 min",
+                    advised: true
+                }
+            ]
+            Layout.fillWidth: true
+        }
+        SliderRow {
+            label: "Base on-time"
+            text: "85 s"
+            from: 5
+            to: 600
+            stepSize: 5
+            value: 85
+            Layout.fillWidth: true
+        }
+    }
+    Card {
         title: "Names"
         Layout.fillWidth: true
         TextFieldRow {

@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "viewmodels/deviations.h"
+
+#include <gtest/gtest.h>
+
+namespace wetfront::ui {
+namespace {
+
+constexpr double minutes = 60.0;
+
+SettingAdvice advised(Setting setting, const AnyQuantity& value) {
+    return {setting, value, {}};
+}
+
+/// Pads until midnight, 80 s in every 5 min.
+TimerAdvice cycle() {
+    TimerAdvice advice;
+    advice.cycled = true;
+    advice.when_pads_may_run = {
+        advised(Setting::pad_hours_to, any(seconds(24.0 * 60.0 * minutes), Scale::clock))};
+    advice.cycle = {advised(Setting::period, any(seconds(300.0))),
+                    advised(Setting::base_on_time, any(seconds(80.0)))};
+    return advice;
+}
+
+TimerSettings run(double on_s, double period_s) {
+    TimerSettings settings;
+    settings.base_on_time = Entered<Duration>::of(seconds(on_s));
+    settings.period = Entered<Duration>::of(seconds(period_s));
+    return settings;
+}
+
+TEST(DeviationsTest, as_advised_there_is_none) {
+    EXPECT_TRUE(deviations(run(80.0, 300.0), cycle()).empty());
+    EXPECT_TRUE(deviations(TimerSettings{}, cycle()).empty());
+}
+
+TEST(DeviationsTest, below_and_above_mean_different_things) {
+    const auto below = deviation(run(79.0, 300.0), cycle(), Setting::base_on_time);
+    const auto above = deviation(run(81.0, 300.0), cycle(), Setting::base_on_time);
+    ASSERT_TRUE(below && above);
+    EXPECT_TRUE(below->meaning.startsWith(QStringLiteral("Shorter"))) << below->meaning.toStdString();
+    EXPECT_TRUE(above->meaning.startsWith(QStringLiteral("Longer"))) << above->meaning.toStdString();
+}
+
+TEST(DeviationsTest, every_setting_has_a_meaning_on_either_side) {
+    for (const auto setting : advised_settings) {
+        TimerSettings settings = run(100.0, 100.0);
+        settings.start_temperature = Entered<Temperature>::of(from_si<Temperature>(100.0));
+        settings.lowest_house_temperature = settings.start_temperature;
+        settings.humidity_cut_off = Entered<Fraction>::of(from_si<Fraction>(100.0));
+        settings.pad_hours_from = settings.pad_hours_to = settings.rinse_at = TimeOfDay{12 * 60};
+        settings.on_time_ceiling = settings.review_interval = settings.rinse_length = settings.period;
+        settings.trim_rows = {
+            {Entered<TemperatureDifference>::of(from_si<TemperatureDifference>(100.0)), settings.period}};
+        const auto value = held(settings, setting);
+        ASSERT_TRUE(value) << key_of(setting);
+        QString meanings[2];
+        for (const int side : {0, 1}) {
+            TimerAdvice advice;
+            advice.cycled = true;
+            auto other = *value;
+            other.si += side == 0 ? 60.0 : -60.0;
+            advice.cycle = {advised(setting, other)};
+            const auto found = deviation(settings, advice, setting);
+            ASSERT_TRUE(found) << key_of(setting);
+            meanings[side] = found->meaning;
+        }
+        EXPECT_FALSE(meanings[0].isEmpty()) << key_of(setting);
+        EXPECT_FALSE(meanings[1].isEmpty()) << key_of(setting);
+        EXPECT_NE(meanings[0], meanings[1]) << key_of(setting);
+    }
+}
+
+TEST(DeviationsTest, midnight_ends_the_day_that_half_past_eleven_is_in) {
+    TimerSettings settings;
+    settings.pad_hours_to = TimeOfDay{0};
+    EXPECT_FALSE(deviation(settings, cycle(), Setting::pad_hours_to));
+    settings.pad_hours_to = TimeOfDay{23 * 60 + 30};
+    const auto earlier = deviation(settings, cycle(), Setting::pad_hours_to);
+    ASSERT_TRUE(earlier);
+    EXPECT_TRUE(earlier->meaning.startsWith(QStringLiteral("Earlier"))) << earlier->meaning.toStdString();
+    settings.pad_hours_to = TimeOfDay{30};
+    const auto later = deviation(settings, cycle(), Setting::pad_hours_to);
+    ASSERT_TRUE(later);
+    EXPECT_TRUE(later->meaning.startsWith(QStringLiteral("Later"))) << later->meaning.toStdString();
+}
+
+TEST(DeviationsTest, without_rest_any_period_is_as_advised_where_no_rest_is_advised) {
+    TimerAdvice advice;
+    advice.continuous = {advised(Setting::period, any(seconds(300.0))),
+                         advised(Setting::base_on_time, any(seconds(300.0)))};
+    EXPECT_TRUE(deviations(run(600.0, 600.0), advice).empty());
+    EXPECT_FALSE(deviations(run(500.0, 600.0), advice).empty());
+}
+
+}  // namespace
+}  // namespace wetfront::ui

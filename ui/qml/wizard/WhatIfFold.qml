@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Wetfront.Charts
+import Wetfront.Controls
+import Wetfront.Theme
+import Wetfront.ViewModels
+
+// What if: period and on-times under the finger, the cycle and what is found against it beside them. Stores nothing.
+Fold {
+    id: fold
+
+    required property WhatIfViewModel whatIf
+
+    title: qsTr("What if")
+    summary: qsTr("move period and on-time, see the cycle")
+
+    component Scale: SliderRow {
+        required property WhatIfSetting setting
+        visible: setting.there
+        label: setting.label
+        text: setting.text
+        from: setting.from
+        to: setting.to
+        stepSize: setting.step
+        value: setting.value
+        ticks: setting.ticks
+        onMoved: value => setting.move(value)
+        Layout.fillWidth: true
+    }
+
+    content: Component {
+        ColumnLayout {
+            id: opened
+            // Its own: when a page goes, what is around it goes first.
+            readonly property WhatIfViewModel whatIf: fold.whatIf
+            spacing: Theme.gap
+            Layout.fillWidth: true
+            Component.onCompleted: whatIf.open = true
+            Component.onDestruction: whatIf.open = false
+
+            CycleStripItem {
+                strips: opened.whatIf.strips
+                font.family: Theme.family
+                font.pixelSize: Theme.fontSmall
+                lineColor: Theme.ink
+                faintColor: Theme.line
+                groundColor: Theme.surface
+                waterColor: Theme.water
+                warmColor: Theme.warning
+                stroke: Theme.border
+                implicitHeight: Theme.mm(14) * (opened.whatIf.strips.length + 1)
+                Layout.fillWidth: true
+                Accessible.role: Accessible.Graphic
+                Accessible.name: qsTr("one period of the pump's cycle: found, what if")
+                Accessible.description: qsTr("%1 in every %2").arg(opened.whatIf.onTime.text).arg(opened.whatIf.period.text)
+            }
+            Scale {
+                setting: opened.whatIf.period
+            }
+            Scale {
+                setting: opened.whatIf.onTime
+            }
+            Scale {
+                setting: opened.whatIf.ceiling
+            }
+            ActionButton {
+                text: opened.whatIf.fromAdvice ? qsTr("Back to the advice") : qsTr("Back to what was found")
+                enabled: opened.whatIf.moved
+                onClicked: opened.whatIf.back()
+            }
+            // Cards stay while they are told something else: a new one for each would cost the finger its answer.
+            Repeater {
+                model: opened.whatIf.findings.length
+                delegate: FindingCard {
+                    required property int index
+                    readonly property var finding: opened.whatIf.findings[index] ?? ({})
+                    severity: finding.severity ?? "note"
+                    message: finding.message ?? ""
+                    remedy: finding.remedy ?? ""
+                    source: finding.source ?? ""
+                    causes: finding.causes ?? []
+                    Layout.fillWidth: true
+                }
+            }
+            StyledText {
+                visible: opened.whatIf.findings.length === 0
+                text: qsTr("Nothing is found against these settings.")
+                Layout.fillWidth: true
+            }
+        }
+    }
+}

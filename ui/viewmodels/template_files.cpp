@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "viewmodels/template_files.h"
+
+#include <QDir>
+#include <QSaveFile>
+#include <QStorageInfo>
+#include <algorithm>
+
+#include "records/record_text.h"
+
+namespace wetfront::ui {
+namespace {
+
+Error not_written(const QString& path, const QString& cause) {
+    return storage_error(path.toStdString() + " is not written", cause.toStdString(),
+                         "the template is kept in Wetfront; choose another place or make room");
+}
+
+QString file_name(const std::string& name, int number) {
+    QString part;
+    for (const QChar c : QString::fromStdString(name)) {
+        part += c.isLetterOrNumber() ? c : QLatin1Char('-');
+    }
+    return number == 1 ? QStringLiteral("%1-template.json").arg(part)
+                       : QStringLiteral("%1-%2-template.json").arg(part).arg(number);
+}
+
+}  // namespace
+
+QStringList template_folders(const QString& documents) {
+    QStringList folders{documents};
+    for (const auto& volume : QStorageInfo::mountedVolumes()) {
+        const QString root = volume.rootPath();
+        const bool plugged_in =
+            root.startsWith(QStringLiteral("/media/")) || root.startsWith(QStringLiteral("/run/media/"));
+        if (plugged_in && volume.isReady()) {
+            folders.append(root);
+        }
+    }
+    return folders;
+}
+
+QStringList files_that_may_be_templates(const QStringList& folders) {
+    QStringList files;
+    for (const auto& folder : folders) {
+        const QDir dir{folder};
+        for (const auto& name : dir.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name)) {
+            files.append(dir.filePath(name));
+        }
+    }
+    return files;
+}
+
+Result<QString> write_template(const SettingTemplate& described, const QString& folder) {
+    WF_CHECK(check_template(described, "template"));
+    if (!QDir{}.mkpath(folder)) {
+        return not_written(folder, QStringLiteral("the folder cannot be made"));
+    }
+    QString path;
+    for (int number = 1;; ++number) {
+        path = QDir{folder}.filePath(file_name(described.name, number));
+        if (!QFile::exists(path)) {
+            break;
+        }
+        const auto there = read_template(path);
+        if (there && there.value().id == described.id) {
+            break;
+        }
+    }
+    QSaveFile file{path};
+    const auto text = QByteArray::fromStdString(template_file_text(described));
+    if (!file.open(QIODevice::WriteOnly) || file.write(text) != text.size() || !file.commit()) {
+        return not_written(path, file.errorString());
+    }
+    return path;
+}
+
+Result<SettingTemplate> read_template(const QString& file) {
+    QFile opened{file};
+    if (!opened.open(QIODevice::ReadOnly)) {
+        return bad_input(file.toStdString(), opened.errorString().toStdString(),
+                         "choose a file that can be read");
+    }
+    const auto text = opened.read(static_cast<qint64>(most_file_bytes) + 1);
+    return parse_template_file({text.constData(), static_cast<std::size_t>(text.size())});
+}
+
+}  // namespace wetfront::ui
