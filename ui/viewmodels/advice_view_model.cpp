@@ -5,6 +5,7 @@
 #include "viewmodels/deviations.h"
 #include "viewmodels/finding_maps.h"
 #include "viewmodels/strip_map.h"
+#include "viewmodels/to_enter.h"
 
 namespace wetfront::ui {
 namespace {
@@ -231,6 +232,33 @@ QVariantMap AdviceViewModel::reason(const QString& setting) const {
                 {"source", qstring(reason.source)}};
     }
     return {};
+}
+
+QString AdviceViewModel::controller() const {
+    const auto entered = to_enter(record_, timer_);
+    return entered ? QString::fromStdString(entered->described.name) : QString{};
+}
+
+QVariantList AdviceViewModel::toEnter() const {
+    QVariantList lines;
+    const auto entered = to_enter(record_, timer_);
+    if (!entered) {
+        return lines;
+    }
+    const auto add = [&](const QString& label, const QString& number, const QStringList& remarks, bool held) {
+        lines.append(QVariantMap{{"label", label}, {"number", number}, {"remarks", remarks}, {"held", held}});
+    };
+    for (const auto& line : entered->fit.lines) {
+        const auto number = QString::fromStdString(line.number);
+        add(QString::fromStdString(line.label),
+            number.isEmpty() ? tr("nothing")
+                             : tr("%1 %2").arg(number, QString::fromStdString(line.unit)).trimmed(),
+            texts(line.changes) + texts(line.problems), line.problems.empty());
+    }
+    for (const auto& missing : entered->fit.not_held) {
+        add(record_.context().formatter.text(missing), {}, {}, false);
+    }
+    return lines;
 }
 
 }  // namespace wetfront::ui

@@ -32,6 +32,10 @@ class AdviceViewModel : public QObject {
                    changed)  ///< {severity, message, remedy, source, causes}
     Q_PROPERTY(QVariantList leftFindings READ leftFindings NOTIFY changed)  ///< of the timer's settings only
     Q_PROPERTY(QVariantList strips READ strips NOTIFY changed)  ///< one a set of settings, keys of CycleStrip
+    /// Name of the timer's setting template; empty where it has none.
+    Q_PROPERTY(QString controller READ controller NOTIFY changed)
+    /// What to enter there, in its order: {label, number, remarks, held}; not held: what it cannot do.
+    Q_PROPERTY(QVariantList toEnter READ toEnter NOTIFY changed)
     Q_PROPERTY(wetfront::ui::WhatIfViewModel* whatIf READ whatIf CONSTANT)
 
 public:
@@ -51,6 +55,8 @@ public:
     [[nodiscard]] QVariantList foundFindings() const;
     [[nodiscard]] QVariantList leftFindings() const;
     [[nodiscard]] QVariantList strips() const;
+    [[nodiscard]] QString controller() const;
+    [[nodiscard]] QVariantList toEnter() const;
     [[nodiscard]] WhatIfViewModel* whatIf() const { return what_if_; }
 
     /// Why a setting is what it is: {title, explanation, formula, inputs, result, rounding, source}; empty

@@ -6,6 +6,7 @@
 
 #include "viewmodels/deviations.h"
 #include "viewmodels/record_form.h"
+#include "viewmodels/to_enter.h"
 
 namespace wetfront::ui {
 namespace {
@@ -249,7 +250,9 @@ TimerSettings SettingsViewModel::with_advice(const TimerAdvice& advice) {
         next.entered_wet_through.reset();
         next.shown_on_time.reset();
     }
-    const auto advised = as_settings(advice);
+    // As the controller can hold it, where somebody has described it.
+    const auto entered = to_enter(record_, timer_);
+    const auto advised = entered ? entered->fit.settings : as_settings(advice);
     const auto take = [](auto& entry, const auto& value) { entry = value ? value : entry; };
     next.timer = timer_;
     take(next.start_temperature, advised.start_temperature);

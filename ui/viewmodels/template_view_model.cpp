@@ -170,6 +170,11 @@ QVariantList TemplateViewModel::demands() const {
     return list;
 }
 
+TemplateSetting TemplateViewModel::setting_to_put_in(TemplateKey key) const {
+    const auto before = taken_out_.find(key);
+    return before == taken_out_.end() ? plain_setting(key) : before->second;
+}
+
 void TemplateViewModel::work_out() {
     problems_ = problems_of(template_);
     settings_.clear();
@@ -181,7 +186,7 @@ void TemplateViewModel::work_out() {
                         {"used", setting != nullptr},
                         {"problem", wrong ? problem->second.text : QString{}},
                         {"problemField", wrong ? qstring(problem->second.field) : QString{}}};
-        const auto held = setting != nullptr ? *setting : TemplateSetting{};
+        const auto held = setting != nullptr ? *setting : setting_to_put_in(key);
         map["label"] = qstring(held.label);
         map["unit"] = qstring(held.unit);
         map["unitText"] = is_time_of_day(key) ? QStringLiteral("min") : unit_words(key, held.unit);
@@ -189,7 +194,7 @@ void TemplateViewModel::work_out() {
         map["least"] = limit_text(key, held.least);
         map["most"] = limit_text(key, held.most);
         map["note"] = qstring(held.note);
-        map["summary"] = setting != nullptr ? summary_of(held) : QString{};
+        map["summary"] = summary_of(held);
         settings_[qstring(name)] = map;
     }
     demanded_.clear();
@@ -272,10 +277,9 @@ QString TemplateViewModel::use(const QString& key, bool used) {
     auto wanted = template_;
     auto& settings = wanted.settings;
     if (used) {
-        const auto before = taken_out_.find(*named);
         const auto place = std::ranges::find_if(
             settings, [&](const TemplateSetting& each) { return each.setting > *named; });
-        settings.insert(place, before == taken_out_.end() ? plain_setting(*named) : before->second);
+        settings.insert(place, setting_to_put_in(*named));
     } else {
         taken_out_[*named] = *template_.setting(*named);
         std::erase_if(settings, [&](const TemplateSetting& each) { return each.setting == *named; });

@@ -88,6 +88,8 @@ signals:
 
 private:
     Result<void> keep(SettingTemplate wanted);
+    /// As it was before it was taken out.
+    [[nodiscard]] TemplateSetting setting_to_put_in(TemplateKey key) const;
     void work_out();
 
     Context context_;

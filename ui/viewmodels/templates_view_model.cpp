@@ -118,8 +118,9 @@ QVariantMap TemplatesViewModel::offered() const {
     auto map = line(*offered_);
     QStringList lines;
     for (const auto& setting : offered_->settings) {
-        lines.append(QStringLiteral("%1 (%2)").arg(qstring(setting.label),
-                                                   context_.formatter.text(label_of(setting.setting))));
+        const QString label = qstring(setting.label);
+        const QString name = context_.formatter.text(label_of(setting.setting));
+        lines.append(label == name ? label : QStringLiteral("%1 (%2)").arg(label, name));
     }
     map["lines"] = lines;
     const auto here = context_.store.setting_template(offered_->id);

@@ -34,18 +34,22 @@ Card {
                 onToggled: wanted => setting.problem = group.described.use(setting.modelData.key, wanted)
                 Layout.fillWidth: true
             }
-            Fold {
-                visible: setting.about.used
-                title: qsTr("On the controller: %1").arg(setting.about.label)
-                summary: setting.about.summary
-                content: TemplateSettingForm {
-                    described: group.described
-                    line: setting.modelData
-                    about: setting.about
-                    pad: group.pad
+            Repeater {
+                model: setting.about.used ? 1 : 0
+                delegate: Fold {
+                    // At once: a head that grows to it only afterwards lays out its two texts without end.
+                    width: setting.width
+                    title: qsTr("On the controller: %1").arg(setting.about.label)
+                    summary: setting.about.summary
+                    content: TemplateSettingForm {
+                        described: group.described
+                        line: setting.modelData
+                        about: setting.about
+                        pad: group.pad
+                        Layout.fillWidth: true
+                    }
                     Layout.fillWidth: true
                 }
-                Layout.fillWidth: true
             }
             ErrorLine {
                 text: setting.problem.length > 0 ? setting.problem : setting.about.problem

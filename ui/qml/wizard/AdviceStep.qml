@@ -101,6 +101,17 @@ ScrollColumn {
             Layout.fillWidth: true
         }
     }
+    Card {
+        visible: step.advice.controller.length > 0
+        title: qsTr("To be entered, as %1 asks").arg(step.advice.controller)
+        Layout.fillWidth: true
+        Repeater {
+            model: step.advice.toEnter
+            delegate: ToEnterLine {
+                Layout.fillWidth: true
+            }
+        }
+    }
     Repeater {
         model: step.advice.groups
         delegate: AdviceGroup {
