@@ -45,7 +45,7 @@ StepState house_and_banks(VisitRecord& record) {
     }
     state.complete = !house.banks.empty() && described && lone == house.pumps.end() &&
                      record.file().farm.design_dry_bulb && record.file().farm.design_wet_bulb;
-    state.summary = tr("%1 pumps, %2 banks").arg(house.pumps.size()).arg(house.banks.size());
+    state.summary = tr("pumps: %1, banks: %2").arg(house.pumps.size()).arg(house.banks.size());
     return state;
 }
 
