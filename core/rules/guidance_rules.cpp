@@ -11,18 +11,17 @@
 namespace wetfront {
 namespace {
 
-constexpr double older_days = 28.0;
 constexpr const char* start_source =
     "low to mid 80s degF with older birds: Univ. of Georgia, night-time pad operation, 2011; 28 days: common "
     "practice, no source";
 
+// "Not in the 70s", which lies a third of a degree below the band that advice keeps to.
 constexpr auto coolest_start = from_si<Temperature>((80.0 + 459.67) * 5.0 / 9.0);
-constexpr auto warmest_start = from_si<Temperature>(30.0 + 273.15);
 constexpr double rounding = 1e-6;  // K: a limit typed in the other unit is met at the limit
 
 std::vector<TimerView> timers_with_start_for_older_birds(const RuleInputs& inputs) {
     const auto& age = inputs.file.visit.conditions.bird_age_days;
-    if (!age || *age < older_days) {
+    if (!age || *age < CycleMargins{}.older_birds_days) {
         return {};
     }
     std::vector<TimerView> views;
@@ -38,7 +37,7 @@ Finding start_finding(const TimerView& view, const char* rule, Severity severity
                       TemperatureDifference beyond) {
     auto finding = finding_on(view, nullptr, rule, severity);
     finding.remedy = {WF_TEXT("Set it to between %1 and %2, with all tunnel fans on before."),
-                      {any(from_si<Temperature>(27.0 + 273.15)), any(warmest_start)}};
+                      {any(CycleMargins{}.coolest_start), any(CycleMargins{}.warmest_start)}};
     finding.source = start_source;
     finding.values = {{"start_temperature", any(view.settings.start_temperature->value())},
                       {"beyond", any(beyond)}};
@@ -66,6 +65,7 @@ std::vector<Finding> start_temperature_low(const RuleInputs& inputs) {
 
 std::vector<Finding> start_temperature_high(const RuleInputs& inputs) {
     std::vector<Finding> findings;
+    const auto warmest_start = CycleMargins{}.warmest_start;
     for (const auto& view : timers_with_start_for_older_birds(inputs)) {
         const TemperatureDifference above = view.settings.start_temperature->value() - warmest_start;
         if (in_si(above) <= rounding) {
@@ -82,11 +82,12 @@ std::vector<Finding> start_temperature_high(const RuleInputs& inputs) {
 }
 
 std::vector<Finding> air_speed_below_500(const RuleInputs& inputs) {
-    constexpr auto least = from_si<Velocity>(2.54);
+    const CycleMargins margins;
+    const auto least = margins.least_air_speed;
     const auto& house = inputs.file.house;
     const auto& age = inputs.file.visit.conditions.bird_age_days;
     if (!house.fan_airflow || !house.cross_section || in_si(house.cross_section->value()) <= 0.0 ||
-        (age && *age < older_days)) {
+        (age && *age < margins.older_birds_days)) {
         return {};
     }
     const Velocity speed = house.fan_airflow->value() / house.cross_section->value();
@@ -110,11 +111,14 @@ std::vector<Finding> air_speed_below_500(const RuleInputs& inputs) {
 
 namespace {
 
-constexpr double least_cooling = 2.0;  // K
 constexpr const char* cut_off_source =
     "2.0 K (3.6 degF) at the start temperature, worked out from effectiveness and wet bulb; under 3 degF "
     "above "
     "80 %: Univ. of Georgia";
+
+double least_cooling() {
+    return in_si(CycleMargins{}.least_cooling);
+}
 
 /// What a timer's pads do at their start temperature.
 struct CutOff {
@@ -136,7 +140,7 @@ struct CutOff {
     /// Humidity, in whole percent rounded down, up to which pads of that effectiveness cool by 2.0 K.
     [[nodiscard]] std::optional<Fraction> serving(double effectiveness) const {
         const auto air = air_from_wet_bulb(
-            start, from_si<Temperature>(in_kelvin(start) - least_cooling / effectiveness), pressure);
+            start, from_si<Temperature>(in_kelvin(start) - least_cooling() / effectiveness), pressure);
         return air ? std::optional{from_si<Fraction>(
                          std::floor(100.0 * in_si(air.value().relative_humidity)) / 100.0)}
                    : std::nullopt;
@@ -217,7 +221,7 @@ std::vector<Finding> humidity_cut_off_useless(const RuleInputs& inputs) {
     for (const auto& cut_off : cut_offs(inputs)) {
         const auto depression = cut_off.depression(in_si(cut_off.humidity));
         const auto serving = cut_off.serving(cut_off.best);
-        if (!depression || !serving || cut_off.best_upper * *depression >= least_cooling) {
+        if (!depression || !serving || cut_off.best_upper * *depression >= least_cooling()) {
             continue;
         }
         const double cooling = cut_off.best * *depression;
@@ -241,7 +245,7 @@ std::vector<Finding> humidity_cut_off_early(const RuleInputs& inputs) {
         const auto depression_above = cut_off.depression(above);
         const auto serving = cut_off.serving(cut_off.worst);
         if (!depression || !depression_above || !serving ||
-            cut_off.worst_lower * *depression_above < least_cooling) {
+            cut_off.worst_lower * *depression_above < least_cooling()) {
             continue;
         }
         const double cooling = cut_off.worst * *depression;

@@ -34,19 +34,6 @@ std::optional<Duration> longest_fill(const TimerView& view, const VisitTimings& 
     return longest;
 }
 
-Message cycle_or(const TimerView& view, Message otherwise) {
-    const auto base = view.advised_in_cycle(Setting::base_on_time);
-    const auto period = view.advised_in_cycle(Setting::period);
-    if (base && period) {
-        return {WF_TEXT("Set the on-time to %1 and the period to %2, as advised."),
-                {any(*base), any(*period)}};
-    }
-    if (view.no_cycle_fits()) {
-        return WF_TEXT("Let the pump run without rest while pads are called for: no cycle fits here.");
-    }
-    return otherwise;
-}
-
 Message zero_message(const TimerView& view) {
     if (!view.can_climb()) {
         return WF_TEXT(
@@ -71,7 +58,7 @@ std::vector<Finding> pump_never_runs(const RuleInputs& inputs) {
         }
         auto finding = finding_on(view, nullptr, "pump-never-runs", Severity::fault);
         finding.message = zero_message(view);
-        finding.remedy = cycle_or(
+        finding.remedy = advised_cycle_or(
             view,
             WF_TEXT("Set an on-time above the fill time; how far, the readings named as missing tell."));
         finding.source = common_practice;
@@ -136,7 +123,7 @@ std::vector<Finding> rest_too_short(const RuleInputs& inputs) {
             WF_TEXT("Runs of up to %1 in %2 leave the pump a rest of %3, shorter than %4: it is started %5 "
                     "times an hour to save %6 of pumping, and wears by it."),
             {any(*longest), any(*period), any(rest), any(least), times_an_hour(*period), any(saved)}};
-        finding.remedy = cycle_or(
+        finding.remedy = advised_cycle_or(
             view, {WF_TEXT("Leave a rest of at least %1, or let the pump run without rest."), {any(least)}});
         finding.source = "60 s: assumed; common practice, no source";
         finding.values = {{"period", any(*period)}, {"longest_run", any(*longest)}, {"rest", any(rest)}};
@@ -172,8 +159,8 @@ std::vector<Finding> period_below_usual(const RuleInputs& inputs) {
                         "times more the header is filled anew, which wets no pad."),
                 {any(*period), starts, more, any(shortest_usual_period)}};
         }
-        finding.remedy = cycle_or(view, {WF_TEXT("Lengthen the period to between %1 and %2."),
-                                         {any(shortest_usual_period), any(longest_usual_period)}});
+        finding.remedy = advised_cycle_or(view, {WF_TEXT("Lengthen the period to between %1 and %2."),
+                                                 {any(shortest_usual_period), any(longest_usual_period)}});
         finding.source = "5 to 10 min: common practice, no source";
         findings.push_back(std::move(finding));
     }

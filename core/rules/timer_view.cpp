@@ -159,4 +159,17 @@ Finding finding_on(const TimerView& view, const PadBank* bank, const char* rule,
     return finding;
 }
 
+Message advised_cycle_or(const TimerView& view, Message otherwise) {
+    const auto base = view.advised_in_cycle(Setting::base_on_time);
+    const auto period = view.advised_in_cycle(Setting::period);
+    if (base && period) {
+        return {WF_TEXT("Set the on-time to %1 and the period to %2, as advised."),
+                {any(*base), any(*period)}};
+    }
+    if (view.no_cycle_fits()) {
+        return WF_TEXT("Let the pump run without rest while pads are called for: no cycle fits here.");
+    }
+    return otherwise;
+}
+
 }  // namespace wetfront

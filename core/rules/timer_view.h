@@ -68,4 +68,8 @@ struct TimerView {
 [[nodiscard]] Finding finding_on(const TimerView& view, const PadBank* bank, const char* rule,
                                  Severity severity);
 
+/// The remedy of most findings on a cycle: the advised one; running without rest where none fits; else
+/// `otherwise`.
+[[nodiscard]] Message advised_cycle_or(const TimerView& view, Message otherwise);
+
 }  // namespace wetfront

@@ -62,22 +62,17 @@ Message weather(const TimerView& view, const PadBank& bank) {
                : Message{WF_TEXT("in the weather of the reading")};
 }
 
-Message gap_remedy(const TimerView& view, const Gap& gap) {
-    const auto base = view.advised_in_cycle(Setting::base_on_time);
-    const auto period = view.advised_in_cycle(Setting::period);
-    if (base && period) {
-        return {WF_TEXT("Set the on-time to %1 and the period to %2, as advised."),
-                {any(*base), any(*period)}};
-    }
-    if (view.no_cycle_fits()) {
-        return WF_TEXT("Let the pump run without rest while pads are called for: no cycle fits here.");
-    }
+Message longer_run(const TimerView& view, const Gap& gap) {
     const auto least_on = view.holdable(*view.shortest_run() + gap.unsupplied - gap.most_advised);
     if (!at_least(least_on, *view.period())) {
         return {WF_TEXT("Set the on-time to at least %1 in this period, or shorten the period."),
                 {any(least_on)}};
     }
     return WF_TEXT("Shorten the period.");
+}
+
+Message gap_remedy(const TimerView& view, const Gap& gap) {
+    return advised_cycle_or(view, longer_run(view, gap));
 }
 
 std::vector<NamedValue> gap_values(const TimerView& view, const Gap& gap) {
