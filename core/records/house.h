@@ -7,12 +7,10 @@
 
 #include "base/enum_names.h"
 #include "base/ids.h"
+#include "records/limits.h"
 #include "units/quantity_text.h"
 
 namespace wetfront {
-
-template <class Q>
-using Optional = std::optional<Entered<Q>>;
 
 /// A customer's site with the weather its houses are designed for.
 struct Farm {
@@ -24,6 +22,7 @@ struct Farm {
     Optional<Temperature> design_dry_bulb;  ///< hottest hour of the design day
     Optional<Temperature> design_wet_bulb;  ///< coincident with it
     Optional<TemperatureDifference> design_daily_range;
+    Limits limits;
 
     friend bool operator==(const Farm&, const Farm&) = default;
 };

@@ -54,7 +54,8 @@ bool can_be_left_out(const Field& field, const Member& member) {
         return member.empty() && need_of<R, Member>(field.key) != Need::always;
     } else if constexpr (std::same_as<Member, bool>) {
         return !member && need_of<R, Member>(field.key) == Need::never;
-    } else if constexpr (std::same_as<Member, StopAgreement> || std::same_as<Member, Conditions>) {
+    } else if constexpr (std::same_as<Member, StopAgreement> || std::same_as<Member, Conditions> ||
+                         std::same_as<Member, Limits>) {
         return member == Member{};
     } else {
         return false;

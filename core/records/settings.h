@@ -6,21 +6,10 @@
 #include <vector>
 
 #include "records/house.h"
+#include "records/time_of_day.h"
 #include "units/message.h"
 
 namespace wetfront {
-
-/// A time of day at the house: 0 to 1439 minutes after midnight.
-struct TimeOfDay {
-    int minutes = 0;
-
-    [[nodiscard]] std::string text() const;  ///< "09:30"
-    [[nodiscard]] static Result<TimeOfDay> parse(std::string_view text, std::string_view item);
-    /// What has passed since midnight, to be shown as a time of day; and back, the nearest minute.
-    [[nodiscard]] AnyQuantity since_midnight() const;
-    [[nodiscard]] static TimeOfDay at(Duration since_midnight);
-    friend auto operator<=>(const TimeOfDay&, const TimeOfDay&) = default;
-};
 
 /// Degrees above target, and what the on-time gains (or, negative, loses) at a review.
 struct TrimRow {

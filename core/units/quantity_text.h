@@ -2,6 +2,7 @@
 #pragma once
 
 #include <compare>
+#include <optional>
 #include <string>
 
 #include "base/result.h"
@@ -90,5 +91,9 @@ private:
     Q value_;
     std::string text_;
 };
+
+/// A typed entry that may not have been made.
+template <class Q>
+using Optional = std::optional<Entered<Q>>;
 
 }  // namespace wetfront

@@ -120,8 +120,8 @@ private:
         }
     }
     template <class R>
-    requires RecordOf<R, StopAgreement> || RecordOf<R, Conditions> || RecordOf<R, BootTime> ||
-        RecordOf<R, Person>
+    requires RecordOf<R, StopAgreement> || RecordOf<R, Conditions> || RecordOf<R, Limits> ||
+        RecordOf<R, BootTime> || RecordOf<R, Person>
     void fill(const Field&, R& member) { fill(member); }
 
     template <class T>
