@@ -20,12 +20,13 @@ struct AdviseOptions {
 struct OnController {
     std::optional<SettingTemplate> described;
 
-    [[nodiscard]] std::optional<TemplateFit> fit(const House& house, const TimerAdvice& advice) const {
+    [[nodiscard]] std::optional<TemplateFit> fit(const House& house, const TimerAdvice& advice,
+                                                 const CycleMargins& margins) const {
         const auto* timer = house.timer(advice.timer);
         if (!described || timer == nullptr || timer->kind != described->kind) {
             return std::nullopt;
         }
-        return fit_to_template(*described, advice);
+        return fit_to_template(*described, advice, margins);
     }
 };
 
@@ -103,7 +104,7 @@ JsonObject advice_json(const VisitFile& file, const Advice& advice, const std::v
     JsonObject banks = JsonObject::array();
     for (const auto& timer : advice.timers) {
         const auto& ratio = timer.evaporation_ratio;
-        const auto fit = controller.fit(file.house, timer);
+        const auto fit = controller.fit(file.house, timer, advice.margins);
         timers.push_back(
             {{"timer", timer.timer.text},
              {"cycled", timer.cycled},
@@ -251,7 +252,7 @@ Result<ExitStatus> run_advise(const AdviseOptions& options, const Common& common
     out << "(" << advice.truth_source << ")\n";
     for (const auto& timer : advice.timers) {
         text.timer(timer, file.house);
-        if (const auto fit = controller.fit(file.house, timer)) {
+        if (const auto fit = controller.fit(file.house, timer, advice.margins)) {
             print_fit(out, *controller.described, *fit, common.units);
         } else if (controller.described) {
             out << "  " << controller.described->name << " describes another kind of timer.\n";
@@ -265,7 +266,7 @@ Result<ExitStatus> run_advise(const AdviseOptions& options, const Common& common
     text.list("To know:", advice.notes);
     text.list("Assumed, and can be changed:", advice.assumed);
     if (options.explain) {
-        text.limits({});
+        text.limits(advice.margins);
     }
     out << "\nOn the settings found:\n";
     print_findings(out, findings, file.house, common.units);

@@ -39,7 +39,7 @@ Program::Program(Store& store, const Clock& clock, Preferences preferences, cons
     : formatter_{UnitSystem::us, QLocale{}},
       presses_{clock, nullptr},
       session_{
-          {store, clock, formatter_, {}}, presses_, sheet_paper(documents), std::move(preferences), demo} {
+          {store, clock, formatter_}, presses_, sheet_paper(documents), std::move(preferences), demo} {
     QCoreApplication::instance()->installEventFilter(&presses_);
     prepare_engine(engine_);
     engine_.addImageProvider(QStringLiteral("sheet"), new SheetImages{session_});

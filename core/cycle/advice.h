@@ -57,16 +57,18 @@ struct Advice {
     std::vector<Message> notes;    ///< what was entered and could not be used
     VisitWeather weather;          ///< the two weathers that it was made for
     VisitWater water;              ///< the flows and headers that it was made with
+    CycleMargins margins;          ///< the margins and limits that it was made with
 
     [[nodiscard]] const TimerAdvice* of(const Id& timer) const;
 };
 
 /// Settings for every timer of the visit's house, each with its reason (model rules 1 to 10). Never
-/// fails for missing readings: it says what is missing and advises what it can.
-[[nodiscard]] Advice advise(const VisitFile& file, const CycleMargins& margins = {});
+/// fails for missing readings: it says what is missing and advises what it can. Margins and limits are those
+/// of the file's farm; where these cannot be used together, a note says so and the program's own are used.
+[[nodiscard]] Advice advise(const VisitFile& file);
 
 /// The same with the water of that file already worked out, which takes longer than all the rest.
-[[nodiscard]] Advice advise(const VisitFile& file, VisitWater water, const CycleMargins& margins = {});
+[[nodiscard]] Advice advise(const VisitFile& file, VisitWater water);
 
 /// The advised settings as a TimerSettings record: for copying advice to what is left. The trim step becomes
 /// one row above the dead band.

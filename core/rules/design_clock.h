@@ -3,6 +3,7 @@
 
 #include <functional>
 #include <optional>
+#include <string>
 
 #include "air/design_day.h"
 #include "rules/timer_view.h"
@@ -10,9 +11,8 @@
 // The design day as a clock on the wall shows it, for rules that hold settings against it.
 namespace wetfront {
 
-inline constexpr const char* design_clock_source =
-    "hours of the design day: ASHRAE Handbook - Fundamentals 2021, ch. 14, table 6, read second hand; clock "
-    "1 h ahead of the sun: assumed";
+/// Where the hours come from, and how far the clock is ahead of the sun.
+[[nodiscard]] std::string design_clock_source(const CycleMargins& margins);
 
 /// Below that age birds are kept warm, not cooled (common practice, no source).
 inline constexpr double age_of_chicks_days = 14.0;
@@ -26,8 +26,8 @@ struct AirAt {
     Temperature wet_bulb;
     Fraction relative_humidity;
 };
-/// `minute` of the clock, 0 or above; whole days are taken off.
-[[nodiscard]] AirAt air_at(const DesignDay& day, int minute);
+/// `minute` of the clock, 0 or above; whole days are taken off. `margins` say how far the clock is ahead.
+[[nodiscard]] AirAt air_at(const DesignDay& day, int minute, const CycleMargins& margins);
 
 /// A part of the design day for which something holds.
 struct PartOfDay {
@@ -37,7 +37,8 @@ struct PartOfDay {
 };
 /// The minutes of the day for which `holds`; none if for none.
 [[nodiscard]] std::optional<PartOfDay> part_of(
-    const DesignDay& day, const std::function<bool(int minute, const AirAt& air)>& holds);
+    const DesignDay& day, const CycleMargins& margins,
+    const std::function<bool(int minute, const AirAt& air)>& holds);
 
 /// How far the best pad of the timer cools towards the wet bulb; none without banks.
 [[nodiscard]] std::optional<Fraction> best_pad(const RuleInputs& inputs, const TimerView& view);

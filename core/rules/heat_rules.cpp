@@ -71,7 +71,7 @@ Finding stops_in_heat(const TimerView& view, Temperature outside, Fraction humid
                   WF_TEXT("Raise the humidity cut-off above %1, or leave it off: in such heat no humidity "
                           "may stop the pads."),
                   {any(humidity)}};
-    finding.source = cut_off_source;
+    finding.source = limit_source(view.margins, {Limit::hot_outside}, cut_off_source);
     finding.values = {{"humidity_cut_off", any(view.settings.humidity_cut_off->value())},
                       {"outside", any(outside)},
                       {"humidity_outside", any(humidity)}};
@@ -81,7 +81,8 @@ Finding stops_in_heat(const TimerView& view, Temperature outside, Fraction humid
 }  // namespace
 
 std::vector<Finding> cut_off_stops_pads_in_heat(const RuleInputs& inputs) {
-    const auto hot = CycleMargins{}.hot_outside;
+    const auto& margins = inputs.advice.margins;
+    const auto hot = margins.hot_outside;
     const auto& weather = inputs.advice.weather;
     std::vector<Finding> findings;
     if (!humidity_sensors_of(inputs.file.house).only_outside()) {
@@ -94,11 +95,11 @@ std::vector<Finding> cut_off_stops_pads_in_heat(const RuleInputs& inputs) {
         };
         const auto part =
             weather.day
-                ? part_of(*weather.day,
+                ? part_of(*weather.day, margins,
                           [&](int, const AirAt& air) { return stops(air.dry_bulb, air.relative_humidity); })
                 : std::nullopt;
         if (part) {
-            const auto air = air_at(*weather.day, part->at);
+            const auto air = air_at(*weather.day, part->at, margins);
             const double pad =
                 in_si(best_pad(inputs, view).value_or(from_si<Fraction>(assumed_effectiveness)));
             const auto lost =
@@ -266,7 +267,7 @@ std::vector<Finding> pads_off_in_extreme_heat(const RuleInputs& inputs) {
         std::optional<Message> first;
         std::optional<PartOfDay> part;
         if (weather.day) {
-            part = part_of(*weather.day, [&](int minute, const AirAt& air) {
+            part = part_of(*weather.day, inputs.advice.margins, [&](int minute, const AirAt& air) {
                 const auto bar = extreme(air.dry_bulb)
                                      ? barred_by(view, sensors, minute, air.dry_bulb, air.relative_humidity)
                                      : std::nullopt;

@@ -41,7 +41,7 @@ int minutes_of(Duration time) {
 }
 
 std::vector<Hours> hours_of(const RuleInputs& inputs) {
-    const CycleMargins margins;
+    const auto& margins = inputs.advice.margins;
     std::vector<Hours> list;
     const auto& day = inputs.advice.weather.day;
     const auto& age = inputs.file.visit.conditions.bird_age_days;
@@ -81,7 +81,7 @@ Missed missed_between(const Hours& hours, const DesignDay& day, int from, int to
         if (hours.view.pads_may_run_at((minute % minutes_of_day + minutes_of_day) % minutes_of_day)) {
             continue;
         }
-        const auto air = air_at(day, minute + minutes_of_day);
+        const auto air = air_at(day, minute + minutes_of_day, hours.view.margins);
         missed.minutes += 1;
         if (air.dry_bulb > missed.hottest) {
             missed.hottest = air.dry_bulb;
@@ -95,7 +95,7 @@ Missed missed_between(const Hours& hours, const DesignDay& day, int from, int to
 Finding missed_finding(const Hours& hours, const char* rule, const Missed& missed) {
     auto finding = finding_on(hours.view, nullptr, rule,
                               missed.minutes > clock_unsure ? Severity::harm : Severity::note);
-    finding.source = design_clock_source;
+    finding.source = design_clock_source(hours.view.margins);
     finding.values = {{"without_pads", any(of_minutes(missed.minutes))},
                       {"hottest_without_pads", any(missed.hottest)},
                       {"cooling_lost", any(missed.cooling)}};
@@ -190,11 +190,11 @@ Dry dry_after(const RuleInputs& inputs, const Hours& hours, int end) {
         if (start == nullptr || !weather.test) {
             return {false, std::nullopt};
         }
-        const auto rates =
-            rates_from_timings(start->wet_through - advice->question->fill, start->dry_out, start->fans_on);
+        const auto rates = rates_from_timings(start->wet_through - advice->question->fill, start->dry_out,
+                                              start->fans_on, hours.view.margins.constant_share);
         const auto takes = rates ? dry_down(rates.value(), *weather.test,
                                             effectiveness_of(inputs.file, weather, *bank).value, *weather.day,
-                                            of_minutes(end))
+                                            of_minutes(end), hours.view.margins)
                                  : rates.error();
         if (!takes) {
             return {false, std::nullopt};
@@ -225,7 +225,7 @@ bool lets_pads_run_at_hottest(const Hours& hours) {
 }  // namespace
 
 std::vector<Finding> pad_hours_into_night(const RuleInputs& inputs) {
-    const auto night = CycleMargins{}.night;
+    const auto night = inputs.advice.margins.night;
     std::vector<Finding> findings;
     for (const auto& hours : hours_of(inputs)) {
         const int end = end_of(hours);
@@ -261,7 +261,7 @@ std::vector<Finding> pad_hours_into_night(const RuleInputs& inputs) {
         }
         finding.remedy = {WF_TEXT("End the pad hours at %1, so that pads dry once a day."),
                           {clock(quarter_after(hours.helpful_to))}};
-        finding.source = night_source;
+        finding.source = limit_source(hours.view.margins, {Limit::night}, night_source);
         finding.values = {{"pad_hours_to", to}, {"stops_helping", stops_helping}, {"extra_wet", extra_wet}};
         findings.push_back(std::move(finding));
     }
@@ -276,7 +276,8 @@ std::vector<Finding> pad_hours_begin_early(const RuleInputs& inputs) {
         if (hours.always || !lets_pads_run_at_hottest(hours) || extra <= clock_unsure) {
             continue;
         }
-        const auto outside = air_at(*inputs.advice.weather.day, begin + minutes_of_day).dry_bulb;
+        const auto outside =
+            air_at(*inputs.advice.weather.day, begin + minutes_of_day, hours.view.margins).dry_bulb;
         auto finding = finding_on(hours.view, nullptr, "pad-hours-begin-early", Severity::waste);
         const auto from = hours.view.settings.pad_hours_from->since_midnight();
         finding.message = {

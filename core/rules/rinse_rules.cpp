@@ -114,7 +114,7 @@ std::vector<Finding> rinse_before_heat(const RuleInputs& inputs) {
         if (!at || !start) {
             continue;
         }
-        const auto outside = air_at(*day, at->minutes).dry_bulb;
+        const auto outside = air_at(*day, at->minutes, view.margins).dry_bulb;
         const TemperatureDifference below = start->value() - outside;
         if (in_si(below) <= 0.0) {
             continue;
@@ -127,7 +127,7 @@ std::vector<Finding> rinse_before_heat(const RuleInputs& inputs) {
         finding.remedy = WF_TEXT(
             "Rinse at the first call for pads, or at the hour from which the design day is warm "
             "enough.");
-        finding.source = design_clock_source;
+        finding.source = design_clock_source(view.margins);
         finding.values = {
             {"rinse_at", at->since_midnight()}, {"outside", any(outside)}, {"below", any(below)}};
         findings.push_back(std::move(finding));
@@ -137,7 +137,7 @@ std::vector<Finding> rinse_before_heat(const RuleInputs& inputs) {
 
 std::vector<Finding> rinse_on_young_birds(const RuleInputs& inputs) {
     const auto& age = inputs.file.visit.conditions.bird_age_days;
-    const double older = CycleMargins{}.older_birds_days;
+    const double older = inputs.advice.margins.older_birds_days;
     std::vector<Finding> findings;
     if (!age || *age >= older) {
         return findings;
@@ -156,7 +156,7 @@ std::vector<Finding> rinse_on_young_birds(const RuleInputs& inputs) {
              static_cast<int>(std::floor(*age)), static_cast<int>(std::lround(older))}};
         finding.remedy = {WF_TEXT("Switch the rinse off until the birds are %1 days old."),
                           {static_cast<int>(std::lround(older))}};
-        finding.source = common_practice;
+        finding.source = limit_source(view.margins, {Limit::older_birds}, common_practice);
         finding.values = {{"rinse_length", any(length->value())}};
         findings.push_back(std::move(finding));
     }

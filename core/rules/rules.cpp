@@ -10,6 +10,7 @@
 #include "rules/guidance_rules.h"
 #include "rules/header_rules.h"
 #include "rules/heat_rules.h"
+#include "rules/limit_rules.h"
 #include "rules/pad_hours_rules.h"
 #include "rules/pad_rules.h"
 #include "rules/rinse_rules.h"
@@ -24,6 +25,7 @@ namespace wetfront {
 
 const std::vector<Rule>& all_rules() {
     static const std::vector<Rule> rules{
+        {"limits-unusable", limits_unusable},
         {"pads-off-in-extreme-heat", pads_off_in_extreme_heat},
         {"pad-hours-end-in-heat", pad_hours_end_in_heat},
         {"pad-hours-begin-in-heat", pad_hours_begin_in_heat},
@@ -103,6 +105,7 @@ const std::vector<Rule>& all_rules() {
         {"flow-methods-disagree", flow_methods_disagree},
         {"flow-unsure", flow_unsure},
         {"fans-mixed", fans_mixed},
+        {"limits-less-safe", limits_less_safe},
     };
     return rules;
 }

@@ -61,8 +61,8 @@ std::optional<int> run_that_drips(const TimerView& view, const PadBank& pads, co
         return std::nullopt;
     }
     const auto supplied = *on - bank.fill->mean;
-    const auto calibrated =
-        rates_from_timings(bank.wetting->mean, bank.dry_out->mean, bank.fans_ran_during_wet_through);
+    const auto calibrated = rates_from_timings(bank.wetting->mean, bank.dry_out->mean,
+                                               bank.fans_ran_during_wet_through, view.margins.constant_share);
     if (!calibrated || in_seconds(supplied) <= 0.0) {
         return std::nullopt;
     }
@@ -192,7 +192,7 @@ Message ceiling_message(const TimerView& view, const TimedBank& slowest, Duratio
 
 /// A ceiling that long leaves the pump its rest in the period that is set.
 bool leaves_rest(const TimerView& view, Duration ceiling) {
-    return view.period() && at_least(*view.period() - CycleMargins{}.least_rest, ceiling);
+    return view.period() && at_least(*view.period() - view.margins.least_rest, ceiling);
 }
 
 /// What already wets the pads is kept.

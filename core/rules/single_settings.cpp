@@ -107,7 +107,7 @@ std::vector<Finding> ceiling_below_base(const RuleInputs& inputs) {
 }
 
 std::vector<Finding> rest_too_short(const RuleInputs& inputs) {
-    const auto least = CycleMargins{}.least_rest;
+    const auto least = inputs.advice.margins.least_rest;
     std::vector<Finding> findings;
     for (const auto& view : timers_with_settings(inputs)) {
         const auto longest = view.longest_run();
@@ -125,7 +125,8 @@ std::vector<Finding> rest_too_short(const RuleInputs& inputs) {
             {any(*longest), any(*period), any(rest), any(least), times_an_hour(*period), any(saved)}};
         finding.remedy = advised_cycle_or(
             view, {WF_TEXT("Leave a rest of at least %1, or let the pump run without rest."), {any(least)}});
-        finding.source = "60 s: assumed; common practice, no source";
+        finding.source = limit_source(inputs.advice.margins, {Limit::least_rest},
+                                      "60 s: assumed; common practice, no source");
         finding.values = {{"period", any(*period)}, {"longest_run", any(*longest)}, {"rest", any(rest)}};
         findings.push_back(std::move(finding));
     }

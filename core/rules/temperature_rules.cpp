@@ -107,7 +107,7 @@ std::optional<Temperature> air_at_start(const RuleInputs& inputs, const TimerVie
 }  // namespace
 
 std::vector<Finding> pads_chill_young_birds(const RuleInputs& inputs) {
-    const CycleMargins margins;
+    const auto& margins = inputs.advice.margins;
     const auto& age = inputs.file.visit.conditions.bird_age_days;
     std::vector<Finding> findings;
     if (!age || *age >= margins.older_birds_days) {
@@ -137,8 +137,9 @@ std::vector<Finding> pads_chill_young_birds(const RuleInputs& inputs) {
                     "temperature on, above %1, that is; from %2 days on the published start holds."),
             {any(margins.warmest_start), static_cast<int>(std::lround(margins.older_birds_days))}};
         finding.source =
-            "published starts are for older birds: Univ. of Georgia, night-time pad operation, "
-            "2011; 14 and 28 days: common practice, no source";
+            limit_source(margins, {Limit::start_band, Limit::older_birds},
+                         "published starts are for older birds: Univ. of Georgia, night-time pad operation, "
+                         "2011; 14 and 28 days: common practice, no source");
         findings.push_back(std::move(finding));
     }
     return findings;

@@ -142,7 +142,7 @@ std::vector<TimerView> timers_with_settings(const RuleInputs& inputs) {
         const auto settings = std::ranges::find(inputs.settings, timer.id, &TimerSettings::timer);
         if (settings != inputs.settings.end()) {
             views.push_back({inputs.file.house, timer, *settings, inputs.advice.of(timer.id),
-                             inputs.file.house.banks_of(timer)});
+                             inputs.file.house.banks_of(timer), inputs.advice.margins});
         }
     }
     return views;

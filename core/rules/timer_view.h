@@ -16,6 +16,7 @@ struct TimerView {
     const TimerSettings& settings;
     const TimerAdvice* advice;  ///< none: nothing was worked out for it
     std::vector<const PadBank*> banks;
+    const CycleMargins& margins;  ///< that the advice was made with
 
     [[nodiscard]] std::optional<Duration> period() const;
     /// The pump run per period before any trimming; none on a timer on demand.

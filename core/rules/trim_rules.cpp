@@ -224,7 +224,7 @@ std::vector<Finding> trim_in_one_step(const RuleInputs& inputs) {
 }
 
 std::vector<Finding> trim_within_dead_band(const RuleInputs& inputs) {
-    const auto band = CycleMargins{}.dead_band;
+    const auto band = inputs.advice.margins.dead_band;
     std::vector<Finding> findings;
     for (const auto& view : timers_that_trim(inputs)) {
         for (const auto& row : view.settings.trim_rows) {
@@ -239,7 +239,8 @@ std::vector<Finding> trim_within_dead_band(const RuleInputs& inputs) {
                 {any(row.change->value()), any(row.above_target->value()), any(band)}};
             finding.remedy =
                 advised_row_or(view, {WF_TEXT("Begin to trim at %1 above target or more."), {any(band)}});
-            finding.source = "0.5 K: assumed; common practice, no source";
+            finding.source = limit_source(inputs.advice.margins, {Limit::dead_band},
+                                          "0.5 K: assumed; common practice, no source");
             finding.values = {{"above_target", any(row.above_target->value())},
                               {"change", any(row.change->value())}};
             findings.push_back(std::move(finding));
@@ -249,7 +250,7 @@ std::vector<Finding> trim_within_dead_band(const RuleInputs& inputs) {
 }
 
 std::vector<Finding> review_before_answer(const RuleInputs& inputs) {
-    const auto lag = CycleMargins{}.house_lag;
+    const auto lag = inputs.advice.margins.house_lag;
     std::vector<Finding> findings;
     for (const auto& view : timers_that_trim(inputs)) {
         const auto& review = view.settings.review_interval;
@@ -277,7 +278,8 @@ std::vector<Finding> review_before_answer(const RuleInputs& inputs) {
         finding.remedy = {WF_TEXT("Review it every %1."),
                           {any(view.advised_in_cycle(Setting::review_interval)
                                    .value_or(view.period() ? review_interval(*view.period(), lag) : lag))}};
-        finding.source = "10 min until a house answers: assumed; common practice, no source";
+        finding.source = limit_source(inputs.advice.margins, {Limit::house_lag},
+                                      "10 min until a house answers: assumed; common practice, no source");
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -302,7 +304,7 @@ std::vector<Finding> review_off_period(const RuleInputs& inputs) {
             {any(review->value()), any(*period)}};
         finding.remedy = {
             WF_TEXT("Review it every %1."),
-            {any(review_interval(*period, std::max(review->value(), CycleMargins{}.house_lag)))}};
+            {any(review_interval(*period, std::max(review->value(), inputs.advice.margins.house_lag)))}};
         finding.source = common_practice;
         finding.values = {{"review_interval", any(review->value())}, {"period", any(*period)}};
         findings.push_back(std::move(finding));

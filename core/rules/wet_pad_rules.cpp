@@ -30,7 +30,7 @@ Duration advised_most(const TimerView& view, const PadBank& bank, Duration stays
         std::holds_alternative<DryStart>(advice->question->start)) {
         return *advice->longest_gap;
     }
-    return CycleMargins{}.drying_share * stays_wet;
+    return view.margins.drying_share * stays_wet;
 }
 
 std::optional<Gap> gap_of(const TimerView& view, const PadBank& bank, const BankTimings& timed) {

@@ -38,13 +38,14 @@ CycleStrip strip_of_run(const TimerSettings& settings, const Timer& timer, Messa
 /// supplied for on - fill. A cycle that begins and ends so repeats.
 /// Range: a dry-out and a wet-through were read, and both weathers are known. A wet start says only that its
 /// own pause is made up for, not how much the pad holds: nothing is added.
-void add_steady_pad(CycleStrip& strip, const BankTimings& bank, std::optional<double> evaporation_ratio) {
+void add_steady_pad(CycleStrip& strip, const BankTimings& bank, std::optional<double> evaporation_ratio,
+                    double constant_share) {
     if (strip.continuous || strip.dry_patch_s || !evaporation_ratio || !bank.fill || !bank.wetting ||
         !bank.dry_out) {
         return;
     }
-    const auto calibrated =
-        rates_from_timings(bank.wetting->mean, bank.dry_out->mean, bank.fans_ran_during_wet_through);
+    const auto calibrated = rates_from_timings(bank.wetting->mean, bank.dry_out->mean,
+                                               bank.fans_ran_during_wet_through, constant_share);
     if (!calibrated) {
         return;
     }
@@ -101,7 +102,7 @@ std::optional<CycleStrip> cycle_strip(const VisitFile& file, const VisitTimings&
             strip.dry_patch_s = patch;
         }
     }
-    add_steady_pad(strip, *bank, evaporation_ratio);
+    add_steady_pad(strip, *bank, evaporation_ratio, usable_margins(file.farm).constant_share);
     return strip;
 }
 

@@ -73,7 +73,8 @@ QHash<int, QByteArray> FormModel::roleNames() const {
             {TypedUnitRole, "typedUnit"},
             {UnitsRole, "units"},
             {ChoicesRole, "choices"},
-            {BesideRole, "beside"}};
+            {BesideRole, "beside"},
+            {OwnRole, "own"}};
 }
 
 QString FormModel::shown(const FormField& field) const {
@@ -167,6 +168,8 @@ QVariant FormModel::data(const QModelIndex& index, int role) const {
         }
         case BesideRole:
             return field.beside ? field.beside() : QString{};
+        case OwnRole:
+            return field.own ? field.own() : QString{};
         default:
             return {};
     }

@@ -29,6 +29,8 @@ struct FormField {
     std::function<std::optional<AnyQuantity>()> quantity;  ///< of a quantity
     std::function<Result<void>(const std::string&)> set;   ///< empty text: take the entry out
     std::function<QString()> beside;                       ///< what to compare it with; may be left out
+    /// Where it was changed: the value that it has without an entry. May be left out.
+    std::function<QString()> own;
 };
 
 /// A form for QML: lines with label, reason, value in the reader's units and the range. Owned by a view model
@@ -55,6 +57,7 @@ public:
         UnitsRole,        ///< units to type in, the usual one first
         ChoicesRole,      ///< list of {value, text}
         BesideRole,       ///< what to compare it with: "found 30 s, advised 85 s"
+        OwnRole,          ///< value that it goes back to when the entry is taken out; empty: no such value
     };
 
     FormModel(const Formatter& formatter, QObject* parent);

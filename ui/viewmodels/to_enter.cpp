@@ -13,7 +13,7 @@ std::optional<ToEnter> to_enter(VisitRecord& record, const Id& id) {
     if (!described || described.value().kind != timer->kind) {
         return std::nullopt;
     }
-    auto fit = fit_to_template(described.value(), *advice, record.context().margins);
+    auto fit = fit_to_template(described.value(), *advice, record.advice().margins);
     return ToEnter{std::move(described.value()), std::move(fit)};
 }
 

@@ -106,7 +106,7 @@ const VisitWater& VisitRecord::water() {
 
 const Advice& VisitRecord::advice() {
     if (!advice_) {
-        advice_ = wetfront::advise(file_, water(), context_.margins);
+        advice_ = wetfront::advise(file_, water());
     }
     return *advice_;
 }

@@ -20,7 +20,6 @@ struct Context {
     Store& store;
     const Clock& clock;
     Formatter& formatter;
-    CycleMargins margins;
 };
 
 /// The visit at hand with its house and farm: every change is stored before it is announced, and everything

@@ -31,6 +31,7 @@ VisitViewModel::VisitViewModel(const Context& context, const PressClock& presses
       safety_checks_{new ChecklistModel{record_, Step::safety, this}},
       leaving_checks_{new ChecklistModel{record_, Step::before_leaving, this}},
       house_{new HouseViewModel{record_, this}},
+      limits_{new LimitsViewModel{record_, this}},
       stopwatch_{new StopwatchViewModel{record_, presses, std::move(known.earlier), this}},
       conditions_{new ConditionsViewModel{record_, this}},
       found_{new SettingsViewModel{record_, WhichSettings::found, this}},

@@ -8,6 +8,7 @@
 #include "viewmodels/checklist_model.h"
 #include "viewmodels/conditions_view_model.h"
 #include "viewmodels/house_view_model.h"
+#include "viewmodels/limits_view_model.h"
 #include "viewmodels/proof_view_model.h"
 #include "viewmodels/settings_view_model.h"
 #include "viewmodels/sheet_view_model.h"
@@ -32,6 +33,7 @@ class VisitViewModel : public QObject {
     Q_PROPERTY(wetfront::ui::ChecklistModel* safetyChecks READ safetyChecks CONSTANT)
     Q_PROPERTY(wetfront::ui::ChecklistModel* leavingChecks READ leavingChecks CONSTANT)
     Q_PROPERTY(wetfront::ui::HouseViewModel* house READ house CONSTANT)
+    Q_PROPERTY(wetfront::ui::LimitsViewModel* limits READ limits CONSTANT)
     Q_PROPERTY(wetfront::ui::StopwatchViewModel* stopwatch READ stopwatch CONSTANT)
     Q_PROPERTY(wetfront::ui::ConditionsViewModel* conditions READ conditions CONSTANT)
     Q_PROPERTY(wetfront::ui::SettingsViewModel* found READ found CONSTANT)
@@ -65,6 +67,7 @@ public:
     [[nodiscard]] ChecklistModel* safetyChecks() const { return safety_checks_; }
     [[nodiscard]] ChecklistModel* leavingChecks() const { return leaving_checks_; }
     [[nodiscard]] HouseViewModel* house() const { return house_; }
+    [[nodiscard]] LimitsViewModel* limits() const { return limits_; }
     [[nodiscard]] StopwatchViewModel* stopwatch() const { return stopwatch_; }
     [[nodiscard]] ConditionsViewModel* conditions() const { return conditions_; }
     [[nodiscard]] SettingsViewModel* found() const { return found_; }
@@ -95,6 +98,7 @@ private:
     ChecklistModel* safety_checks_;
     ChecklistModel* leaving_checks_;
     HouseViewModel* house_;
+    LimitsViewModel* limits_;
     StopwatchViewModel* stopwatch_;
     ConditionsViewModel* conditions_;
     SettingsViewModel* found_;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "cli_run.h"
 
+#include <algorithm>
+
 #include "demo/demo.h"
 #include "records/record_text.h"
 
@@ -73,6 +75,49 @@ TEST(AdviseCommandTest, explain_lists_every_margin_and_limit_with_where_it_comes
           "at least 500 ft/min (published: 500 ft/min: Czarick, Fairchild, Leu"}) {
         EXPECT_NE(full.find(line), std::string::npos) << line;
     }
+}
+
+/// The example with limits changed for its farm.
+std::string example_with(const JsonObject& limits) {
+    auto json = JsonObject::parse(example());
+    json["farm"]["limits"] = limits;
+    return json.dump();
+}
+
+TEST(AdviseCommandTest, limits_changed_in_the_file_change_the_advice_and_are_told_as_changed) {
+    const auto on_time = [](const std::string& file) {
+        for (const auto& setting : run({"advise", "-", "--json"}, file).json().at("cycle")) {
+            if (setting.at("name") == "base_on_time") {
+                return setting.at("value").get<double>();
+            }
+        }
+        return 0.0;
+    };
+    const auto changed = example_with({{"water_margin", "110 %"}, {"least_air_speed", "3 m/s"}});
+    EXPECT_GT(on_time(example()), on_time(changed));
+    const auto full = run({"--units", "si", "advise", "-", "--explain"}, changed);
+    ASSERT_EQ(full.status, 0) << full.err;
+    for (const auto* line :
+         {"  - water margin 110 %, changed for this farm (the program's own: 125 %) (entered)",
+          "at least 3 m/s, changed for this farm (the program's own: 2.54 m/s) (entered: the program's own: "
+          "500 ft/min: Czarick",
+          "Runs bring 110 % of the water that a pad evaporates"}) {
+        EXPECT_NE(full.out.find(line), std::string::npos) << line << "\n" << full.out;
+    }
+    const auto assumed = run({"--units", "si", "advise", "-", "--json"}, changed).json().at("assumed");
+    EXPECT_NE(std::find(assumed.begin(), assumed.end(),
+                        "water margin 110 %, changed for this farm (the program's own: 125 %)"),
+              assumed.end())
+        << assumed;
+}
+
+TEST(AdviseCommandTest, limits_that_cannot_be_used_together_are_said_and_found) {
+    const auto file = example_with({{"least_rest", "10 min"}});
+    EXPECT_NE(run({"advise", "-"}, file).out.find("cannot be used together (shortest rest"),
+              std::string::npos);
+    const auto findings = run({"check", "-", "--json"}, file).json().at("findings");
+    EXPECT_EQ(findings.at(0).at("rule"), "limits-unusable") << findings;
+    expect_refused(run({"advise", "-"}, example_with({{"least_rest", "2 h"}})), "farm.limits.least_rest");
 }
 
 TEST(AdviseCommandTest, with_a_template_it_says_what_to_enter_in_the_labels_of_the_controller) {

@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "cycle/advice.h"
@@ -48,8 +49,8 @@ TimedVisit complete() {
     return visit;
 }
 
-TimerAdvice advised(const TimedVisit& visit, const CycleMargins& margins = {}) {
-    return advise(visit.file, margins).timers.front();
+TimerAdvice advised(const TimedVisit& visit) {
+    return advise(visit.file).timers.front();
 }
 
 std::optional<double> value_of(const TimerAdvice& advice, Setting setting) {
@@ -319,16 +320,35 @@ TEST(WhenPadsMayRunTest, a_rinse_by_the_clock_is_told_the_start_of_pad_hours) {
     EXPECT_THAT(why_of(advised(complete()), Setting::rinse_at), HasSubstr("start of pad hours, 10:00"));
 }
 
-TEST(WhenPadsMayRunTest, a_limit_that_cannot_be_used_leaves_all_five_open_and_is_named) {
-    CycleMargins margins;
-    margins.start_temperature = 20_degC;
-    const auto timer = advised(complete(), margins);
-    ASSERT_EQ(timer.when_pads_may_run.size(), 5U);
-    for (const auto& each : timer.when_pads_may_run) {
-        EXPECT_FALSE(each.value);
-        EXPECT_THAT(english(each.reason.explanation), HasSubstr("start temperature"));
-    }
-    EXPECT_TRUE(timer.cycled);
+TEST(WhenPadsMayRunTest, a_band_chosen_for_the_farm_is_told_as_chosen) {
+    auto visit = complete();
+    EXPECT_THAT(why_of(advised(visit), Setting::start_temperature),
+                HasSubstr("need pads from the low to mid 80s"));
+    visit.file.farm.limits.warmest_start = TimedVisit::entry<Temperature>("32degC");
+    visit.file.farm.limits.start_temperature = TimedVisit::entry<Temperature>("31degC");
+    const auto timer = advised(visit);
+    EXPECT_EQ(value_of(timer, Setting::start_temperature), std::optional{304.15});
+    EXPECT_THAT(why_of(timer, Setting::start_temperature), HasSubstr("27 °C to 32 °C on, as somebody chose"));
+    const auto& inputs = timer.advised(Setting::start_temperature)->reason.inputs;
+    EXPECT_TRUE(std::ranges::all_of(inputs.begin(), inputs.begin() + 3, [](const ReasonInput& input) {
+        return input.origin == Origin::entered;
+    }));
+    EXPECT_THAT(english(inputs[1].name),
+                HasSubstr("changed for this farm (the program's own: 27 °C to 30 °C)"));
+    EXPECT_THAT(english(advise(visit.file).assumed),
+                Contains("start temperature 31 °C, changed for this farm (the program's own: 28.3 °C)"));
+}
+
+TEST(WhenPadsMayRunTest, a_clock_two_hours_ahead_moves_the_pad_hours_by_an_hour) {
+    auto visit = complete();
+    const auto hours = [&](Setting setting) {
+        return value_of(advised(visit), setting).value_or(0.0) / hour;
+    };
+    const auto from = hours(Setting::pad_hours_from);
+    const auto to = hours(Setting::pad_hours_to);
+    visit.file.farm.limits.clock_ahead_of_sun = TimedVisit::entry<Duration>("2h");
+    EXPECT_DOUBLE_EQ(hours(Setting::pad_hours_from), from + 1.0);
+    EXPECT_DOUBLE_EQ(hours(Setting::pad_hours_to), to + 1.0);
 }
 
 }  // namespace

@@ -189,4 +189,12 @@ inline RuleCase house_with_water(const char* sump, double sump_ph) {
     return house;
 }
 
+/// Limits that cannot be used together, and one on its less safe side.
+inline RuleCase house_with_chosen_limits() {
+    RuleCase house;
+    house.builder.file().farm.limits.hot_outside = typed<Temperature>("20degC");
+    house.advice.margins.least_rest = seconds(30.0);
+    return house;
+}
+
 }  // namespace wetfront::test

@@ -26,6 +26,7 @@ ColumnLayout {
     required property var units
     required property var choices
     required property string beside
+    required property string own
 
     property string problem
 
@@ -46,10 +47,13 @@ ColumnLayout {
             negative: type === "quantity" && (range.startsWith("-") || range.startsWith("−")),
             timeOfDay: type === "time",
             mayBeEmpty: true,
-            check: text => line.enter(text),
+            check: text => {
+                line.problem = "";
+                return line.enter(text);
+            },
             accept: text => {
                 if (text.length === 0)
-                    line.enter("");
+                    line.problem = line.enter("");
             }
         });
     }
@@ -61,9 +65,19 @@ ColumnLayout {
             value: line.number.length > 0 && line.unit.length > 0 ? line.number + " " + line.unit : line.number
             placeholder: qsTr("not entered")
             hint: line.why.length > 0 && line.beside.length > 0 ? line.why + "\n" + line.beside : line.why + line.beside
+            errorText: line.problem
             readOnly: line.readOnly
             onClicked: line.askNumber()
             Layout.fillWidth: true
+        }
+    }
+    Repeater {
+        model: line.own.length > 0 && !line.readOnly ? 1 : 0
+        delegate: ActionButton {
+            text: qsTr("Back to %1").arg(line.own)
+            Accessible.name: qsTr("%1: back to %2").arg(line.label).arg(line.own)
+            onClicked: line.problem = line.enter("")
+            Layout.alignment: Qt.AlignRight
         }
     }
     Repeater {

@@ -90,6 +90,7 @@ FocusScope {
                 delegate: AdviceStep {
                     anchors.fill: place
                     visit: page.visit
+                    pad: numberPad
                     reasons: reasonSheet
                 }
             }
