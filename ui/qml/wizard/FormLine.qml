@@ -23,6 +23,8 @@ ColumnLayout {
     required property string typedNumber
     required property string typedUnit
     required property string range
+    required property string warning
+    required property bool minus
     required property var units
     required property var choices
     required property string beside
@@ -43,7 +45,7 @@ ColumnLayout {
             units: units,
             hint: why,
             rangeText: range,
-            negative: type === "quantity" && (range.startsWith("-") || range.startsWith("−")),
+            negative: minus,
             timeOfDay: type === "time",
             mayBeEmpty: true,
             check: text => line.enter(text),
@@ -61,6 +63,7 @@ ColumnLayout {
             value: line.number.length > 0 && line.unit.length > 0 ? line.number + " " + line.unit : line.number
             placeholder: qsTr("not entered")
             hint: line.why.length > 0 && line.beside.length > 0 ? line.why + "\n" + line.beside : line.why + line.beside
+            errorText: line.warning
             readOnly: line.readOnly
             onClicked: line.askNumber()
             Layout.fillWidth: true
