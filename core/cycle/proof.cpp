@@ -7,6 +7,7 @@
 #include "cycle/drip_return.h"
 #include "cycle/labels.h"
 #include "cycle/proof_causes.h"
+#include "records/setting_ranges.h"
 
 namespace wetfront {
 namespace {
@@ -52,24 +53,25 @@ struct Set {
     bool never_rests = false;  ///< it has no cycle
 };
 
-Set set_in(const Timer& timer, const TimerSettings* left) {
+Set set_in(const Timer& timer, const TimerSettings* as_read) {
     Set set;
     set.never_rests = timer.kind == TimerKind::on_demand;
-    if (left == nullptr || set.never_rests) {
+    if (as_read == nullptr || set.never_rests) {
         return set;
     }
+    const auto left = without_unusual(*as_read);
     const auto value = [](const Optional<Duration>& entry) {
         return entry ? std::optional{entry->value()} : std::nullopt;
     };
-    set.period = value(left->period);
-    set.base = value(left->base_on_time);
+    set.period = value(left.period);
+    set.base = value(left.base_on_time);
     set.on_least = set.on_most = set.base;
-    const auto ceiling = value(left->on_time_ceiling);
+    const auto ceiling = value(left.on_time_ceiling);
     if (timer.kind == TimerKind::trimmed && set.base && ceiling) {
         set.on_most = larger(*set.base, *ceiling);
     }
-    if (left->shown_on_time) {
-        set.on_least = set.on_most = left->shown_on_time->value();
+    if (left.shown_on_time) {
+        set.on_least = set.on_most = left.shown_on_time->value();
     }
     if (set.period && set.base && in_seconds(*set.base) >= in_seconds(*set.period) - same_s) {
         set.never_rests = true;
@@ -77,6 +79,10 @@ Set set_in(const Timer& timer, const TimerSettings* left) {
         set.on_most.reset();
     }
     return set;
+}
+
+std::optional<Moment> changed_in(const TimerSettings* left) {
+    return left != nullptr ? left->changed : std::nullopt;
 }
 
 /// Goes through one timer: which runs count, what was seen in them, what it should have been.
@@ -91,6 +97,7 @@ public:
           tolerances_{tolerances},
           uncertainty_{uncertainty},
           set_{set_in(timer, file.visit.left_of(timer.id))},
+          changed_{changed_in(file.visit.left_of(timer.id))},
           runs_{watched_runs(file.visit.marks, banks_of_pumps(file.house))},
           banks_{file.house.banks_of(timer)} {
         std::erase_if(runs_, [&](const WatchedRun& run) {
@@ -106,7 +113,8 @@ public:
             return notes != nullptr && (notes->even_drip || notes->dry_patch);
         });
         const bool watched = !runs_.empty() || looked;
-        const bool early = watched && leave_out_early_runs();
+        all_old_ = watched && leave_out_old();
+        const bool early = watched && (all_old_ || leave_out_early_runs());
         for (const auto& pump : timer_.pumps) {
             const auto count = std::ranges::count(runs_, pump, &WatchedRun::pump);
             proof.runs = std::max(proof.runs, static_cast<int>(count));
@@ -129,12 +137,41 @@ public:
     }
 
 private:
+    /// What was watched or answered before the last change says nothing of what is set now. True if nothing
+    /// else is left; it stays then, to be shown.
+    bool leave_out_old() {
+        if (!changed_) {
+            return false;
+        }
+        std::vector<WatchedRun> kept;
+        std::ranges::copy_if(runs_, std::back_inserter(kept), [&](const WatchedRun& run) {
+            const auto start = std::ranges::find(file_.visit.marks, run.start_mark, &Mark::id);
+            return !before(Moment{start->at, start->wall}, *changed_);
+        });
+        const bool looked = std::ranges::any_of(banks_, [&](const PadBank* bank) {
+            const auto* notes = standing(file_.visit.proof_of_bank(bank->id));
+            return notes != nullptr && (notes->even_drip || notes->dry_patch);
+        });
+        if (kept.empty() && !looked) {
+            return true;
+        }
+        runs_ = std::move(kept);
+        return false;
+    }
+
+    /// None where they were answered before the last change.
+    [[nodiscard]] const ProofNotes* standing(const ProofNotes* notes) const {
+        const bool old =
+            notes != nullptr && changed_ && notes->answered && before(*notes->answered, *changed_);
+        return old && !all_old_ ? nullptr : notes;
+    }
+
     /// True if none is left. Where it is too early for all of them they stay, to be shown.
     bool leave_out_early_runs() {
         if (set_.never_rests) {
             return false;
         }
-        const auto* notes = file_.visit.proof_of_timer(timer_.id);
+        const auto* notes = standing(file_.visit.proof_of_timer(timer_.id));
         if (notes == nullptr || !notes->cycles_since_change) {
             return true;
         }
@@ -227,7 +264,7 @@ private:
         // Drip and stop are both timed from the same start, so its signal cancels.
         add_drip_before_stop(bank, result_of(drips, std::hypot(hand, drip), std::nullopt, share));
 
-        const auto* notes = file_.visit.proof_of_bank(bank.id);
+        const auto* notes = standing(file_.visit.proof_of_bank(bank.id));
         add_answer(bank, ProofQuantity::even_drip, notes != nullptr ? notes->even_drip : std::nullopt, true);
         add_answer(bank, ProofQuantity::dry_patch, notes != nullptr ? notes->dry_patch : std::nullopt, false);
     }
@@ -340,7 +377,14 @@ private:
         }
         if (early) {
             proof.verdict = ProofVerdict::too_early;
-            const auto* notes = file_.visit.proof_of_timer(timer_.id);
+            if (all_old_) {
+                proof.text = {
+                    WF_TEXT("Not judged: the settings left were changed after this was watched. Watch "
+                            "again, from run number %1 after the change."),
+                    {tolerances_.first_run_judged}};
+                return;
+            }
+            const auto* notes = standing(file_.visit.proof_of_timer(timer_.id));
             proof.text =
                 notes == nullptr || !notes->cycles_since_change
                     ? Message{WF_TEXT("Not judged: how many runs went by since the last change was not "
@@ -408,6 +452,8 @@ private:
     const ProofTolerances& tolerances_;
     const EventUncertainty& uncertainty_;
     Set set_;
+    std::optional<Moment> changed_;
+    bool all_old_ = false;  ///< all that was watched and answered is older than the last change
     std::vector<WatchedRun> runs_;
     std::vector<const PadBank*> banks_;
     std::vector<ProofLine> lines_;

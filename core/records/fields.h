@@ -19,7 +19,15 @@ struct Field {
         -std::numeric_limits<double>::infinity();  ///< accepted range, inclusive, in the SI unit of the kind
     double most = std::numeric_limits<double>::infinity();
     Scale scale = Scale::normal;  ///< which usual unit a form offers
+    bool kept = false;  ///< the range is what is usual: a value outside it is kept as found, and flagged
 };
+
+/// Of what stands in a timer: whatever is found there is kept, with the range of what is usual.
+[[nodiscard]] constexpr Field found_setting(const char* key, const char* label, double least, double most) {
+    Field field{key, label, "", least, most};
+    field.kept = true;
+    return field;
+}
 
 // each_field(record, visit) calls visit(Field, member) for every field in the order in which files and forms
 // show it. It works on constant and mutable records alike. The ranges are plausibility limits of ours, wide
@@ -269,39 +277,48 @@ void each_field(R& house, V&& visit) {
 template <class R, class V>
 requires RecordOf<R, TrimRow>
 void each_field(R& row, V&& visit) {
-    visit(Field{"above_target", WF_TEXT("Above target"), "", 0.0, 20.0}, row.above_target);
-    visit(Field{"change", WF_TEXT("On-time changes by"), "", -600.0, 600.0}, row.change);
+    visit(found_setting("above_target", WF_TEXT("Above target"), 0.0, 20.0), row.above_target);
+    visit(found_setting("change", WF_TEXT("On-time changes by"), -600.0, 600.0), row.change);
+}
+
+template <class R, class V>
+requires RecordOf<R, Moment>
+void each_field(R& moment, V&& visit) {
+    visit(Field{"at", ""}, moment.at);
+    visit(Field{"wall", ""}, moment.wall);
 }
 
 template <class R, class V>
 requires RecordOf<R, TimerSettings>
 void each_field(R& settings, V&& visit) {
     visit(Field{"timer", ""}, settings.timer);
-    visit(Field{"target", WF_TEXT("Target"), "", celsius_zero, celsius_zero + 45.0}, settings.target);
-    visit(Field{"start_temperature", WF_TEXT("Start temperature"), "", celsius_zero, celsius_zero + 50.0},
+    visit(found_setting("target", WF_TEXT("Target"), celsius_zero, celsius_zero + 45.0), settings.target);
+    visit(found_setting("start_temperature", WF_TEXT("Start temperature"), celsius_zero, celsius_zero + 50.0),
           settings.start_temperature);
-    visit(Field{"lowest_house_temperature", WF_TEXT("Lowest house temperature"), "", celsius_zero - 20.0,
-                celsius_zero + 45.0},
+    visit(found_setting("lowest_house_temperature", WF_TEXT("Lowest house temperature"), celsius_zero - 20.0,
+                        celsius_zero + 45.0),
           settings.lowest_house_temperature);
-    visit(Field{"humidity_cut_off", WF_TEXT("Humidity cut-off"), "", 0.0, 1.0}, settings.humidity_cut_off);
+    visit(found_setting("humidity_cut_off", WF_TEXT("Humidity cut-off"), 0.0, 1.0),
+          settings.humidity_cut_off);
     visit(Field{"pad_hours_from", WF_TEXT("Pad hours from")}, settings.pad_hours_from);
     visit(Field{"pad_hours_to", WF_TEXT("Pad hours to")}, settings.pad_hours_to);
-    visit(Field{"period", WF_TEXT("Period"), "", 1.0, 4.0 * hours}, settings.period);
-    visit(Field{"base_on_time", WF_TEXT("Base on-time"), "", 0.0, 4.0 * hours}, settings.base_on_time);
-    visit(Field{"on_time_ceiling", WF_TEXT("On-time ceiling"), "", 0.0, 4.0 * hours},
+    visit(found_setting("period", WF_TEXT("Period"), 1.0, 4.0 * hours), settings.period);
+    visit(found_setting("base_on_time", WF_TEXT("Base on-time"), 0.0, 4.0 * hours), settings.base_on_time);
+    visit(found_setting("on_time_ceiling", WF_TEXT("On-time ceiling"), 0.0, 4.0 * hours),
           settings.on_time_ceiling);
     visit(Field{"trim_rows", WF_TEXT("Trim rows")}, settings.trim_rows);
-    visit(Field{"review_interval", WF_TEXT("Review interval"), "", 1.0, 24.0 * hours},
+    visit(found_setting("review_interval", WF_TEXT("Review interval"), 1.0, 24.0 * hours),
           settings.review_interval);
     visit(Field{"rinse_at", WF_TEXT("Rinse time")}, settings.rinse_at);
-    visit(Field{"rinse_length", WF_TEXT("Rinse length"), "", 0.0, 4.0 * hours}, settings.rinse_length);
-    visit(Field{"entered_fill", WF_TEXT("Entered fill"), "", 0.0, 1.0 * hours}, settings.entered_fill);
-    visit(Field{"entered_wet_through", WF_TEXT("Entered wet-through"), "", 0.0, 2.0 * hours},
+    visit(found_setting("rinse_length", WF_TEXT("Rinse length"), 0.0, 4.0 * hours), settings.rinse_length);
+    visit(found_setting("entered_fill", WF_TEXT("Entered fill"), 0.0, 1.0 * hours), settings.entered_fill);
+    visit(found_setting("entered_wet_through", WF_TEXT("Entered wet-through"), 0.0, 2.0 * hours),
           settings.entered_wet_through);
-    visit(Field{"shown_on_time", WF_TEXT("Shown on-time"), "", 0.0, 4.0 * hours}, settings.shown_on_time);
+    visit(found_setting("shown_on_time", WF_TEXT("Shown on-time"), 0.0, 4.0 * hours), settings.shown_on_time);
     visit(Field{"continuous_intended", WF_TEXT("Pump meant to run without rest")},
           settings.continuous_intended);
     visit(Field{"deviation_reason", WF_TEXT("Why it differs from the advice")}, settings.deviation_reason);
+    visit(Field{"changed", ""}, settings.changed);
 }
 
 template <class R, class V>
@@ -526,6 +543,7 @@ void each_field(R& notes, V&& visit) {
                         "the pads need them to settle."),
                 1.0, 10'000.0},
           notes.cycles_since_change);
+    visit(Field{"answered", ""}, notes.answered);
 }
 
 template <class R, class V>

@@ -35,4 +35,14 @@ std::vector<const PadBank*> House::banks_of(const Timer& timer) const {
     return driven;
 }
 
+std::vector<const PadBank*> House::banks_of(const Pump& pump) const {
+    std::vector<const PadBank*> fed;
+    for (const auto& bank : banks) {
+        if (bank.pump == pump.id) {
+            fed.push_back(&bank);
+        }
+    }
+    return fed;
+}
+
 }  // namespace wetfront

@@ -129,6 +129,7 @@ struct House {
     [[nodiscard]] const PadBank* bank(const Id& id) const;
     [[nodiscard]] const Timer* timer(const Id& id) const;
     [[nodiscard]] std::vector<const PadBank*> banks_of(const Timer& timer) const;
+    [[nodiscard]] std::vector<const PadBank*> banks_of(const Pump& pump) const;
     friend bool operator==(const House&, const House&) = default;
 };
 

@@ -82,7 +82,7 @@ Result<void> check_proof(const House& house, const std::vector<ProofNotes>& all)
         return notes.timer.empty() ? "bank " + notes.bank.text : "timer " + notes.timer.text;
     }));
     for (std::size_t i = 0; i < all.size(); ++i) {
-        const auto& [timer, bank, even_drip, dry_patch, cycles] = all[i];
+        const auto& [timer, bank, even_drip, dry_patch, cycles, answered] = all[i];
         if (timer.empty() == bank.empty()) {
             return bad_input(item_of("visit.proof", i, ""), bank.text,
                              "name either the bank or the timer that these notes are about");

@@ -18,6 +18,23 @@ std::optional<AnyQuantity> value_of(const std::optional<TimeOfDay>& time) {
 
 }  // namespace
 
+bool before(const Moment& one, const Moment& other) {
+    return one.at.boot_id == other.at.boot_id ? one.at.boot_ns < other.at.boot_ns : one.wall < other.wall;
+}
+
+bool run_the_same(const TimerSettings& one, const TimerSettings& other) {
+    const auto groups = [](TimerSettings settings) {
+        settings.entered_fill.reset();
+        settings.entered_wet_through.reset();
+        settings.shown_on_time.reset();
+        settings.continuous_intended.reset();
+        settings.deviation_reason.clear();
+        settings.changed.reset();
+        return settings;
+    };
+    return groups(one) == groups(other);
+}
+
 bool warm_enough(const TimerSettings& settings, Temperature house) {
     return !settings.lowest_house_temperature ||
            in_kelvin(house) >= in_kelvin(settings.lowest_house_temperature->value());

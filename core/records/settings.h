@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "base/clock.h"
 #include "records/house.h"
 #include "records/time_of_day.h"
 #include "units/message.h"
@@ -18,6 +19,16 @@ struct TrimRow {
 
     friend bool operator==(const TrimRow&, const TrimRow&) = default;
 };
+
+/// When something was done: by the clock that orders marks, and as people write it.
+struct Moment {
+    BootTime at;
+    WallTime wall;
+    friend bool operator==(const Moment&, const Moment&) = default;
+};
+
+/// Within a boot its clock decides, else the wall time.
+[[nodiscard]] bool before(const Moment& one, const Moment& other);
 
 /// What stands in a timer, in the four groups in which a grower asks. Nothing is "not set" or "not asked".
 struct TimerSettings {
@@ -45,9 +56,13 @@ struct TimerSettings {
     Optional<Duration> shown_on_time;
     std::optional<bool> continuous_intended;  ///< the grower wants the pump to run without rest
     std::string deviation_reason;             ///< of what is left: why it is not as advised
+    std::optional<Moment> changed{};  ///< of what is left: when one of the four groups was entered last
 
     friend bool operator==(const TimerSettings&, const TimerSettings&) = default;
 };
+
+/// The four groups are the same: nothing that decides how the timer runs was changed between the two.
+[[nodiscard]] bool run_the_same(const TimerSettings& one, const TimerSettings& other);
 
 /// True if pads may run at that house temperature as far as the lowest house temperature goes: strictly below
 /// it they are off (a 40 degF limit stops pads at 39 degF and not at 40 degF; common practice, no source).

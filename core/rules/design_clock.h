@@ -40,6 +40,21 @@ struct PartOfDay {
     const DesignDay& day, const CycleMargins& margins,
     const std::function<bool(int minute, const AirAt& air)>& holds);
 
+/// How long the design day calls for this timer's pads: outside at or above its start temperature (the
+/// advised one where none is set), within its pad hours, and not above a cut-off that an outside sensor
+/// reads. To the step of the day. None: the day hour by hour or a start temperature is not known, or no
+/// minute calls.
+[[nodiscard]] std::optional<Duration> called_for(const RuleInputs& inputs, const TimerView& view);
+
+/// What recurs in every hour in which pads are called for, over the design day.
+template <class Q>
+[[nodiscard]] Q in_a_day(Q in_an_hour, Duration called_for) {
+    return in_an_hour * (in_seconds(called_for) / 3600.0);
+}
+
+/// A time of hours as people say it: to the minute.
+[[nodiscard]] Duration to_the_minute(Duration time);
+
 /// How far the best pad of the timer cools towards the wet bulb; none without banks.
 [[nodiscard]] std::optional<Fraction> best_pad(const RuleInputs& inputs, const TimerView& view);
 

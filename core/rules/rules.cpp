@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "records/setting_ranges.h"
 #include "rules/bank_against_bank.h"
 #include "rules/circulation_rules.h"
 #include "rules/entered_timings.h"
@@ -14,6 +15,7 @@
 #include "rules/pad_hours_rules.h"
 #include "rules/pad_rules.h"
 #include "rules/rinse_rules.h"
+#include "rules/setting_range_rules.h"
 #include "rules/single_settings.h"
 #include "rules/sump_rules.h"
 #include "rules/temperature_rules.h"
@@ -63,6 +65,7 @@ const std::vector<Rule>& all_rules() {
         {"review-off-period", review_off_period},
         {"cut-off-by-unfit-sensor", cut_off_by_unfit_sensor},
         {"pad-hours-empty", pad_hours_empty},
+        {"setting-out-of-range", setting_out_of_range, true},
         {"setting-off-resolution", setting_off_resolution},
         {"rests-against-intent", rests_against_intent},
         {"start-temperature-high", start_temperature_high},
@@ -113,10 +116,13 @@ const std::vector<Rule>& all_rules() {
 std::vector<Finding> check(const VisitFile& file, const VisitTimings& timings, const Advice& advice,
                            WhichSettings which) {
     const auto& settings = which == WhichSettings::found ? file.visit.found : file.visit.left;
-    const RuleInputs inputs{file, timings, advice, settings};
+    std::vector<TimerSettings> usual;
+    std::ranges::transform(settings, std::back_inserter(usual), without_unusual);
+    const RuleInputs as_read{file, timings, advice, settings};
+    const RuleInputs to_judge{file, timings, advice, usual};
     std::vector<Finding> findings;
     for (const auto& rule : all_rules()) {
-        std::ranges::move(rule.check(inputs), std::back_inserter(findings));
+        std::ranges::move(rule.check(rule.as_read ? as_read : to_judge), std::back_inserter(findings));
     }
     std::ranges::stable_sort(findings, std::greater{}, &Finding::severity);
     return findings;

@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "pad/wetting_column.h"
+#include "records/setting_ranges.h"
 #include "sheet/blocks.h"
 
 namespace wetfront {
@@ -75,8 +76,9 @@ const BankTimings* slowest_bank(const VisitFile& file, const VisitTimings& timin
 }
 
 std::optional<CycleStrip> cycle_strip(const VisitFile& file, const VisitTimings& timings,
-                                      const TimerSettings& settings, Message label,
+                                      const TimerSettings& as_read, Message label,
                                       std::optional<double> evaporation_ratio) {
+    const auto settings = without_unusual(as_read);
     const auto* timer = file.house.timer(settings.timer);
     if (timer == nullptr ||
         (timer->kind != TimerKind::on_demand && !(settings.period && settings.base_on_time))) {
@@ -124,7 +126,9 @@ void add_timelines(Blocks& blocks, const SheetInputs& inputs) {
                              ? std::nullopt
                              : cycle_strip(inputs.file, inputs.timings, *settings, label, ratio);
             if (!strip) {
-                strip.emplace().label = {WF_TEXT("%1: period or on-time not entered"), {std::move(label)}};
+                strip.emplace().label = {
+                    WF_TEXT("%1: period or on-time not entered, or outside what is usual"),
+                    {std::move(label)}};
             }
             timeline.strips.push_back(*std::move(strip));
         };

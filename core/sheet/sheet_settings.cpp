@@ -58,6 +58,7 @@ struct ReadHeld {
         held.push_back(std::move(setting));
     }
     void operator()(const Field&, const std::vector<TrimRow>&) const {}
+    void operator()(const Field&, const std::optional<Moment>&) const {}
     void operator()(const Field&, const Id&) const {}
     void operator()(const Field&, const std::string&) const {}
 };

@@ -169,6 +169,10 @@ QVariantList AdviceViewModel::foundFindings() const {
     return finding_maps(record_.found_findings(), record_.file().house, timer_, FindingsOf::timer_and_house,
                         record_.context().formatter);
 }
+QVariantList AdviceViewModel::foundSettingFindings() const {
+    return finding_maps(record_.found_findings(), record_.file().house, timer_, FindingsOf::timer,
+                        record_.context().formatter);
+}
 QVariantList AdviceViewModel::leftFindings() const {
     return finding_maps(record_.left_findings(), record_.file().house, timer_, FindingsOf::timer,
                         record_.context().formatter);

@@ -30,6 +30,8 @@ class AdviceViewModel : public QObject {
     Q_PROPERTY(QStringList assumed READ assumed NOTIFY changed)
     Q_PROPERTY(QVariantList foundFindings READ foundFindings NOTIFY
                    changed)  ///< {severity, message, remedy, source, causes}
+    Q_PROPERTY(QVariantList foundSettingFindings READ foundSettingFindings NOTIFY
+                   changed)                                                 ///< of the timer's settings only
     Q_PROPERTY(QVariantList leftFindings READ leftFindings NOTIFY changed)  ///< of the timer's settings only
     Q_PROPERTY(QVariantList strips READ strips NOTIFY changed)  ///< one a set of settings, keys of CycleStrip
     /// Name of the timer's setting template; empty where it has none.
@@ -53,6 +55,7 @@ public:
     [[nodiscard]] QStringList notes() const;
     [[nodiscard]] QStringList assumed() const;
     [[nodiscard]] QVariantList foundFindings() const;
+    [[nodiscard]] QVariantList foundSettingFindings() const;
     [[nodiscard]] QVariantList leftFindings() const;
     [[nodiscard]] QVariantList strips() const;
     [[nodiscard]] QString controller() const;

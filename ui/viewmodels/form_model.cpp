@@ -69,6 +69,8 @@ QHash<int, QByteArray> FormModel::roleNames() const {
             {UnitRole, "unit"},
             {EntryRole, "entry"},
             {RangeRole, "range"},
+            {WarningRole, "warning"},
+            {MinusRole, "minus"},
             {TypedNumberRole, "typedNumber"},
             {TypedUnitRole, "typedUnit"},
             {UnitsRole, "units"},
@@ -99,6 +101,14 @@ QString FormModel::shown(const FormField& field) const {
             return field.entry();
     }
     return {};
+}
+
+QString FormModel::range(const FormField& field) const {
+    if (!field.kind) {
+        return {};
+    }
+    const auto text = QString::fromStdString(range_text(field.about, *field.kind, formatter_.units()));
+    return field.about.kept ? tr("usual: %1; anything else is kept as found, and marked").arg(text) : text;
 }
 
 QStringList FormModel::units(const FormField& field) const {
@@ -154,9 +164,15 @@ QVariant FormModel::data(const QModelIndex& index, int role) const {
             return unit.isEmpty() && !usual.isEmpty() ? usual.front() : shown_unit(field, unit);
         }
         case RangeRole:
-            return field.kind
-                       ? QString::fromStdString(range_text(field.about, *field.kind, formatter_.units()))
+            return range(field);
+        case WarningRole: {
+            const auto quantity = field.about.kept && field.kind ? field.quantity() : std::nullopt;
+            return quantity && !in_range(field.about, quantity->si)
+                       ? tr("outside what is usual: kept as found")
                        : QString{};
+        }
+        case MinusRole:
+            return field.kind && (field.about.kept || range(field).startsWith(QLatin1Char('-')));
         case UnitsRole:
             return units(field);
         case ChoicesRole: {

@@ -51,7 +51,9 @@ public:
         NumberRole,       ///< shown number, words of a choice, or text; empty: not entered
         UnitRole,         ///< shown unit
         EntryRole,        ///< as entered
-        RangeRole,        ///< "0.5 m to 200 m"
+        RangeRole,        ///< "0.5 m to 200 m", or what is usual where everything is kept
+        WarningRole,      ///< the entry lies outside what is usual and was kept; else empty
+        MinusRole,        ///< a number below 0 may be typed
         TypedNumberRole,  ///< number of the entry, as entered
         TypedUnitRole,    ///< unit of the entry, or the usual one
         UnitsRole,        ///< units to type in, the usual one first
@@ -86,6 +88,7 @@ signals:
 private:
     [[nodiscard]] QStringList units(const FormField& field) const;
     [[nodiscard]] QString shown(const FormField& field) const;
+    [[nodiscard]] QString range(const FormField& field) const;
 
     const Formatter& formatter_;
     std::vector<FormField> fields_;

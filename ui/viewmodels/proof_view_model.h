@@ -94,6 +94,9 @@ private:
     void follow_marks();
     void choose_where_something_runs();
     void build_questions();
+    [[nodiscard]] bool is_old(const ProofNotes& notes) const;
+    void let_answers_age(std::vector<FormField>& lines, const std::function<ProofNotes&()>& notes) const;
+    void note_answer(ProofNotes& notes) const;
     void make(const PossibleMark& what);
     /// The mark that usually comes next, then what else can happen from here on.
     [[nodiscard]] std::vector<PossibleMark> possible_marks() const;

@@ -53,6 +53,25 @@ std::optional<AnyQuantity> held_in_line(const TimerSettings& settings, std::stri
     return held(only, *setting);
 }
 
+/// What is found is kept whatever it is; what somebody leaves is typed within the range. As it was found it
+/// may be left: nobody types it then.
+void keep_to_ranges(std::vector<FormField>& lines) {
+    for (auto& line : lines) {
+        line.about.kept = false;
+        if (!line.kind) {
+            continue;
+        }
+        line.set = [about = line.about, kind = *line.kind,
+                    take = line.set](const std::string& text) -> Result<void> {
+            if (!text.empty()) {
+                WF_TRY(const auto value, parse_any(kind, text, about.label));
+                WF_CHECK(check_range(about, value, text, about.label));
+            }
+            return take(text);
+        };
+    }
+}
+
 FormModel* form(const VisitRecord& record, QObject* parent) {
     return new FormModel{record.context().formatter, parent};
 }
@@ -99,8 +118,23 @@ TimerSettings& SettingsViewModel::settings() {
     return new_entry_;
 }
 
+/// What is left was entered now: a proof watched before says nothing of it.
+void SettingsViewModel::note_change() {
+    auto& now = settings();
+    if (which_ == WhichSettings::left && !run_the_same(now, known_)) {
+        const auto& clock = record_.context().clock;
+        now.changed = Moment{clock.boot_now(), clock.wall_now()};
+    }
+    auto without = now;
+    without.changed.reset();
+    if (without == blank_settings(timer_)) {
+        now.changed.reset();
+    }
+}
+
 // A timer gets its entry with the first thing that is entered, and loses it with the last that is taken out.
 Result<void> SettingsViewModel::store_settings() {
+    note_change();
     auto& list = entries();
     const auto before = list;
     const TimerSettings now = settings();
@@ -124,6 +158,7 @@ void SettingsViewModel::build_forms() {
         }
         return;
     }
+    known_ = settings();
     const auto lines = [this](const std::vector<std::string_view>& keys) {
         auto all = form_lines<TimerSettings>([this]() -> TimerSettings& { return settings(); }, keys,
                                              [this] { return store_settings(); });
@@ -150,6 +185,9 @@ void SettingsViewModel::build_forms() {
 
 /// The other two of found, advised and left stand beside each entry.
 void SettingsViewModel::put_beside(std::vector<FormField>& lines) {
+    if (which_ == WhichSettings::left) {
+        keep_to_ranges(lines);
+    }
     std::size_t trim_lines = 0;
     for (auto& line : lines) {
         const std::string_view key = line.about.key;

@@ -59,6 +59,7 @@ private:
     [[nodiscard]] TimerSettings& settings();
     [[nodiscard]] std::vector<TimerSettings>& entries();
     [[nodiscard]] Result<void> store_settings();
+    void note_change();
     [[nodiscard]] std::vector<FormField> trim_lines();
     void put_beside(std::vector<FormField>& lines);
     [[nodiscard]] QString beside(std::string_view key, std::size_t row);
@@ -67,6 +68,7 @@ private:
     VisitRecord& record_;
     WhichSettings which_;
     Id timer_;
+    TimerSettings known_;      ///< as the record last held them
     TimerSettings new_entry_;  ///< behind the forms while nothing is entered for the timer
     FormModel* when_;
     FormModel* how_long_;

@@ -537,5 +537,62 @@ TEST(ProofCausesTest, electrical_work_is_left_to_an_electrician) {
     }));
 }
 
+/// When that timer's settings were changed, counted from the proof's first start.
+Moment at_the_watch(Proof& proof, double after_start) {
+    const auto& first = *std::ranges::find_if(proof.file().visit.marks, &Mark::proof);
+    Moment moment{first.at, first.wall};
+    moment.at.boot_ns += static_cast<std::int64_t>(after_start * 1e9);
+    moment.wall.unix_ms += static_cast<std::int64_t>(after_start * 1e3);
+    return moment;
+}
+
+TEST(ChangedAfterProofTest, what_was_watched_before_the_change_is_not_judged_and_one_is_told_to_watch_again) {
+    Proof proof;
+    proof.watch_good();
+    proof.visit.left().changed = at_the_watch(proof, -1.0);
+    EXPECT_EQ(proof.result().verdict, pass) << english(proof.result().text);
+    proof.visit.left().changed = at_the_watch(proof, 400.0);
+    for (auto& notes : proof.file().visit.proof) {
+        notes.answered = at_the_watch(proof, 350.0);
+    }
+    EXPECT_EQ(proof.result().verdict, ProofVerdict::too_early);
+    EXPECT_THAT(english(proof.result().text), HasSubstr("Watch again"));
+    EXPECT_EQ(proof.result().runs, 0);
+    EXPECT_EQ(proof.verdict(ProofQuantity::period), ProofVerdict::too_early) << "it is still shown";
+}
+
+TEST(ChangedAfterProofTest, what_is_watched_after_the_change_is_judged_alone) {
+    Proof proof;
+    proof.watch({.at = 0.0, .water = 41.0, .drips = 55.0, .stops = 30.0});  // under other settings
+    proof.watch({.at = 1000.0, .water = 41.0, .drips = 55.0, .stops = 90.0}).watch({.at = 1300.0});
+    EXPECT_EQ(proof.result().verdict, fail) << english(proof.result().text);
+    proof.visit.left().changed = at_the_watch(proof, 500.0);
+    EXPECT_EQ(proof.result().verdict, pass) << english(proof.result().text);
+}
+
+TEST(ChangedAfterProofTest, an_answer_from_before_the_change_does_not_count) {
+    Proof proof;
+    proof.watch({.at = 0.0}).watch({.at = 1000.0, .water = 41.0, .drips = 55.0, .stops = 90.0});
+    proof.watch({.at = 1300.0});
+    proof.visit.left().changed = at_the_watch(proof, 500.0);
+    EXPECT_EQ(proof.result().verdict, pass) << english(proof.result().text);
+    proof.looked().answered = at_the_watch(proof, 400.0);
+    EXPECT_EQ(proof.result().verdict, ProofVerdict::incomplete) << english(proof.result().text);
+    EXPECT_EQ(proof.verdict(ProofQuantity::even_drip), ProofVerdict::not_watched);
+    proof.looked().answered = at_the_watch(proof, 1400.0);
+    EXPECT_EQ(proof.result().verdict, pass) << english(proof.result().text);
+}
+
+TEST(ChangedAfterProofTest, the_number_of_the_run_is_asked_again_after_a_change) {
+    Proof proof;
+    proof.watch({.at = 0.0}).watch({.at = 1000.0, .water = 41.0, .drips = 55.0, .stops = 90.0});
+    proof.watch({.at = 1300.0});
+    proof.visit.left().changed = at_the_watch(proof, 500.0);
+    for (auto& notes : proof.file().visit.proof) {
+        notes.answered = at_the_watch(proof, notes.timer.empty() ? 1400.0 : 400.0);
+    }
+    EXPECT_THAT(english(proof.result().text), HasSubstr("was not entered"));
+}
+
 }  // namespace
 }  // namespace wetfront::test

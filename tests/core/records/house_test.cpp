@@ -40,5 +40,17 @@ TEST(HouseTest, a_timer_drives_the_banks_of_its_pumps_and_no_other) {
     EXPECT_EQ(house.banks_of(house.timers[0]).size(), 3U);
 }
 
+TEST(HouseTest, a_pump_feeds_the_banks_that_name_it) {
+    House house;
+    house.pumps.resize(2);
+    house.pumps[0].id = Id{"a"};
+    house.pumps[1].id = Id{"b"};
+    house.banks.resize(3);
+    house.banks[0].pump = house.banks[2].pump = Id{"a"};
+    EXPECT_EQ(house.banks_of(house.pumps[0]),
+              (std::vector<const PadBank*>{&house.banks[0], &house.banks[2]}));
+    EXPECT_TRUE(house.banks_of(house.pumps[1]).empty());
+}
+
 }  // namespace
 }  // namespace wetfront::test

@@ -83,6 +83,11 @@ private:
             member = new_id();
         }
     }
+    void fill(const Field&, std::optional<Moment>& member) {
+        if (chance()) {
+            fill(member.emplace());
+        }
+    }
     void fill(const Field&, bool& member) { member = below(2) == 1; }
     void fill(const Field&, std::int64_t& member) {
         member = static_cast<std::int64_t>(random_()) * 1'000'000'007;

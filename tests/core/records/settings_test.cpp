@@ -26,6 +26,26 @@ TEST(SettingsTest, without_a_lowest_house_temperature_no_temperature_stops_the_p
     EXPECT_TRUE(warm_enough(TimerSettings{}, fahrenheit("-20degF")));
 }
 
+TEST(SettingsTest, what_decides_how_a_timer_runs_is_told_from_what_is_only_noted) {
+    TimerSettings one;
+    one.period = Entered<Duration>::of(seconds(300.0));
+    auto other = one;
+    other.shown_on_time = Entered<Duration>::of(seconds(90.0));
+    other.deviation_reason = "the grower wants it";
+    other.changed = Moment{{"boot", 1}, {}};
+    EXPECT_TRUE(run_the_same(one, other));
+    other.rinse_at = TimeOfDay{480};
+    EXPECT_FALSE(run_the_same(one, other));
+}
+
+TEST(SettingsTest, a_moment_comes_before_another_by_the_clock_of_its_boot_else_by_the_wall) {
+    const Moment first{{"boot-a", 10}, {5000, 0}};
+    EXPECT_TRUE(before(first, {{"boot-a", 11}, {4000, 0}})) << "the wall clock was put back";
+    EXPECT_FALSE(before(first, {{"boot-a", 10}, {6000, 0}}));
+    EXPECT_TRUE(before(first, {{"boot-b", 1}, {5001, 0}}));
+    EXPECT_FALSE(before(first, {{"boot-b", 11}, {4999, 0}}));
+}
+
 TEST(SettingsTest, what_a_timer_holds_is_found_under_each_setting) {
     TimerSettings settings;
     for (const auto setting :

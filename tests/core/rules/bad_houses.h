@@ -95,6 +95,13 @@ inline RuleCase house_with_contradicting_settings(double bird_age_days) {
     return house;
 }
 
+inline RuleCase house_with_unusual_settings() {
+    RuleCase house;
+    house.found().start_temperature = typed<Temperature>("85degC");
+    house.found().shown_on_time = typed<Duration>("9h");
+    return house;
+}
+
 /// With a humidity sensor in the house, or none.
 inline RuleCase house_with_unfit_sensor(bool in_house) {
     RuleCase house;

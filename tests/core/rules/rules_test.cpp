@@ -67,6 +67,7 @@ TEST(RulesTest, the_catalogue_has_these_rules_under_stable_ids) {
                                                 "review-off-period",
                                                 "cut-off-by-unfit-sensor",
                                                 "pad-hours-empty",
+                                                "setting-out-of-range",
                                                 "setting-off-resolution",
                                                 "rests-against-intent",
                                                 "start-temperature-high",
@@ -144,7 +145,8 @@ TEST(RulesTest, a_rule_names_its_findings_after_itself_and_gives_remedy_and_sour
                                  house_with_contradicting_settings(40.0),
                                  house_with_unfit_sensor(true),
                                  house_with_unfit_sensor(false),
-                                 house_with_chosen_limits()};
+                                  house_with_chosen_limits(),
+                                  house_with_unusual_settings()};
     for (const auto& rule : all_rules()) {
         std::vector<Finding> findings;
         for (auto& house : houses) {

@@ -23,6 +23,8 @@ ColumnLayout {
     required property string typedNumber
     required property string typedUnit
     required property string range
+    required property string warning
+    required property bool minus
     required property var units
     required property var choices
     required property string beside
@@ -44,7 +46,7 @@ ColumnLayout {
             units: units,
             hint: why,
             rangeText: range,
-            negative: type === "quantity" && (range.startsWith("-") || range.startsWith("−")),
+            negative: minus,
             timeOfDay: type === "time",
             mayBeEmpty: true,
             check: text => {
@@ -65,7 +67,7 @@ ColumnLayout {
             value: line.number.length > 0 && line.unit.length > 0 ? line.number + " " + line.unit : line.number
             placeholder: qsTr("not entered")
             hint: line.why.length > 0 && line.beside.length > 0 ? line.why + "\n" + line.beside : line.why + line.beside
-            errorText: line.problem
+            errorText: line.problem.length > 0 ? line.problem : line.warning
             readOnly: line.readOnly
             onClicked: line.askNumber()
             Layout.fillWidth: true

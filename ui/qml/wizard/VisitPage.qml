@@ -81,7 +81,7 @@ FocusScope {
                     anchors.fill: place
                     visit: page.visit
                     settings: page.visit.found
-                    findings: page.visit.advice.foundFindings
+                    findings: page.visit.advice.foundSettingFindings
                     pad: numberPad
                 }
             }
