@@ -7,6 +7,8 @@
 #include "base/numbers.h"
 #include "cycle/bank_evidence.h"
 #include "cycle/explain.h"
+#include "cycle/pump_runs.h"
+#include "cycle/template_fit.h"
 #include "cycle/when_pads_may_run.h"
 
 namespace wetfront {
@@ -245,7 +247,9 @@ void add_ratio(const TimerWork& work, TimerAdvice& advice) {
 void decide(const TimerWork& work, const VisitWeather& weather, TimerAdvice& advice) {
     if (work.timer.kind == TimerKind::on_demand) {
         advice.verdict =
-            WF_TEXT("This timer runs the pump all the while the pads are called for: nothing to set.");
+            advice.when_pads_may_run.empty()
+                ? WF_TEXT("This timer runs the pump all the while the pads are called for: nothing to set.")
+                : WF_TEXT("This timer runs the pump all the while the pads are called for: no cycle to set.");
         return;
     }
     if (work.banks.empty()) {
@@ -442,6 +446,10 @@ Advice advise(const VisitFile& file, VisitWater water, const CycleMargins& margi
         add_ratio(work, timer_advice);
         decide(work, weather, timer_advice);
         add_assumed(work, timer_advice, advice);
+        if (const auto* controller = described_controller(timer)) {
+            timer_advice.fit = fit_to_template(*controller, timer_advice, margins,
+                                               measured_fill(file.house, timings, timer));
+        }
         advice.timers.push_back(std::move(timer_advice));
     }
     return advice;
@@ -467,6 +475,10 @@ TimerSettings as_settings(const TimerAdvice& advice) {
     }
     settings.continuous_intended = !advice.cycled;
     return settings;
+}
+
+TimerSettings settings_to_enter(const TimerAdvice& advice) {
+    return advice.fit ? advice.fit->settings : as_settings(advice);
 }
 
 }  // namespace wetfront
