@@ -26,6 +26,7 @@ ColumnLayout {
     required property var units
     required property var choices
     required property string beside
+    required property bool fixed  // only shown: it is said elsewhere
 
     property string problem
 
@@ -61,7 +62,7 @@ ColumnLayout {
             value: line.number.length > 0 && line.unit.length > 0 ? line.number + " " + line.unit : line.number
             placeholder: qsTr("not entered")
             hint: line.why.length > 0 && line.beside.length > 0 ? line.why + "\n" + line.beside : line.why + line.beside
-            readOnly: line.readOnly
+            readOnly: line.readOnly || line.fixed
             onClicked: line.askNumber()
             Layout.fillWidth: true
         }
@@ -69,7 +70,7 @@ ColumnLayout {
     Repeater {
         model: line.type === "text" ? 1 : 0
         delegate: TextFieldRow {
-            enabled: !line.readOnly
+            enabled: !line.readOnly && !line.fixed
             label: line.label
             text: line.entry
             hint: line.why
@@ -82,8 +83,8 @@ ColumnLayout {
     Repeater {
         model: line.type === "choice" || line.type === "yesno" ? 1 : 0
         delegate: ChoiceRow {
-            enabled: !line.readOnly
-            label: line.label
+            enabled: !line.readOnly && !line.fixed
+            label: line.fixed ? qsTr("%1 – %2").arg(line.label).arg(line.why) : line.label
             model: line.choices
             current: line.entry
             onChosen: value => line.enter(value)
