@@ -7,7 +7,9 @@
 #include "base/numbers.h"
 #include "cycle/bank_evidence.h"
 #include "cycle/explain.h"
+#include "cycle/pump_runs.h"
 #include "cycle/shortest_entry.h"
+#include "cycle/template_fit.h"
 #include "cycle/when_pads_may_run.h"
 
 namespace wetfront {
@@ -249,7 +251,9 @@ void add_ratio(const TimerWork& work, TimerAdvice& advice) {
 void decide(const TimerWork& work, const VisitWeather& weather, TimerAdvice& advice) {
     if (work.timer.kind == TimerKind::on_demand) {
         advice.verdict =
-            WF_TEXT("This timer runs the pump all the while the pads are called for: nothing to set.");
+            advice.when_pads_may_run.empty()
+                ? WF_TEXT("This timer runs the pump all the while the pads are called for: nothing to set.")
+                : WF_TEXT("This timer runs the pump all the while the pads are called for: no cycle to set.");
         return;
     }
     if (work.banks.empty()) {
@@ -447,6 +451,10 @@ Advice advise(const VisitFile& file, VisitWater water) {
         add_ratio(work, timer_advice);
         decide(work, weather, timer_advice);
         add_assumed(work, timer_advice, advice);
+        if (const auto* controller = described_controller(timer)) {
+            timer_advice.fit = fit_to_template(*controller, timer_advice, advice.advice.margins,
+                                               measured_fill(file.house, timings, timer));
+        }
         advice.timers.push_back(std::move(timer_advice));
     }
     return advice;
@@ -472,6 +480,10 @@ TimerSettings as_settings(const TimerAdvice& advice) {
     }
     settings.continuous_intended = !advice.cycled;
     return settings;
+}
+
+TimerSettings settings_to_enter(const TimerAdvice& advice) {
+    return advice.fit ? advice.fit->settings : as_settings(advice);
 }
 
 }  // namespace wetfront

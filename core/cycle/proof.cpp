@@ -7,6 +7,7 @@
 #include "cycle/drip_return.h"
 #include "cycle/labels.h"
 #include "cycle/proof_causes.h"
+#include "cycle/pump_runs.h"
 #include "records/setting_ranges.h"
 
 namespace wetfront {
@@ -50,30 +51,40 @@ struct Set {
     std::optional<Duration> on_least;
     std::optional<Duration> on_most;
     std::optional<Duration> base;
-    bool never_rests = false;  ///< it has no cycle
+    bool never_rests = false;   ///< it has no cycle
+    bool fill_missing = false;  ///< its on-times count from a full header, and no fill time is known
 };
 
-Set set_in(const Timer& timer, const TimerSettings* as_read) {
+// In runs of the pump. Where its on-times count from a full header, the run may be any that the headers of
+// its banks make of them.
+Set set_in(const VisitFile& file, const VisitTimings& timings, const Timer& timer) {
     Set set;
+    const auto* entered = file.visit.left_of(timer.id);
     set.never_rests = timer.kind == TimerKind::on_demand;
-    if (as_read == nullptr || set.never_rests) {
+    if (entered == nullptr || set.never_rests) {
         return set;
     }
-    const auto left = without_unusual(*as_read);
+    const auto runs = pump_runs(file.house, timings, timer, without_unusual(*entered));
+    const auto* left = &runs.settings;
+    const auto spread = runs.fill ? runs.fill->longest - runs.fill->shortest : seconds(0.0);
+    set.fill_missing = runs.fill_missing;
     const auto value = [](const Optional<Duration>& entry) {
         return entry ? std::optional{entry->value()} : std::nullopt;
     };
-    set.period = value(left.period);
-    set.base = value(left.base_on_time);
-    set.on_least = set.on_most = set.base;
-    const auto ceiling = value(left.on_time_ceiling);
+    set.period = value(left->period);
+    set.base = value(left->base_on_time);
+    set.on_least = set.base;
+    const auto most = set.base ? std::optional{*set.base + spread} : std::nullopt;
+    set.on_most = most;
+    const auto ceiling = value(left->on_time_ceiling);
     if (timer.kind == TimerKind::trimmed && set.base && ceiling) {
-        set.on_most = larger(*set.base, *ceiling);
+        set.on_most = larger(*most, *ceiling);
     }
-    if (left.shown_on_time) {
-        set.on_least = set.on_most = left.shown_on_time->value();
+    if (left->shown_on_time) {
+        set.on_least = left->shown_on_time->value();
+        set.on_most = *set.on_least + spread;
     }
-    if (set.period && set.base && in_seconds(*set.base) >= in_seconds(*set.period) - same_s) {
+    if (set.period && most && in_seconds(*most) >= in_seconds(*set.period) - same_s) {
         set.never_rests = true;
         set.on_least = set.base;
         set.on_most.reset();
@@ -96,7 +107,7 @@ public:
           timer_{timer},
           tolerances_{tolerances},
           uncertainty_{uncertainty},
-          set_{set_in(timer, file.visit.left_of(timer.id))},
+          set_{set_in(file, timings, timer)},
           changed_{changed_in(file.visit.left_of(timer.id))},
           runs_{watched_runs(file.visit.marks, banks_of_pumps(file.house))},
           banks_{file.house.banks_of(timer)} {
@@ -429,6 +440,10 @@ private:
     /// A fill or a return of the drip that there is nothing to compare with is none of it: it was watched.
     [[nodiscard]] std::vector<Message> missing_from(const TimerProof& proof) const {
         std::vector<Message> missing;
+        if (set_.fill_missing) {
+            missing.emplace_back(
+                WF_TEXT("the fill time of every bank, as this controller counts from a full header"));
+        }
         for (const auto& line : proof.lines) {
             const bool of_timer = line.what == ProofQuantity::period || line.what == ProofQuantity::on_time;
             const bool looked_at =

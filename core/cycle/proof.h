@@ -57,12 +57,12 @@ enum class ProofQuantity {
 struct ProofLine {
     ProofQuantity what = ProofQuantity::period;
     Id pump;
-    Id bank;                                    ///< empty for period and on-time
-    std::optional<TimingResult> seen;           ///< over the runs that count
-    std::optional<bool> answer;                 ///< what was looked at: drips evenly, has a dry patch
-    std::optional<Duration> set;                ///< as left in the timer: period, base on-time
-    std::optional<Duration> least;              ///< expected: from here ...
-    std::optional<Duration> most;               ///< ... to here; none: no limit on that side
+    Id bank;                           ///< empty for period and on-time
+    std::optional<TimingResult> seen;  ///< over the runs that count
+    std::optional<bool> answer;        ///< what was looked at: drips evenly, has a dry patch
+    std::optional<Duration> set;       ///< as left in the timer: period, base on-time (from pump start)
+    std::optional<Duration> least;     ///< expected: from here ...
+    std::optional<Duration> most;      ///< ... to here; none: no limit on that side
     std::optional<Duration> expected_expanded;  ///< U of what is expected, where it was measured itself
     Duration tolerance = seconds(0.0);          ///< beyond least and most
     Duration expanded = seconds(0.0);           ///< U of seen minus expected: the one that decides

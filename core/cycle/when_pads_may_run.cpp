@@ -272,8 +272,23 @@ void add_notes(const PadsWork& work, PadsAdvice& advice) {
     }
 }
 
-// The other kinds of timer have no such settings, but something calls for their pads.
+bool on_controller(const Timer& timer, Setting setting) {
+    return timer.controller && std::ranges::any_of(timer.controller->settings, [&](const auto& described) {
+               return setting_of(described.setting) == setting;
+           });
+}
+
+// The other kinds of timer have few such settings or none, but something calls for their pads.
 void tell_caller(const PadsWork& work, const std::optional<AdvisedHours>& told, PadsAdvice& advice) {
+    const auto& timer = work.asked.timer;
+    if (on_controller(timer, Setting::start_temperature)) {
+        if (told && !on_controller(timer, Setting::pad_hours_from)) {
+            advice.notes.push_back({WF_TEXT("This timer has no pad hours: let what calls for these pads do "
+                                            "so between %1 and %2 only."),
+                                    {any(told->from, Scale::clock), any(told->to, Scale::clock)}});
+        }
+        return;
+    }
     if (!work.start) {
         advice.notes.push_back(why_no_start(work).explanation);
     } else if (told) {
@@ -321,7 +336,9 @@ PadsAdvice when_pads_may_run(const PadsQuestion& question) {
     }
     add_notes(work, advice);
     if (question.timer.kind != TimerKind::trimmed) {
-        advice.settings.clear();
+        std::erase_if(advice.settings, [&](const SettingAdvice& each) {
+            return !on_controller(question.timer, each.setting);
+        });
         tell_caller(work, told, advice);
     }
     return advice;

@@ -246,6 +246,7 @@ void each_field(R& timer, V&& visit) {
                 WF_TEXT("Without it, any period is assumed to be possible."), 0.1, 3600.0},
           timer.period_resolution);
     visit(Field{"template_id", ""}, timer.template_id);
+    visit(Field{"controller", WF_TEXT("Setting template")}, timer.controller);
 }
 
 template <class R, class V>

@@ -141,8 +141,8 @@ Message label_of(SettingGroup group) {
     return {};
 }
 
-std::optional<AnyQuantity> held(const TimerSettings& settings, Setting setting) {
-    const auto* row = settings.trim_rows.empty() ? nullptr : &settings.trim_rows.front();
+std::optional<AnyQuantity> held(const TimerSettings& settings, Setting setting, std::size_t at) {
+    const auto* row = at < settings.trim_rows.size() ? &settings.trim_rows[at] : nullptr;
     switch (setting) {
         case Setting::start_temperature:
             return value_of(settings.start_temperature);

@@ -1,16 +1,24 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "base/clock.h"
-#include "records/house.h"
+#include "base/enum_names.h"
+#include "base/ids.h"
 #include "records/time_of_day.h"
 #include "units/message.h"
 
 namespace wetfront {
+
+enum class TimerKind {
+    trimmed,         ///< all settings: on-time trimmed by temperature
+    fixed_interval,  ///< on-time and period only
+    on_demand,       ///< pump on while called for
+};
 
 /// Degrees above target, and what the on-time gains (or, negative, loses) at a review.
 struct TrimRow {
@@ -31,6 +39,8 @@ struct Moment {
 [[nodiscard]] bool before(const Moment& one, const Moment& other);
 
 /// What stands in a timer, in the four groups in which a grower asks. Nothing is "not set" or "not asked".
+/// Base, ceiling and shown on-time are as they stand on the controller, in its own counting; the pump's runs
+/// behind them are made by pump_runs().
 struct TimerSettings {
     Id timer;
     // When pads may run
@@ -84,15 +94,31 @@ enum class Setting {
     rinse_at,
     rinse_length,
 };
+inline constexpr std::array all_settings{Setting::start_temperature, Setting::lowest_house_temperature,
+                                         Setting::humidity_cut_off,  Setting::pad_hours_from,
+                                         Setting::pad_hours_to,      Setting::period,
+                                         Setting::base_on_time,      Setting::on_time_ceiling,
+                                         Setting::trim_step,         Setting::trim_dead_band,
+                                         Setting::review_interval,   Setting::rinse_at,
+                                         Setting::rinse_length};
 enum class SettingGroup { when_pads_may_run, how_long, how_it_adapts, rinse };
+inline constexpr std::array all_groups{SettingGroup::when_pads_may_run, SettingGroup::how_long,
+                                       SettingGroup::how_it_adapts, SettingGroup::rinse};
 
 [[nodiscard]] std::string_view key_of(Setting setting);  ///< "base_on_time"
 [[nodiscard]] Message label_of(Setting setting);         ///< "Base on-time"
 [[nodiscard]] SettingGroup group_of(Setting setting);
 [[nodiscard]] Message label_of(SettingGroup group);
 
-/// What a timer holds for that setting; trim step is that of the first row. A time of day is what has passed
-/// since midnight, with Scale::clock. None if not set.
-[[nodiscard]] std::optional<AnyQuantity> held(const TimerSettings& settings, Setting setting);
+/// What a timer holds for that setting; `row` counts from 0 and matters for trim rows only. A time of day is
+/// what has passed since midnight, with Scale::clock. None if not set.
+[[nodiscard]] std::optional<AnyQuantity> held(const TimerSettings& settings, Setting setting,
+                                              std::size_t row = 0);
+
+// clang-format off
+template <> struct EnumNames<TimerKind> { static constexpr std::array all{
+    EnumName{TimerKind::trimmed, "trimmed"}, EnumName{TimerKind::fixed_interval, "fixed interval"},
+    EnumName{TimerKind::on_demand, "on demand"}}; };
+// clang-format on
 
 }  // namespace wetfront

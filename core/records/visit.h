@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "records/settings.h"
+#include "records/house.h"
 #include "timing/readings.h"
 
 namespace wetfront {

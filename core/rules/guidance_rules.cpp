@@ -33,7 +33,7 @@ std::vector<TimerView> timers_with_start_for_older_birds(const RuleInputs& input
     }
     std::vector<TimerView> views;
     for (const auto& view : timers_with_settings(inputs)) {
-        if (view.settings.start_temperature) {
+        if (view.settings().start_temperature) {
             views.push_back(view);
         }
     }
@@ -46,7 +46,7 @@ Finding start_finding(const TimerView& view, const char* rule, Severity severity
     finding.remedy = {WF_TEXT("Set it to between %1 and %2, with all tunnel fans on before."),
                       {any(view.margins.coolest_start), any(view.margins.warmest_start)}};
     finding.source = limit_source(view.margins, {Limit::start_band, Limit::older_birds}, start_source);
-    finding.values = {{"start_temperature", any(view.settings.start_temperature->value())},
+    finding.values = {{"start_temperature", any(view.settings().start_temperature->value())},
                       {"beyond", any(beyond)}};
     return finding;
 }
@@ -57,7 +57,7 @@ std::vector<Finding> start_temperature_low(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_with_start_for_older_birds(inputs)) {
         const auto coolest = coolest_start(view.margins);
-        const TemperatureDifference below = coolest - view.settings.start_temperature->value();
+        const TemperatureDifference below = coolest - view.settings().start_temperature->value();
         if (in_si(below) <= rounding) {
             continue;
         }
@@ -65,7 +65,7 @@ std::vector<Finding> start_temperature_low(const RuleInputs& inputs) {
         finding.message = {
             WF_TEXT("Pads may start at %1, %2 below the %3 from which older birds need them: air is wetted "
                     "where moving it would do, litter gets damp, and water is used for little."),
-            {any(view.settings.start_temperature->value()), any(below), any(coolest)}};
+            {any(view.settings().start_temperature->value()), any(below), any(coolest)}};
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -75,14 +75,14 @@ std::vector<Finding> start_temperature_high(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     const auto warmest_start = inputs.advice.margins.warmest_start;
     for (const auto& view : timers_with_start_for_older_birds(inputs)) {
-        const TemperatureDifference above = view.settings.start_temperature->value() - warmest_start;
+        const TemperatureDifference above = view.settings().start_temperature->value() - warmest_start;
         if (in_si(above) <= rounding) {
             continue;
         }
         auto finding = start_finding(view, "start-temperature-high", Severity::fault, above);
         finding.message = {WF_TEXT("Pads wait until the house is at %1, %2 above the %3 by which birds of %4 "
                                    "days need them: they stand that much hotter before any cooling begins."),
-                           {any(view.settings.start_temperature->value()), any(above), any(warmest_start),
+                           {any(view.settings().start_temperature->value()), any(above), any(warmest_start),
                             static_cast<int>(std::lround(*inputs.file.visit.conditions.bird_age_days))}};
         findings.push_back(std::move(finding));
     }
@@ -174,11 +174,11 @@ AbsolutePressure pressure_of(const VisitWeather& weather) {
 }
 
 std::optional<CutOff> cut_off_of(const RuleInputs& inputs, const TimerView& view) {
-    if (!view.settings.start_temperature || !view.settings.humidity_cut_off || view.banks.empty()) {
+    if (!view.settings().start_temperature || !view.settings().humidity_cut_off || view.banks.empty()) {
         return std::nullopt;
     }
-    CutOff cut_off{view, view.settings.start_temperature->value(), view.settings.humidity_cut_off->value(),
-                   pressure_of(inputs.advice.weather)};
+    CutOff cut_off{view, view.settings().start_temperature->value(),
+                   view.settings().humidity_cut_off->value(), pressure_of(inputs.advice.weather)};
     for (const auto* bank : view.banks) {
         const auto pad = effectiveness_of(inputs.file, inputs.advice.weather, *bank);
         if (pad.origin == Origin::assumed || in_si(pad.value) <= 0.0) {

@@ -50,10 +50,10 @@ std::vector<Hours> hours_of(const RuleInputs& inputs) {
     }
     for (const auto& view : timers_with_settings(inputs)) {
         const auto pad = best_pad(inputs, view);
-        if (!view.has_pad_hours() || !view.settings.start_temperature || !pad) {
+        if (!view.has_pad_hours() || !view.settings().start_temperature || !pad) {
             continue;
         }
-        const auto start = view.settings.start_temperature->value();
+        const auto start = view.settings().start_temperature->value();
         const auto helpful = helpful_hours(*day, start, *pad, margins);
         if (!helpful || helpful.value().when == HelpfulHours::When::never) {
             continue;
@@ -140,7 +140,7 @@ std::vector<Finding> pad_hours_end_in_heat(const RuleInputs& inputs) {
                 ? Message{WF_TEXT("Pad hours end at %1, but on the design day it is at or above the start "
                                   "temperature of %2 long after: %3 without pads, at up to %4 outside, up to "
                                   "%5 hotter than need be."),
-                          {hours.view.settings.pad_hours_to->since_midnight(), any(hours.start),
+                          {hours.view.settings().pad_hours_to->since_midnight(), any(hours.start),
                            any(of_minutes(missed.minutes)), any(missed.hottest), any(missed.cooling)}}
                 : too_close(hours, missed);
         finding.remedy = open_hours(hours);
@@ -163,7 +163,7 @@ std::vector<Finding> pad_hours_begin_in_heat(const RuleInputs& inputs) {
                 ? Message{WF_TEXT("Pad hours begin at %1, but on the design day it is at or above the start "
                                   "temperature of %2 long before: %3 without pads, at up to %4 outside, up "
                                   "to %5 hotter than need be."),
-                          {hours.view.settings.pad_hours_from->since_midnight(), any(hours.start),
+                          {hours.view.settings().pad_hours_from->since_midnight(), any(hours.start),
                            any(of_minutes(missed.minutes)), any(missed.hottest), any(missed.cooling)}}
                 : too_close(hours, missed);
         finding.remedy = open_hours(hours);
@@ -209,12 +209,12 @@ Dry dry_after(const RuleInputs& inputs, const Hours& hours, int end) {
 
 /// The end of the hours, on the side after the hottest hour.
 int end_of(const Hours& hours) {
-    const int to = hours.view.settings.pad_hours_to->minutes;
+    const int to = hours.view.settings().pad_hours_to->minutes;
     return to < hours.hottest ? to + minutes_of_day : to;
 }
 
 int begin_of(const Hours& hours) {
-    const int from = hours.view.settings.pad_hours_from->minutes;
+    const int from = hours.view.settings().pad_hours_from->minutes;
     return from > hours.hottest ? from - minutes_of_day : from;
 }
 
@@ -240,7 +240,7 @@ std::vector<Finding> pad_hours_into_night(const RuleInputs& inputs) {
             continue;
         }
         auto finding = finding_on(hours.view, nullptr, "pad-hours-into-night", Severity::waste);
-        const auto to = hours.view.settings.pad_hours_to->since_midnight();
+        const auto to = hours.view.settings().pad_hours_to->since_midnight();
         const auto stops_helping = clock(hours.helpful_to);
         const auto extra_wet = any(of_minutes(extra));
         if (stays_wet) {
@@ -279,7 +279,7 @@ std::vector<Finding> pad_hours_begin_early(const RuleInputs& inputs) {
         const auto outside =
             air_at(*inputs.advice.weather.day, begin + minutes_of_day, hours.view.margins).dry_bulb;
         auto finding = finding_on(hours.view, nullptr, "pad-hours-begin-early", Severity::waste);
-        const auto from = hours.view.settings.pad_hours_from->since_midnight();
+        const auto from = hours.view.settings().pad_hours_from->since_midnight();
         finding.message = {
             WF_TEXT("Pads may run from %1 on, %2 before they begin to help on the design day: it is %3 "
                     "outside, and birds' heat alone can call for pads in damp morning air."),
@@ -296,8 +296,8 @@ std::vector<Finding> pad_hours_begin_early(const RuleInputs& inputs) {
 std::vector<Finding> pad_hours_empty(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_with_settings(inputs)) {
-        const auto& from = view.settings.pad_hours_from;
-        if (view.timer.kind != TimerKind::trimmed || !from || from != view.settings.pad_hours_to) {
+        const auto& from = view.settings().pad_hours_from;
+        if (!view.can_hold(TemplateKey::pad_hours_from) || !from || from != view.settings().pad_hours_to) {
             continue;
         }
         auto finding = finding_on(view, nullptr, "pad-hours-empty", Severity::note);

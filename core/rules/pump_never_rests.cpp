@@ -49,7 +49,7 @@ std::optional<Saving> saving_of_cycle(const RuleInputs& inputs, const TimerView&
 
 /// Running without rest is intended, is all that this timer can do, or is what the advice comes to.
 bool nothing_to_change(const TimerView& view) {
-    const auto& intended = view.settings.continuous_intended;
+    const auto& intended = view.settings().continuous_intended;
     const bool only_way = view.timer.kind == TimerKind::on_demand && !intended;
     return intended.value_or(false) || only_way || view.no_cycle_fits();
 }
@@ -58,7 +58,7 @@ Severity severity_of(const TimerView& view, const std::optional<Saving>& saving)
     if (nothing_to_change(view)) {
         return Severity::note;
     }
-    if (view.settings.continuous_intended) {
+    if (view.settings().continuous_intended) {
         return Severity::fault;
     }
     return saving ? Severity::waste : Severity::note;
@@ -104,12 +104,12 @@ Message what_a_cycle_saves(const Saving& saving) {
 }
 
 Message consequence(const TimerView& view, const std::optional<Saving>& saving) {
-    if (view.settings.continuous_intended.value_or(false)) {
+    if (view.settings().continuous_intended.value_or(false)) {
         return WF_TEXT("that is what is wanted here");
     }
     if (view.timer.kind == TimerKind::on_demand) {
-        return view.settings.continuous_intended ? Message{WF_TEXT("a cycle was wanted here")}
-                                                 : Message{WF_TEXT("no cycle would cool better")};
+        return view.settings().continuous_intended ? Message{WF_TEXT("a cycle was wanted here")}
+                                                   : Message{WF_TEXT("no cycle would cool better")};
     }
     if (view.no_cycle_fits()) {
         return WF_TEXT("no cycle keeps these pads wet, and running without rest is what is advised");
@@ -117,7 +117,7 @@ Message consequence(const TimerView& view, const std::optional<Saving>& saving) 
     if (saving) {
         return what_a_cycle_saves(*saving);
     }
-    if (view.settings.continuous_intended) {
+    if (view.settings().continuous_intended) {
         return WF_TEXT("a cycle was wanted here");
     }
     return WF_TEXT("whether a cycle cools the same is not known, because readings are missing");

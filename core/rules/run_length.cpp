@@ -37,9 +37,9 @@ std::optional<TimedBank> slowest_to_wet(const TimerView& view, const VisitTiming
 
 /// The rinse of a timer, where one runs: none where pad hours keep it off.
 std::optional<Duration> rinse_of(const TimerView& view) {
-    const auto& at = view.settings.rinse_at;
-    const auto& length = view.settings.rinse_length;
-    if (view.timer.kind != TimerKind::trimmed || !length || (at && !view.pads_may_run_at(at->minutes))) {
+    const auto& at = view.settings().rinse_at;
+    const auto& length = view.settings().rinse_length;
+    if (!view.can_hold(TemplateKey::rinse_length) || !length || (at && !view.pads_may_run_at(at->minutes))) {
         return std::nullopt;
     }
     return length->value();
@@ -179,7 +179,7 @@ Message ceiling_message(const TimerView& view, const TimedBank& slowest, Duratio
         return {WF_TEXT("The longest timed run of %1 is shorter than the %2 that %3 needs from dry, so only "
                         "the rinse "
                         "of %4 wets its far end."),
-                {any(longest), wet_through, name, any(view.settings.rinse_length->value())}};
+                {any(longest), wet_through, name, any(view.settings().rinse_length->value())}};
     }
     if (const auto rinse = rinse_of(view); drips_in && *drips_in == 1 && rinse) {
         return {WF_TEXT("The longest timed run of %1 is shorter than the %2 that %3 needs from dry: only the "
@@ -209,7 +209,7 @@ bool leaves_rest(const TimerView& view, Duration ceiling) {
 Message keep_wetting(const TimerView& view, const TimingResult& wet_through) {
     if (rinse_covers(view, wet_through.mean)) {
         return {WF_TEXT("Keep the rinse of %1: the pads have to be wet through before birds depend on them."),
-                {any(view.settings.rinse_length->value())}};
+                {any(view.settings().rinse_length->value())}};
     }
     return WF_TEXT(
         "Let the runs begin early enough for the pads to be wet through before birds depend on them.");

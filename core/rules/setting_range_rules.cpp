@@ -5,6 +5,7 @@
 #include <array>
 #include <string_view>
 
+#include "cycle/template_steps.h"
 #include "records/setting_ranges.h"
 #include "rules/timer_view.h"
 
@@ -84,13 +85,54 @@ Finding finding_about(const TimerView& view, const UnusualSetting& unusual) {
     return finding;
 }
 
+bool lies_beyond(const TemplateSetting& setting, const AnyQuantity& value) {
+    return !step_for(setting, value, StepDirection::up) || !step_for(setting, value, StepDirection::down);
+}
+
+Finding finding_about(const TimerView& view, const TemplateSetting& setting, const AnyQuantity& value) {
+    const auto least = quantity_of(setting, *setting.least);
+    const auto most = last_step(setting);
+    auto finding = finding_on(view, nullptr, "setting-not-on-controller", Severity::note);
+    finding.message = {
+        WF_TEXT("%1 (%2) of %3 cannot stand in this controller as it is described: it holds %4 to "
+                "%5."),
+        {label_of(setting.setting), setting.label, value, least, most}};
+    finding.remedy =
+        WF_TEXT("Read it again at the controller; if it stands there, correct the setting template.");
+    finding.source = "the setting template chosen for this timer";
+    finding.values = {{"found", value}, {"least", least}, {"most", most}};
+    return finding;
+}
+
 }  // namespace
 
 std::vector<Finding> setting_out_of_range(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_with_settings(inputs)) {
-        for (const auto& unusual : unusual_settings(view.settings)) {
+        for (const auto& unusual : unusual_settings(view.on_controller)) {
             findings.push_back(finding_about(view, unusual));
+        }
+    }
+    return findings;
+}
+
+std::vector<Finding> setting_not_on_controller(const RuleInputs& inputs) {
+    std::vector<Finding> findings;
+    for (const auto& view : timers_with_settings(inputs)) {
+        const auto* described = described_controller(view.timer);
+        if (described == nullptr) {
+            continue;
+        }
+        for (const auto& setting : described->settings) {
+            const bool of_rows = setting.setting == TemplateKey::trim_above_target ||
+                                 setting.setting == TemplateKey::trim_change;
+            const auto rows = of_rows ? view.on_controller.trim_rows.size() : std::size_t{1};
+            for (std::size_t row = 0; row < rows; ++row) {
+                const auto value = held(view.on_controller, setting.setting, row);
+                if (value && lies_beyond(setting, *value)) {
+                    findings.push_back(finding_about(view, setting, *value));
+                }
+            }
         }
     }
     return findings;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <algorithm>
 
+#include "cycle/pump_runs.h"
 #include "pad/wetting_column.h"
 #include "records/setting_ranges.h"
 #include "sheet/blocks.h"
@@ -76,12 +77,14 @@ const BankTimings* slowest_bank(const VisitFile& file, const VisitTimings& timin
 }
 
 std::optional<CycleStrip> cycle_strip(const VisitFile& file, const VisitTimings& timings,
-                                      const TimerSettings& as_read, Message label,
+                                      const TimerSettings& entered, Message label,
                                       std::optional<double> evaporation_ratio) {
-    const auto settings = without_unusual(as_read);
-    const auto* timer = file.house.timer(settings.timer);
-    if (timer == nullptr ||
-        (timer->kind != TimerKind::on_demand && !(settings.period && settings.base_on_time))) {
+    const auto* timer = file.house.timer(entered.timer);
+    if (timer == nullptr) {
+        return std::nullopt;
+    }
+    const auto settings = pump_runs(file.house, timings, *timer, without_unusual(entered)).settings;
+    if ((timer->kind != TimerKind::on_demand && !(settings.period && settings.base_on_time))) {
         return std::nullopt;
     }
     auto strip = strip_of_run(settings, *timer, std::move(label));
@@ -126,15 +129,17 @@ void add_timelines(Blocks& blocks, const SheetInputs& inputs) {
                              ? std::nullopt
                              : cycle_strip(inputs.file, inputs.timings, *settings, label, ratio);
             if (!strip) {
+                const bool counted = settings != nullptr && settings->period && settings->base_on_time;
                 strip.emplace().label = {
-                    WF_TEXT("%1: period or on-time not entered, or outside what is usual"),
+                    counted ? WF_TEXT("%1: on-time from a full header, and no fill time is known")
+                            : WF_TEXT("%1: period or on-time not entered, or outside what is usual"),
                     {std::move(label)}};
             }
             timeline.strips.push_back(*std::move(strip));
         };
         std::optional<TimerSettings> advised;
         if (advice != nullptr) {
-            advised = as_settings(*advice);
+            advised = settings_to_enter(*advice);
         }
         add(visit.found_of(timer.id), WF_TEXT("found"));
         add(advised ? &*advised : nullptr, WF_TEXT("advised"));

@@ -21,8 +21,9 @@ class AdviceViewModel : public QObject {
     Q_PROPERTY(QString verdict READ verdict NOTIFY changed)
     Q_PROPERTY(QString truth READ truth NOTIFY changed)
     Q_PROPERTY(QString truthSource READ truthSource NOTIFY changed)
-    /// {title, rows: [{label, found, advised, left, brief, foundDiffers, leftDiffers, setting}]}. Where no
-    /// value is advised, `brief` says why; the differs are what the difference from the advice means.
+    /// {title, rows: [{label, trade (the trade's name where the label is a firm's own), found, advised, left,
+    /// brief, foundDiffers, leftDiffers, setting}]}. Where no value is advised, `brief` says why; the differs
+    /// are what the difference from the advice means.
     Q_PROPERTY(QVariantList groups READ groups NOTIFY changed)
     Q_PROPERTY(QVariantList banks READ banks NOTIFY changed)  ///< {name, decides, text}
     Q_PROPERTY(QStringList missing READ missing NOTIFY changed)
@@ -72,6 +73,9 @@ signals:
 private:
     void follow_record();
     [[nodiscard]] const TimerAdvice* advice() const;
+    [[nodiscard]] const SettingTemplate* described() const;
+    [[nodiscard]] QVariantMap controller_row(const TemplateLine& line, const TimerSettings& found,
+                                             const TimerSettings& left) const;
     [[nodiscard]] QStringList texts(const std::vector<Message>& messages) const;
 
     VisitRecord& record_;

@@ -21,9 +21,13 @@ struct FormField {
 
     Type type = Type::text;
     Field about{"", ""};
-    QString title;             ///< a name in front of the label, where several things have the same line
-    bool spare = false;        ///< of the empty item at the end of a list: there to be filled in
-    std::optional<Kind> kind;  ///< of a quantity
+    QString title;      ///< a name in front of the label, where several things have the same line
+    QString own_label;  ///< of a described controller: in place of the field's label
+    QString own_range;  ///< and of the field's range
+    const Unit* own_unit = nullptr;  ///< and of the reader's units: shown and typed in it, whatever these are
+    bool fixed = false;              ///< only shown: it is said elsewhere
+    bool spare = false;              ///< of the empty item at the end of a list: there to be filled in
+    std::optional<Kind> kind;        ///< of a quantity
     std::vector<std::pair<QString, QString>> choices;      ///< value and words, of a choice
     std::function<QString()> entry;                        ///< as entered; empty: not entered
     std::function<std::optional<AnyQuantity>()> quantity;  ///< of a quantity
@@ -60,6 +64,7 @@ public:
         ChoicesRole,      ///< list of {value, text}
         BesideRole,       ///< what to compare it with: "found 30 s, advised 85 s"
         OwnRole,          ///< value that it goes back to when the entry is taken out; empty: no such value
+        FixedRole,        ///< bool: only shown, it is said elsewhere
     };
 
     FormModel(const Formatter& formatter, QObject* parent);

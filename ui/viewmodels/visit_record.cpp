@@ -14,6 +14,16 @@ VisitRecord::VisitRecord(const Context& context, VisitFile file, QObject* parent
     : QObject{parent}, context_{context}, file_{std::move(file)} {
     retry_.setInterval(retry_ms);
     connect(&retry_, &QTimer::timeout, this, &VisitRecord::store_waiting_marks);
+    for (auto& timer : file_.house.timers) {
+        if (timer.template_id.empty() || timer.controller) {
+            continue;
+        }
+        // A record from before templates were taken into the house names one only.
+        const auto named = context_.store.setting_template(timer.template_id);
+        if (named && named.value().kind == timer.kind && check_template(named.value(), "")) {
+            choose_controller(timer, named.value());
+        }
+    }
 }
 
 Result<void> VisitRecord::announce(Result<void> result) {

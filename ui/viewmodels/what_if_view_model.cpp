@@ -79,7 +79,7 @@ std::optional<TimerSettings> WhatIfViewModel::beginning() {
         return std::nullopt;
     }
     if (const auto* advice = record_.advice().of(timer_)) {
-        auto advised = as_settings(*advice);
+        auto advised = settings_to_enter(*advice);
         if (advised.period && advised.base_on_time) {
             return advised;
         }
@@ -100,7 +100,7 @@ bool WhatIfViewModel::possible() {
 
 bool WhatIfViewModel::fromAdvice() {
     const auto* advice = record_.advice().of(timer_);
-    return advice != nullptr && as_settings(*advice).period.has_value();
+    return advice != nullptr && settings_to_enter(*advice).period.has_value();
 }
 
 void WhatIfViewModel::setOpen(bool open) {
@@ -161,7 +161,7 @@ void WhatIfViewModel::begin() {
 void WhatIfViewModel::offer(WhatIfSetting& setting, WhatIfSetting::Scale scale) {
     const auto& formatter = record_.context().formatter;
     const auto* advice = record_.advice().of(timer_);
-    const auto advised_settings = advice == nullptr ? TimerSettings{} : as_settings(*advice);
+    const auto advised_settings = advice == nullptr ? TimerSettings{} : settings_to_enter(*advice);
     const auto was_found = usual_found();
     const auto found = seconds_of(was_found ? &*was_found : nullptr, setting.setting());
     const auto advised = seconds_of(&advised_settings, setting.setting());

@@ -139,6 +139,29 @@ TEST(AdviseCommandTest, with_a_template_it_says_what_to_enter_in_the_labels_of_t
     EXPECT_EQ(run({"advise", "-", "--template", "/no/such/file"}, example()).status, 3);
 }
 
+TEST(AdviseCommandTest, a_visit_that_carries_its_controller_needs_no_template) {
+    auto visit = nlohmann::json::parse(example());
+    auto controller = nlohmann::json::parse(run({"example", "template"}).out).at("template");
+    for (auto& setting : controller.at("settings")) {
+        if (setting.at("setting") == "base_on_time") {
+            setting["label"] = "Wet run";
+        }
+    }
+    visit["house"]["timers"][0]["controller"] = controller;
+    const auto text = visit.dump();
+    EXPECT_NE(run({"advise", "-"}, text).out.find("Wet run "), std::string::npos);
+    const auto fit = run({"advise", "-", "--json"}, text).json().at("timers").at(0).at("to_enter");
+    EXPECT_EQ(fit.at("template"), controller.at("name"));
+    const auto dir = std::filesystem::path{testing::TempDir()} / "in_place.json";
+    std::ofstream{dir} << run({"example", "template"}).out;
+    EXPECT_EQ(run({"advise", "-", "--template", dir.string()}, text).out.find("Wet run "), std::string::npos)
+        << "a file goes before what the visit carries";
+    const auto checked = run({"check", "-"}, text);
+    EXPECT_TRUE(checked.status == 0 || checked.status == 1) << checked.err;
+    visit["house"]["timers"][0]["kind"] = "on demand";
+    expect_refused(run({"check", "-"}, visit.dump()), "house.timers[0].kind");
+}
+
 TEST(AdviseCommandTest, text_and_json_give_the_same_on_time) {
     const auto json = run({"advise", "-", "--json"}, example()).json();
     for (const auto& setting : json.at("settings")) {

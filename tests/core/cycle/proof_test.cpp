@@ -594,5 +594,34 @@ TEST(ChangedAfterProofTest, the_number_of_the_run_is_asked_again_after_a_change)
     EXPECT_THAT(english(proof.result().text), HasSubstr("was not entered"));
 }
 
+TEST(ProofTest, an_on_time_counted_from_a_full_header_is_proved_as_a_run_of_the_pump) {
+    Proof proof;
+    auto described = generic_template(TimerKind::fixed_interval);
+    described.counts_from = CountsFrom::full_header;
+    choose_controller(proof.visit.timer(1), described);
+    proof.visit.left().base_on_time = typed<Duration>("50s");  // and 40 s of filling
+    proof.watch_good();
+    EXPECT_NEAR(in_seconds(proof.line(ProofQuantity::on_time).set.value()), 90.0, 1e-6);
+    EXPECT_EQ(proof.verdict(ProofQuantity::on_time), pass);
+    forget_controller(proof.visit.timer(1));
+    EXPECT_EQ(proof.verdict(ProofQuantity::on_time), fail) << "50 s from pump start";
+}
+
+TEST(ProofTest, without_a_fill_time_such_an_on_time_has_nothing_to_be_compared_with) {
+    Proof proof;
+    auto described = generic_template(TimerKind::fixed_interval);
+    described.counts_from = CountsFrom::full_header;
+    choose_controller(proof.visit.timer(1), described);
+    std::erase_if(proof.file().visit.marks,
+                  [](const Mark& mark) { return mark.kind == MarkKind::water_at_far_end; });
+    proof.watch_good();
+    EXPECT_EQ(proof.verdict(ProofQuantity::on_time), ProofVerdict::not_compared);
+    std::vector<std::string> missing;
+    for (const auto& each : proof.result().missing) {
+        missing.push_back(english(each));
+    }
+    EXPECT_THAT(missing, Contains(HasSubstr("fill time of every bank")));
+}
+
 }  // namespace
 }  // namespace wetfront::test

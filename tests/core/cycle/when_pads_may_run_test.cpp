@@ -351,5 +351,24 @@ TEST(WhenPadsMayRunTest, a_clock_two_hours_ahead_moves_the_pad_hours_by_an_hour)
     EXPECT_DOUBLE_EQ(hours(Setting::pad_hours_to), to + 1.0);
 }
 
+TEST(WhenPadsMayRunTest, a_timer_of_another_kind_is_advised_what_its_controller_can_hold) {
+    auto visit = complete();
+    auto described = generic_template(TimerKind::on_demand);
+    choose_controller(visit.timer(), described);
+    const auto advice = advised(visit);
+    EXPECT_NEAR(*value_of(advice, Setting::start_temperature), 273.15 + (83.0 - 32.0) / 1.8, 1e-6);
+    ASSERT_TRUE(advice.fit);
+    EXPECT_EQ(advice.fit->line(TemplateKey::start_temperature)->number, "83");
+    EXPECT_THAT(english(advice.notes), Not(Contains(HasSubstr("This timer has no start temperature"))));
+    std::erase_if(described.settings,
+                  [](const TemplateSetting& each) { return each.setting != TemplateKey::start_temperature; });
+    choose_controller(visit.timer(), described);
+    const auto start_only = advised(visit);
+    ASSERT_EQ(start_only.when_pads_may_run.size(), 1U);
+    EXPECT_THAT(english(start_only.notes), Contains(HasSubstr("between 10:00 and 21:45 only")));
+    visit.file.visit.conditions.bird_age_days = 5.0;
+    EXPECT_FALSE(value_of(advised(visit), Setting::start_temperature)) << "young birds";
+}
+
 }  // namespace
 }  // namespace wetfront

@@ -104,6 +104,8 @@ private:
             member = new_id();
         }
     }
+    // Put in where the kind of its timer is known.
+    void fill(const Field&, std::optional<SettingTemplate>&) {}
     void fill(const Field&, WallTime& member) {
         member.unix_ms = static_cast<std::int64_t>(random_()) * 1000 + static_cast<std::int64_t>(below(1000));
         member.utc_offset_minutes = static_cast<std::int32_t>(below(1681)) - 840;
@@ -148,6 +150,9 @@ private:
             house.banks.back().pump = house.pumps[below(house.pumps.size())].id;
         }
         house.timers.push_back(made<Timer>());
+        if (chance()) {
+            house.timers.back().controller = generic_template(house.timers.back().kind);
+        }
         for (const auto& pump : house.pumps) {
             house.timers.back().pumps.push_back(pump.id);
         }

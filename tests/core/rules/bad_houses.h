@@ -102,6 +102,14 @@ inline RuleCase house_with_unusual_settings() {
     return house;
 }
 
+/// A plain controller holds base on-times up to 1 h.
+inline RuleCase house_with_a_value_beyond_its_controller() {
+    RuleCase house;
+    choose_controller(house.builder.timer(1), generic_template(TimerKind::trimmed));
+    house.found().base_on_time = typed<Duration>("2h");
+    return house;
+}
+
 /// With a humidity sensor in the house, or none.
 inline RuleCase house_with_unfit_sensor(bool in_house) {
     RuleCase house;

@@ -146,7 +146,8 @@ TEST(RulesTest, a_rule_names_its_findings_after_itself_and_gives_remedy_and_sour
                                  house_with_unfit_sensor(true),
                                  house_with_unfit_sensor(false),
                                   house_with_chosen_limits(),
-                                  house_with_unusual_settings()};
+                                  house_with_unusual_settings(),
+                                  house_with_a_value_beyond_its_controller()};
     for (const auto& rule : all_rules()) {
         std::vector<Finding> findings;
         for (auto& house : houses) {

@@ -80,5 +80,45 @@ TEST(SettingOutOfRangeTest, no_other_rule_judges_by_such_a_value) {
     EXPECT_EQ(findings[0].rule, "setting-out-of-range");
 }
 
+class SettingNotOnControllerTest : public testing::Test {
+protected:
+    SettingNotOnControllerTest() {
+        auto described = generic_template(TimerKind::trimmed);
+        for (auto& setting : described.settings) {
+            if (setting.setting == TemplateKey::base_on_time) {
+                setting = {TemplateKey::base_on_time, "Short run", "s", 15.0, 30.0, 300.0, ""};
+            }
+        }
+        choose_controller(house.builder.timer(1), described);
+    }
+    [[nodiscard]] std::vector<Finding> with_base(const char* on_time) {
+        house.found().base_on_time = typed<Duration>(on_time);
+        return house.findings(setting_not_on_controller);
+    }
+
+    RuleCase house;
+};
+
+TEST_F(SettingNotOnControllerTest, what_lies_from_the_first_step_to_the_last_is_not_named) {
+    for (const auto* on_time : {"30s", "80s", "300s", "5min"}) {
+        EXPECT_THAT(with_base(on_time), IsEmpty()) << on_time;
+    }
+}
+
+TEST_F(SettingNotOnControllerTest, what_lies_beyond_them_is_noted_with_the_firms_label) {
+    for (const auto* on_time : {"15s", "29s", "301s", "315s"}) {
+        const auto findings = with_base(on_time);
+        ASSERT_THAT(findings, SizeIs(1)) << on_time;
+        EXPECT_EQ(findings[0].severity, Severity::note);
+        EXPECT_THAT(english(findings[0].message), HasSubstr("Base on-time (Short run) of"));
+        EXPECT_THAT(english(findings[0].message), HasSubstr("it holds 30 s to 5 min"));
+    }
+}
+
+TEST_F(SettingNotOnControllerTest, without_a_template_nothing_is_said) {
+    forget_controller(house.builder.timer(1));
+    EXPECT_THAT(with_base("20s"), IsEmpty());
+}
+
 }  // namespace
 }  // namespace wetfront::test

@@ -29,6 +29,7 @@ ColumnLayout {
     required property var choices
     required property string beside
     required property string own
+    required property bool fixed  // only shown: it is said elsewhere
 
     property string problem
 
@@ -68,7 +69,7 @@ ColumnLayout {
             placeholder: qsTr("not entered")
             hint: line.why.length > 0 && line.beside.length > 0 ? line.why + "\n" + line.beside : line.why + line.beside
             errorText: line.problem.length > 0 ? line.problem : line.warning
-            readOnly: line.readOnly
+            readOnly: line.readOnly || line.fixed
             onClicked: line.askNumber()
             Layout.fillWidth: true
         }
@@ -85,7 +86,7 @@ ColumnLayout {
     Repeater {
         model: line.type === "text" ? 1 : 0
         delegate: TextFieldRow {
-            enabled: !line.readOnly
+            enabled: !line.readOnly && !line.fixed
             label: line.label
             text: line.entry
             hint: line.why
@@ -98,8 +99,8 @@ ColumnLayout {
     Repeater {
         model: line.type === "choice" || line.type === "yesno" ? 1 : 0
         delegate: ChoiceRow {
-            enabled: !line.readOnly
-            label: line.label
+            enabled: !line.readOnly && !line.fixed
+            label: line.fixed ? qsTr("%1 – %2").arg(line.label).arg(line.why) : line.label
             model: line.choices
             current: line.entry
             onChosen: value => line.enter(value)
