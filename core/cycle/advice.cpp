@@ -452,7 +452,7 @@ Advice advise(const VisitFile& file, VisitWater water) {
         decide(work, weather, timer_advice);
         add_assumed(work, timer_advice, advice);
         if (const auto* controller = described_controller(timer)) {
-            timer_advice.fit = fit_to_template(*controller, timer_advice, advice.advice.margins,
+            timer_advice.fit = fit_to_template(*controller, timer_advice, advice.margins,
                                                measured_fill(file.house, timings, timer));
         }
         advice.timers.push_back(std::move(timer_advice));
