@@ -28,8 +28,11 @@ SheetPaper sheet_paper(const QString& folder) {
     paper.pages = [](const SheetContent& content, const Formatter& formatter) {
         return preview_pages(content, Paper::letter, formatter, screen_dots_per_inch);
     };
-    paper.write_pdf = [](const SheetContent& content, const QString& file, const Formatter& formatter) {
-        return write_pdf(content, std::filesystem::path{file.toStdString()}, Paper::letter, formatter);
+    paper.pdf = [](const SheetContent& content, const Formatter& formatter) {
+        return pdf_bytes(content, Paper::letter, formatter);
+    };
+    paper.write = [](const QByteArray& pdf, const QString& file) {
+        return write_whole(pdf, std::filesystem::path{file.toStdString()});
     };
     paper.print = print_with_dialog;
     paper.folder = folder;

@@ -45,9 +45,8 @@ protected:
     }
 
     SheetPaper paper_{[](const SheetContent&, const Formatter&) { return std::vector<QImage>{}; },
-                      [](const SheetContent&, const QString&, const Formatter&) {
-                          return Result<void>{boost::outcome_v2::success()};
-                      },
+                      {},
+                      {},
                       {},
                       {}};
     VisitViewModel visit_{context_, presses_, paper_, file_, {}, nullptr};
