@@ -92,8 +92,8 @@ Result<ExitStatus> run_list_removed(const Common& common) {
     }
     for (const auto& record : records) {
         common.out() << enum_name(record.kind) << "  " << record.name
-                     << (record.started ? ", " + local_date(*record.started) : std::string{}) << " (" << record.id.text
-                     << "), removed " << local_date(record.removed_at) << '\n';
+                     << (record.started ? ", " + local_date(*record.started) : std::string{}) << " ("
+                     << record.id.text << "), removed " << local_date(record.removed_at) << '\n';
     }
     if (records.empty()) {
         common.out() << "Nothing was removed.\n";
@@ -201,7 +201,8 @@ void add_store(CLI::App& app, const Common& common, Work& chosen) {
     show->footer("Example: wetfront-cli store show 2026-07-07-alder --store records.db --json > visit.json");
     show->callback(
         [&common, &chosen, visit] { chosen = [&common, visit] { return run_show(*visit, common); }; });
-    auto* sheet = command->add_subcommand("sheet", "the sheet of a signed visit, byte for byte as handed out");
+    auto* sheet =
+        command->add_subcommand("sheet", "the sheet of a signed visit, byte for byte as handed out");
     const auto file = std::make_shared<std::string>();
     const auto of_visit = std::make_shared<std::string>();
     sheet->add_option("id", *of_visit, "id of a visit in the store")->required()->type_name("ID");

@@ -38,7 +38,8 @@ JsonObject as_json(const StoreVerdict& verdict) {
 void print_text(std::ostream& out, const StoreVerdict& verdict) {
     std::vector<std::vector<std::string>> rows;
     for (const auto& check : verdict.checks) {
-        rows.push_back({check.name, check.wrong == 0 ? "good" : "WRONG", std::to_string(check.checked) + " checked",
+        rows.push_back({check.name, check.wrong == 0 ? "good" : "WRONG",
+                        std::to_string(check.checked) + " checked",
                         check.wrong == 0 ? check.says : std::to_string(check.wrong) + " wrong"});
     }
     print_table(out, rows);
@@ -53,11 +54,12 @@ void print_text(std::ostream& out, const StoreVerdict& verdict) {
         }
     }
     for (const auto& head : verdict.heads) {
-        out << "last entry of device " << printable(head.device.text) << ": " << head.number << "\n  " << head.hash
-            << '\n';
+        out << "last entry of device " << printable(head.device.text) << ": " << head.number << "\n  "
+            << head.hash << '\n';
     }
-    out << (verdict.sound() ? "All of it is good. Cut-off last entries show only against a hash noted elsewhere.\n"
-                            : "Leave the file as it is, with what stands beside it, and go back to a good copy.\n");
+    out << (verdict.sound()
+                ? "All of it is good. Cut-off last entries show only against a hash noted elsewhere.\n"
+                : "Leave the file as it is, with what stands beside it, and go back to a good copy.\n");
 }
 
 Result<std::optional<std::string>> known_hash(const std::string& text) {
@@ -86,15 +88,18 @@ Result<ExitStatus> run_verify(const std::string& known, const Common& common) {
 }  // namespace
 
 void add_store_verify(CLI::App& store, const Common& common, Work& chosen) {
-    auto* command = store.add_subcommand("verify", "checks every entry; says what was checked and what is wrong");
+    auto* command =
+        store.add_subcommand("verify", "checks every entry; says what was checked and what is wrong");
     const auto known = std::make_shared<std::string>();
     command
         ->add_option("--known", *known,
-                     "a hash that verify printed earlier: is that entry still there and everything before it unchanged?")
+                     "a hash that verify printed earlier: is that entry still there and everything before it "
+                     "unchanged?")
         ->type_name("HASH");
     command->footer(
         "Exit status: 0 all is good, 1 something is wrong, 3 the file cannot be read.\n"
-        "The last hash of each device, noted on paper or in the office, later proves that nothing up to it was\n"
+        "The last hash of each device, noted on paper or in the office, later proves that nothing up to it "
+        "was\n"
         "changed or cut off; from the file alone a cut at its end cannot be told.\n"
         "Example: wetfront-cli store verify --store records.db");
     command->callback(

@@ -76,7 +76,8 @@ Result<void> check_can_write(const std::filesystem::path& file, const std::strin
     return boost::outcome_v2::success();
 }
 
-/// By name and not by descriptor: closing one would drop SQLite's locks. A file of someone else stays as it is.
+/// By name and not by descriptor: closing one would drop SQLite's locks. A file of someone else stays as it
+/// is.
 void keep_private(const std::filesystem::path& file) {
     for (const auto* suffix : {"", "-wal", "-shm", "-journal"}) {
         ::chmod((file.string() + suffix).c_str(), 0600);

@@ -27,10 +27,11 @@ Result<void> check_not_running(Statements& sql, const Id& visit, const Clock& cl
 }
 
 Result<void> farm_may_go(Statements& sql, const Id& farm) {
-    const auto house = first_of(sql,
-                                "SELECT h.record FROM head AS h WHERE h.kind = 'house' AND h.farm = ? AND NOT "
-                                "EXISTS (SELECT 1 FROM removed AS x WHERE x.kind = 'house' AND x.record = h.record)",
-                                farm);
+    const auto house =
+        first_of(sql,
+                 "SELECT h.record FROM head AS h WHERE h.kind = 'house' AND h.farm = ? AND NOT "
+                 "EXISTS (SELECT 1 FROM removed AS x WHERE x.kind = 'house' AND x.record = h.record)",
+                 farm);
     if (house) {
         return bad_input("farm", farm.text, "it has houses; remove these first");
     }
@@ -53,10 +54,11 @@ Result<void> house_may_go(Statements& sql, const Id& house, const Clock& clock) 
 }
 
 Result<void> visit_may_go(Statements& sql, const Id& visit, const Head& head, const Clock& clock) {
-    const auto correction = first_of(sql,
-                                     "SELECT v.record FROM visit AS v WHERE v.replaces = ? AND NOT EXISTS "
-                                     "(SELECT 1 FROM removed AS x WHERE x.kind = 'visit' AND x.record = v.record)",
-                                     visit);
+    const auto correction =
+        first_of(sql,
+                 "SELECT v.record FROM visit AS v WHERE v.replaces = ? AND NOT EXISTS "
+                 "(SELECT 1 FROM removed AS x WHERE x.kind = 'visit' AND x.record = v.record)",
+                 visit);
     if (correction) {
         return bad_input("visit", visit.text, "another visit corrects it; remove that one first");
     }
@@ -114,7 +116,8 @@ Result<void> set_removed(const Pen& pen, RecordKind kind, const Id& id, bool rem
         return boost::outcome_v2::success();
     }
     WF_CHECK(removed ? may_go(pen.sql, kind, id, head, clock) : may_come_back(pen.sql, kind, head));
-    pen.write("removal", {{"kind", value(enum_name(kind))}, {"record", value(id)}, {"removed", value(removed)}});
+    pen.write("removal",
+              {{"kind", value(enum_name(kind))}, {"record", value(id)}, {"removed", value(removed)}});
     return boost::outcome_v2::success();
 }
 

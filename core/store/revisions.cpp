@@ -82,24 +82,23 @@ void add_revision(const Pen& pen, RecordKind kind, const Id& record, const std::
     const int number = parent ? parent->number + 1 : 1;
     const auto body = body_of(before, document, number);
     const auto started = columns.started;
-    pen.write("revision",
-              {{"id", value(pen.ids.next())},
-               {"kind", value(enum_name(kind))},
-               {"record", value(record)},
-               {"parent", parent ? value(parent->revision) : Value{}},
-               {"number", value(number)},
-               {"whole", value(body.whole)},
-               {"body", value(body.text)},
-               {"name", value(columns.name)},
-               {"farm", value(columns.farm)},
-               {"house", value(columns.house)},
-               {"started_unix_ms", started ? value(started->unix_ms) : Value{}},
-               {"started_utc_offset_min", started ? value(started->utc_offset_minutes) : Value{}},
-               {"signed", value(columns.is_signed)},
-               {"replaces", value(columns.replaces)},
-               {"house_revision", value(columns.house_revision)},
-               {"farm_revision", value(columns.farm_revision)},
-               {"restores", value(columns.restores)}});
+    pen.write("revision", {{"id", value(pen.ids.next())},
+                           {"kind", value(enum_name(kind))},
+                           {"record", value(record)},
+                           {"parent", parent ? value(parent->revision) : Value{}},
+                           {"number", value(number)},
+                           {"whole", value(body.whole)},
+                           {"body", value(body.text)},
+                           {"name", value(columns.name)},
+                           {"farm", value(columns.farm)},
+                           {"house", value(columns.house)},
+                           {"started_unix_ms", started ? value(started->unix_ms) : Value{}},
+                           {"started_utc_offset_min", started ? value(started->utc_offset_minutes) : Value{}},
+                           {"signed", value(columns.is_signed)},
+                           {"replaces", value(columns.replaces)},
+                           {"house_revision", value(columns.house_revision)},
+                           {"farm_revision", value(columns.farm_revision)},
+                           {"restores", value(columns.restores)}});
 }
 
 }  // namespace wetfront::store_detail

@@ -22,7 +22,8 @@ std::vector<Unhashed> all_entries(Statements& sql) {
             "JOIN device AS d USING (device) ORDER BY e.device, e.seq");
     std::vector<Unhashed> entries;
     while (rows.next_row()) {
-        entries.push_back({number_at(rows, 0), number_at(rows, 1),
+        entries.push_back({number_at(rows, 0),
+                           number_at(rows, 1),
                            {text_at(rows, 2), number_at(rows, 3), time_at(rows, 4)}});
     }
     return entries;

@@ -59,7 +59,8 @@ Result<std::optional<SignedSheet>> Store::signed_sheet(const Id& visit) const {
         WF_CHECK(need_head(sql, RecordKind::visit, visit));
         auto sheet = sheet_of(sql, visit);
         if (sheet && in_hex(sha256(sheet->pdf)) != sheet->sha256) {
-            return storage_error("sheet of visit " + visit.text, "it is not what was signed: its hash differs",
+            return storage_error("sheet of visit " + visit.text,
+                                 "it is not what was signed: its hash differs",
                                  "the file is damaged; go back to a good copy");
         }
         return sheet;

@@ -110,12 +110,14 @@ Result<VisitFile> Store::visit_file(const Id& visit) const {
 }
 
 Result<std::vector<Farm>> Store::farms() const {
-    return d_->read([&](Statements& sql) { return store_detail::all_by_name(sql, RecordKind::farm, parse_farm); });
+    return d_->read(
+        [&](Statements& sql) { return store_detail::all_by_name(sql, RecordKind::farm, parse_farm); });
 }
 
 Result<std::vector<SettingTemplate>> Store::setting_templates() const {
-    return d_->read(
-        [&](Statements& sql) { return store_detail::all_by_name(sql, RecordKind::setting_template, parse_template); });
+    return d_->read([&](Statements& sql) {
+        return store_detail::all_by_name(sql, RecordKind::setting_template, parse_template);
+    });
 }
 
 Result<std::vector<HouseSummary>> Store::houses() const {

@@ -49,8 +49,10 @@ struct RemovedRecord {
 
 /// One place of a record that an entry changed.
 struct FieldChange {
-    std::string pointer;  ///< JSON pointer (RFC 6901) in the record's text: "/conditions/ph", "/banks/0/length"
-    std::string before;   ///< as it stands in that text, JSON where it is more than one value; empty: not there
+    std::string
+        pointer;  ///< JSON pointer (RFC 6901) in the record's text: "/conditions/ph", "/banks/0/length"
+    std::string
+        before;  ///< as it stands in that text, JSON where it is more than one value; empty: not there
     std::string after;
 
     friend bool operator==(const FieldChange&, const FieldChange&) = default;
@@ -130,17 +132,19 @@ public:
     /// visit.
     [[nodiscard]] Result<VisitFile> visit_file(const Id& visit) const;
 
-    // Lists, without what was removed: by name (farm, then house; numbers in names count as numbers), visits latest first.
+    // Lists, without what was removed: by name (farm, then house; numbers in names count as numbers), visits
+    // latest first.
     [[nodiscard]] Result<std::vector<Farm>> farms() const;
     [[nodiscard]] Result<std::vector<SettingTemplate>> setting_templates() const;
     [[nodiscard]] Result<std::vector<HouseSummary>> houses() const;
     [[nodiscard]] Result<std::vector<VisitSummary>> visits_of(const Id& house) const;
 
-    /// Takes a record out of the lists, or brings it back; it stays in the file and can be read by its id. Adds
-    /// nothing if that is the present state. A house takes its visits out of sight with it, and brings back
-    /// those that were not removed by themselves. Refused (bad input): a farm that has houses; a house or visit
-    /// with a running stopwatch; a visit that another one corrects; bringing back what belongs to something
-    /// removed, or putting a new house or visit there. A template that timers name stays readable by them.
+    /// Takes a record out of the lists, or brings it back; it stays in the file and can be read by its id.
+    /// Adds nothing if that is the present state. A house takes its visits out of sight with it, and brings
+    /// back those that were not removed by themselves. Refused (bad input): a farm that has houses; a house
+    /// or visit with a running stopwatch; a visit that another one corrects; bringing back what belongs to
+    /// something removed, or putting a new house or visit there. A template that timers name stays readable
+    /// by them.
     [[nodiscard]] Result<void> set_removed(RecordKind kind, const Id& id, bool removed);
     /// Removed last comes first.
     [[nodiscard]] Result<std::vector<RemovedRecord>> removed() const;
@@ -148,22 +152,23 @@ public:
     // Undo and redo of entries, across restarts. A visit's timeline is every later revision of the visit, its
     // house and its farm since the visit's first one, in the order of writing, whichever screen or visit they
     // were made in: the last is undone first, so nothing newer is ever written over. Undoing adds a revision
-    // equal to the one before the entry and naming it; redoing adds one equal to what the entry had made. A new
-    // entry ends redoing. Marks have set_undone(), removed records set_removed(). A signed visit has no timeline.
+    // equal to the one before the entry and naming it; redoing adds one equal to what the entry had made. A
+    // new entry ends redoing. Marks have set_undone(), removed records set_removed(). A signed visit has no
+    // timeline.
     //
     // Each gives the entry that it undid or redid, none if there is none. Refused (bad input) if marks or
-    // settings of the visit would lose the part that they belong to. can_undo() and can_redo() tell what would
-    // be next, and change nothing.
+    // settings of the visit would lose the part that they belong to. can_undo() and can_redo() tell what
+    // would be next, and change nothing.
     [[nodiscard]] Result<std::optional<UndoStep>> undo(const Id& visit);
     [[nodiscard]] Result<std::optional<UndoStep>> redo(const Id& visit);
     [[nodiscard]] Result<std::optional<UndoStep>> can_undo(const Id& visit) const;
     [[nodiscard]] Result<std::optional<UndoStep>> can_redo(const Id& visit) const;
 
-    /// Saves the signed visit and keeps its sheet, both or neither. The same again adds nothing; another sheet
-    /// for a visit that has one, an unsigned visit and bytes that are no PDF are bad input.
+    /// Saves the signed visit and keeps its sheet, both or neither. The same again adds nothing; another
+    /// sheet for a visit that has one, an unsigned visit and bytes that are no PDF are bad input.
     [[nodiscard]] Result<void> keep_sheet(const Visit& visit, std::string_view pdf);
-    /// None if the visit is open or its sheet was not kept (signed by an older version, or read from a file). A
-    /// sheet whose bytes no longer fit its hash is a storage error.
+    /// None if the visit is open or its sheet was not kept (signed by an older version, or read from a file).
+    /// A sheet whose bytes no longer fit its hash is a storage error.
     [[nodiscard]] Result<std::optional<SignedSheet>> signed_sheet(const Id& visit) const;
 
     /// The newest open visit whose marks leave a pump running, or a bank dripping or drying after a stop in

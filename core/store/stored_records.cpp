@@ -57,7 +57,8 @@ Result<void> put_new(const Pen& pen, RecordKind kind, const Record& record, Pars
 Result<Head> need_head(Statements& sql, RecordKind kind, const Id& id) {
     auto head = head_of(sql, kind, id);
     if (!head) {
-        return bad_input(std::string{enum_name(kind)}, id.text, "there is none with this id in the record file");
+        return bad_input(std::string{enum_name(kind)}, id.text,
+                         "there is none with this id in the record file");
     }
     return std::move(*head);
 }

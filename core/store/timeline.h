@@ -21,8 +21,8 @@ struct TimelineStep {
 };
 
 /// What can be undone and redone in a visit (store.h says what belongs to it), the next one at the back of
-/// each. Worked out from the revisions alone: one that restores what was before the last step is its undo, one
-/// that restores what was undone last is its redo, and any other is a new step, which ends all redoing.
+/// each. Worked out from the revisions alone: one that restores what was before the last step is its undo,
+/// one that restores what was undone last is its redo, and any other is a new step, which ends all redoing.
 struct Timeline {
     std::vector<TimelineStep> done;
     std::vector<TimelineStep> undone;

@@ -63,12 +63,14 @@ StoreCheck check_file(Statements& sql) {
 StoreCheck check_references(Statements& sql) {
     return checked("references", "every row names rows that are there", [&](StoreCheck& check, auto&) {
         for (const auto* table : content_tables) {
-            check.checked += sql.database().execAndGet(std::string{"SELECT count(*) FROM "} + table).getInt64();
+            check.checked +=
+                sql.database().execAndGet(std::string{"SELECT count(*) FROM "} + table).getInt64();
         }
         const auto rows = sql("PRAGMA foreign_key_check");
         while (rows.next_row()) {
-            note(check, {}, "row " + text_at(rows, 1) + " of table " + text_at(rows, 0) +
-                                " names one of table " + text_at(rows, 2) + " that is not there");
+            note(check, {},
+                 "row " + text_at(rows, 1) + " of table " + text_at(rows, 0) + " names one of table " +
+                     text_at(rows, 2) + " that is not there");
         }
     });
 }
@@ -112,8 +114,9 @@ StoreCheck check_chain(Statements& sql) {
                 note(check, at, contents.empty() ? "its content is missing" : "it has two contents");
             } else if (hash != entry_hash(previous, {device.text, at->number, store_detail::time_at(rows, 2)},
                                           contents.front().table, contents.front().fields)) {
-                note(check, at, "its hash is not that of this content of table " + contents.front().table +
-                                    " behind the entry before it");
+                note(check, at,
+                     "its hash is not that of this content of table " + contents.front().table +
+                         " behind the entry before it");
             }
             previous = hash;
         }
@@ -227,7 +230,8 @@ StoreCheck check_known(Statements& sql, const std::string& known) {
         const auto row = sql("SELECT 1 FROM entry WHERE lower(hex(hash)) = ?");
         Binder{row}(known);
         if (!row.next_row()) {
-            note(check, {}, "no entry has the hash " + known + ": entries were changed or cut off since it was noted");
+            note(check, {},
+                 "no entry has the hash " + known + ": entries were changed or cut off since it was noted");
         }
     });
 }
@@ -238,7 +242,8 @@ std::vector<ChainHead> heads_of(Statements& sql) {
             "(SELECT max(seq) FROM entry WHERE device = d.device) ORDER BY d.device");
     std::vector<ChainHead> heads;
     while (rows.next_row()) {
-        heads.push_back({id_at(rows, 0), number_at(rows, 1), store_detail::in_hex(store_detail::hash_at(rows, 2))});
+        heads.push_back(
+            {id_at(rows, 0), number_at(rows, 1), store_detail::in_hex(store_detail::hash_at(rows, 2))});
     }
     return heads;
 }
@@ -246,7 +251,8 @@ std::vector<ChainHead> heads_of(Statements& sql) {
 }  // namespace
 
 bool StoreVerdict::sound() const {
-    return std::all_of(checks.begin(), checks.end(), [](const StoreCheck& check) { return check.wrong == 0; });
+    return std::all_of(checks.begin(), checks.end(),
+                       [](const StoreCheck& check) { return check.wrong == 0; });
 }
 
 Result<StoreVerdict> verify_store(const std::filesystem::path& file, const Clock& clock,

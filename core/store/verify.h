@@ -29,7 +29,8 @@ struct StoreCheck {
     std::string first_wrong;               ///< what is wrong with it
 };
 
-/// The end of a device's chain. Noted elsewhere, it later proves that no entry up to it was changed or cut off.
+/// The end of a device's chain. Noted elsewhere, it later proves that no entry up to it was changed or cut
+/// off.
 struct ChainHead {
     Id device;
     std::int64_t number = 0;  ///< of its last entry

@@ -66,7 +66,8 @@ TEST_F(RemovalTest, a_removed_visit_counts_in_no_list_and_the_one_before_is_the_
 
 TEST_F(RemovalTest, a_farm_goes_after_its_houses_and_comes_back_before_them) {
     auto store = open_with_visit();
-    EXPECT_THAT(error_of(store.set_removed(RecordKind::farm, Id{"farm-1"}, true)), HasSubstr("it has houses"));
+    EXPECT_THAT(error_of(store.set_removed(RecordKind::farm, Id{"farm-1"}, true)),
+                HasSubstr("it has houses"));
     succeed(store.set_removed(RecordKind::house, Id{"house-1"}, true));
     succeed(store.set_removed(RecordKind::farm, Id{"farm-1"}, true));
     EXPECT_TRUE(value_of(store.farms()).empty());
@@ -149,7 +150,8 @@ TEST_F(RemovalTest, each_turn_is_an_entry_and_a_repeated_one_adds_none) {
             succeed(store.set_removed(RecordKind::visit, Id{"visit-1"}, removed));
             EXPECT_EQ(removed_ids(store).size(), removed ? 1U : 0U);
         }
-        EXPECT_THAT(error_of(store.set_removed(RecordKind::house, Id{"nobody"}, true)), HasSubstr("'nobody'"));
+        EXPECT_THAT(error_of(store.set_removed(RecordKind::house, Id{"nobody"}, true)),
+                    HasSubstr("'nobody'"));
     }
     SQLite::Database db{file, SQLite::OPEN_READWRITE};
     EXPECT_EQ(db.execAndGet("SELECT count(*) FROM removal").getInt(), 3);

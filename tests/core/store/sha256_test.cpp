@@ -6,7 +6,8 @@
 namespace wetfront::store_detail {
 namespace {
 
-// The digests are those of sha256sum (coreutils); the messages are NIST's examples of one block, two and none.
+// The digests are those of sha256sum (coreutils); the messages are NIST's examples of one block, two and
+// none.
 TEST(Sha256, gives_the_published_digests) {
     EXPECT_EQ(in_hex(sha256("abc")), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
     EXPECT_EQ(in_hex(sha256("abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq")),

@@ -24,8 +24,8 @@ constexpr std::string_view pdf = "%PDF-1.4 a sheet that was signed \0\xFF with a
 
 class VerifyTest : public StoreTest {
 protected:
-    /// Every kind of entry at least once: 3 records, 2 marks, one undone, an entry with undo and redo, a sheet, a
-    /// house and a template removed, the house brought back.
+    /// Every kind of entry at least once: 3 records, 2 marks, one undone, an entry with undo and redo, a
+    /// sheet, a house and a template removed, the house brought back.
     void fill() {
         auto store = open_with_visit();
         succeed(store.add_mark(Id{"visit-1"}, sample_mark("m1", MarkKind::pump_start)));
@@ -40,7 +40,8 @@ protected:
         visit.signatures = {sample_signature()};
         succeed(store.keep_sheet(visit, pdf));
         succeed(store.save(generic_template(TimerKind::trimmed)));
-        succeed(store.set_removed(RecordKind::setting_template, generic_template(TimerKind::trimmed).id, true));
+        succeed(
+            store.set_removed(RecordKind::setting_template, generic_template(TimerKind::trimmed).id, true));
         succeed(store.set_removed(RecordKind::house, Id{"house-1"}, true));
         succeed(store.set_removed(RecordKind::house, Id{"house-1"}, false));
     }
@@ -176,13 +177,14 @@ TEST_F(VerifyTest, whatever_is_changed_taken_out_or_put_in_is_found_at_its_entry
         {"a mark of no visit", "UPDATE mark SET visit = 'nobody' WHERE id = 'm2'", "chain marks ", 5},
         {"a removal", "UPDATE removal SET removed = 0 WHERE kind = 'template'", "chain ", 14},
         {"a name", "UPDATE revision SET name = 'Other' WHERE kind = 'farm'", "chain ", 1},
-        {"what is restored", "UPDATE revision SET restores = parent WHERE restores IS NOT NULL AND number = 4",
+        {"what is restored",
+         "UPDATE revision SET restores = parent WHERE restores IS NOT NULL AND number = 4",
          "chain revisions ", 10},
         {"an entry taken out of the middle",
          "DELETE FROM mark_change WHERE mark = 'm2'; DELETE FROM entry WHERE seq = 6", "numbers chain ", 7},
         {"content taken out", "DELETE FROM mark_change WHERE mark = 'm2'", "chain ", 6},
-        {"an entry put in", "INSERT INTO entry (device, seq, unix_ms, utc_offset_min) VALUES (1, 17, 0, 0)", "chain ",
-         17},
+        {"an entry put in", "INSERT INTO entry (device, seq, unix_ms, utc_offset_min) VALUES (1, 17, 0, 0)",
+         "chain ", 17},
     }};
     for (const auto& tampering : all) {
         std::ofstream{file, std::ios::binary} << good;
@@ -198,12 +200,12 @@ TEST_F(VerifyTest, whatever_is_changed_taken_out_or_put_in_is_found_at_its_entry
 TEST_F(VerifyTest, a_change_that_cannot_be_applied_and_a_record_out_of_range_are_named) {
     fill();
     const auto good = bytes_of(file);
-    for (const auto& [body, says] :
-         {std::pair{R"([{"op":"remove","path":"/nowhere"}])", "cannot be applied"},
-          {"[{", "cannot be applied"},
-          {R"([{"op":"add","path":"/colour","value":"red"}])", "colour"}}) {
+    for (const auto& [body, says] : {std::pair{R"([{"op":"remove","path":"/nowhere"}])", "cannot be applied"},
+                                     {"[{", "cannot be applied"},
+                                     {R"([{"op":"add","path":"/colour","value":"red"}])", "colour"}}) {
         std::ofstream{file, std::ios::binary} << good;
-        tamper("UPDATE revision SET whole = 0, body = '" + std::string{body} + "' WHERE kind = 'visit' AND number = 2");
+        tamper("UPDATE revision SET whole = 0, body = '" + std::string{body} +
+               "' WHERE kind = 'visit' AND number = 2");
         const auto revisions = of(verdict(), "revisions");
         EXPECT_THAT(revisions.first_wrong, HasSubstr(says));
         ASSERT_TRUE(revisions.first_entry);
@@ -255,8 +257,9 @@ TEST_F(VerifyTest, a_damaged_file_is_read_as_far_as_it_goes_and_never_called_sou
 
 TEST_F(VerifyTest, what_is_no_record_file_is_an_error) {
     EXPECT_THAT(error_of(verify_store(file, clock)), HasSubstr("no such file"));
-    std::ofstream{file} << "notes about birds, longer than a hundred bytes so that nothing else than their content "
-                           "tells that this is none";
+    std::ofstream{file}
+        << "notes about birds, longer than a hundred bytes so that nothing else than their content "
+           "tells that this is none";
     EXPECT_THAT(error_of(verify_store(file, clock)), HasSubstr("not a record file"));
 }
 

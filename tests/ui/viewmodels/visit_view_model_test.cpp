@@ -143,7 +143,8 @@ TEST_F(VisitViewModelTest, a_signed_sheet_is_handed_out_as_it_was_at_the_signing
 TEST_F(VisitViewModelTest, without_its_sheet_a_visit_is_not_signed) {
     visit_.sheet()->addPerson(QStringLiteral("Jo Penn"), QStringLiteral("technician"));
     paper_works_ = false;
-    EXPECT_TRUE(visit_.sheet()->sign(QStringLiteral("Jo Penn")).contains(QStringLiteral("the painter failed")));
+    EXPECT_TRUE(
+        visit_.sheet()->sign(QStringLiteral("Jo Penn")).contains(QStringLiteral("the painter failed")));
     EXPECT_FALSE(visit_.frozen());
     EXPECT_FALSE(stored().is_signed());
 }
