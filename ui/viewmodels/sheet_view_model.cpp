@@ -261,12 +261,18 @@ QString SheetViewModel::savePdf() {
     return result ? tr("Written to %1").arg(path) : failed(result.error());
 }
 
-QString SheetViewModel::print() {
-    const auto sheet = content();
-    if (!sheet) {
-        return failed(sheet.error());
+Result<bool> SheetViewModel::printed() const {
+    const auto& context = record_.context();
+    WF_TRY(const auto kept, context.store.signed_sheet(record_.file().visit.id));
+    if (kept) {
+        return paper_.print_pdf(QByteArray::fromStdString(kept->pdf));
     }
-    const auto result = paper_.print(sheet.value(), record_.context().formatter);
+    WF_TRY(const auto sheet, content());
+    return paper_.print(sheet, context.formatter);
+}
+
+QString SheetViewModel::print() {
+    const auto result = printed();
     if (!result) {
         return failed(result.error());
     }

@@ -20,7 +20,9 @@ struct SheetPaper {
     /// Whole or not at all: an error leaves what was there before.
     std::function<Result<void>(const QByteArray& pdf, const QString& file)> write;
     std::function<Result<bool>(const SheetContent&, const Formatter&)>
-        print;       ///< asks for a printer; false: not printed
+        print;  ///< asks for a printer; false: not printed
+    /// The same for a sheet that was kept: these bytes and no others.
+    std::function<Result<bool>(const QByteArray& pdf)> print_pdf;
     QString folder;  ///< where PDFs go unless asked otherwise
 };
 
@@ -86,6 +88,7 @@ signals:
 private:
     [[nodiscard]] Result<SheetContent> content(int revisions_to_come = 0) const;
     [[nodiscard]] Result<QByteArray> pdf() const;
+    [[nodiscard]] Result<bool> printed() const;
     [[nodiscard]] Result<void> keep_signed();
     QString keep_or_restore(const Visit& before);
 

@@ -22,6 +22,14 @@ protected:
             printed_to_ = file;
             return boost::outcome_v2::success();
         };
+        paper_.print = [this](const SheetContent&, const Formatter&) -> Result<bool> {
+            written_ = "drawn anew";
+            return true;
+        };
+        paper_.print_pdf = [this](const QByteArray& pdf) -> Result<bool> {
+            written_ = pdf;
+            return true;
+        };
         paper_.folder = folder_.filePath(QStringLiteral("sheets"));
     }
 
@@ -125,6 +133,8 @@ TEST_F(VisitViewModelTest, a_signed_sheet_is_handed_out_as_it_was_at_the_signing
     visit_.sheet()->addPerson(QStringLiteral("Jo Penn"), QStringLiteral("technician"));
     visit_.sheet()->savePdf();
     EXPECT_EQ(written_, "%PDF-1");
+    visit_.sheet()->print();
+    EXPECT_EQ(written_, "drawn anew");
     const auto signed_at = clock_.wall_now();
     ASSERT_EQ(visit_.sheet()->sign(QStringLiteral("Jo Penn")), QString{});
     EXPECT_FALSE(printed_->draft);
@@ -134,6 +144,8 @@ TEST_F(VisitViewModelTest, a_signed_sheet_is_handed_out_as_it_was_at_the_signing
         visit_.sheet()->savePdf();
         EXPECT_EQ(written_, "%PDF-2") << "drawn at the signing";
     }
+    visit_.sheet()->print();
+    EXPECT_EQ(written_, "%PDF-2");
     const auto kept = store_.signed_sheet(file_.visit.id).value();
     ASSERT_TRUE(kept);
     EXPECT_EQ(kept->pdf, "%PDF-2");
