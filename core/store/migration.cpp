@@ -17,7 +17,7 @@
 namespace wetfront::store_detail {
 namespace {
 
-constexpr std::array<Migration, 2> released{make_schema_1, make_schema_2};
+constexpr std::array<Migration, 3> released{make_schema_1, make_schema_2, make_schema_3};
 
 Result<std::filesystem::path> make_empty(const std::string& wanted) {
     for (int copy = 1;; ++copy) {

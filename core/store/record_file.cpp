@@ -5,6 +5,7 @@
 #include <SQLiteCpp/Statement.h>
 #include <fcntl.h>
 #include <sqlite3.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include <array>
@@ -75,6 +76,14 @@ Result<void> check_can_write(const std::filesystem::path& file, const std::strin
     return boost::outcome_v2::success();
 }
 
+/// By name and not by descriptor: closing one would drop SQLite's locks. A file of someone else stays as it
+/// is.
+void keep_private(const std::filesystem::path& file) {
+    for (const auto* suffix : {"", "-wal", "-shm", "-journal"}) {
+        ::chmod((file.string() + suffix).c_str(), 0600);
+    }
+}
+
 Error held(const std::filesystem::path& file, const std::string& item) {
     return storage_error(item, "it is open in " + holder_of(file), "close it there, then try again");
 }
@@ -106,6 +115,7 @@ Result<void> demand(SQLite::Database& db, const std::string& pragma, const std::
 Result<SQLite::Database> open_to_write(const std::filesystem::path& file, const Clock& clock,
                                        std::span<const Migration> steps, const std::string& item) {
     WF_CHECK(check_can_write(file, item));
+    keep_private(file);
     SQLite::Database db{file, SQLite::OPEN_READWRITE};
     be_careful(db);
     checkpoint_on_close(db, false);

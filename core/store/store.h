@@ -6,12 +6,14 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "base/clock.h"
 #include "base/ids.h"
 #include "records/setting_template.h"
 #include "records/visit.h"
+#include "store/record_kind.h"
 
 namespace wetfront {
 
@@ -36,6 +38,44 @@ struct VisitSummary {
     std::optional<Id> replaces;  ///< the visit that this one corrects
 };
 
+/// A record that the lists leave out.
+struct RemovedRecord {
+    RecordKind kind = RecordKind::house;
+    Id id;
+    std::string name;                 ///< as it is now; of a visit, that of its house
+    std::optional<WallTime> started;  ///< visits only
+    WallTime removed_at;
+};
+
+/// One place of a record that an entry changed.
+struct FieldChange {
+    std::string
+        pointer;  ///< JSON pointer (RFC 6901) in the record's text: "/conditions/ph", "/banks/0/length"
+    std::string
+        before;  ///< as it stands in that text, JSON where it is more than one value; empty: not there
+    std::string after;
+
+    friend bool operator==(const FieldChange&, const FieldChange&) = default;
+};
+
+/// An entry that can be, or was, undone or redone. `before` and `after` are those of the entry, whichever way
+/// it goes.
+struct UndoStep {
+    RecordKind kind = RecordKind::visit;
+    Id record;
+    WallTime entered_at;
+    std::vector<FieldChange> changes;
+
+    friend bool operator==(const UndoStep&, const UndoStep&) = default;
+};
+
+/// The sheet that was handed out at the signing.
+struct SignedSheet {
+    std::string pdf;     ///< every byte
+    std::string sha256;  ///< of these bytes: 64 letters, 0-9 and a-f
+    WallTime kept_at;
+};
+
 enum class OpenMode { read_write, read_only };
 
 /// The record file: one SQLite database, one connection, opened exclusively. Every call that returns without
@@ -44,13 +84,15 @@ enum class OpenMode { read_write, read_only };
 ///
 /// Records (farms, houses, visits, setting templates) are append-only revisions; saving adds a revision whose
 /// parent is the present one. Marks are rows of a journal of their own; undoing or redoing one adds a row
-/// too. Nothing is updated or deleted.
+/// too, and so do removing a record and keeping a sheet. Nothing is updated or deleted, and each entry's hash
+/// covers the one before it (chain.h); verify.h checks a file.
 ///
 /// Errors of the file or the disk are storage errors; an unknown id, a refused value or a frozen visit is bad
 /// input.
 class Store {
 public:
-    /// Opens or makes the file (folder made 0700, file 0600 by the store). Errors: held by another program
+    /// Opens or makes the file. A folder made for it is 0700; the file is 0600 with all that stands beside it
+    /// (journal, copies), whatever it was before. Errors: held by another program
     /// (who), not a record file of ours, from a newer version (refused for writing; read_only works),
     /// damaged, no permission, disk full. Migrations run here, each in one transaction, a copy of the file
     /// kept first. read_only makes no file and keeps others from writing meanwhile. `clock` must outlive the
@@ -90,11 +132,44 @@ public:
     /// visit.
     [[nodiscard]] Result<VisitFile> visit_file(const Id& visit) const;
 
-    // Lists: by name (farm, then house; numbers in names count as numbers), visits latest first.
+    // Lists, without what was removed: by name (farm, then house; numbers in names count as numbers), visits
+    // latest first.
     [[nodiscard]] Result<std::vector<Farm>> farms() const;
     [[nodiscard]] Result<std::vector<SettingTemplate>> setting_templates() const;
     [[nodiscard]] Result<std::vector<HouseSummary>> houses() const;
     [[nodiscard]] Result<std::vector<VisitSummary>> visits_of(const Id& house) const;
+
+    /// Takes a record out of the lists, or brings it back; it stays in the file and can be read by its id.
+    /// Adds nothing if that is the present state. A house takes its visits out of sight with it, and brings
+    /// back those that were not removed by themselves. Refused (bad input): a farm that has houses; a house
+    /// or visit with a running stopwatch; a visit that another one corrects; bringing back what belongs to
+    /// something removed, or putting a new house or visit there. A template that timers name stays readable
+    /// by them.
+    [[nodiscard]] Result<void> set_removed(RecordKind kind, const Id& id, bool removed);
+    /// Removed last comes first.
+    [[nodiscard]] Result<std::vector<RemovedRecord>> removed() const;
+
+    // Undo and redo of entries, across restarts. A visit's timeline is every later revision of the visit, its
+    // house and its farm since the visit's first one, in the order of writing, whichever screen or visit they
+    // were made in: the last is undone first, so nothing newer is ever written over. Undoing adds a revision
+    // equal to the one before the entry and naming it; redoing adds one equal to what the entry had made. A
+    // new entry ends redoing. Marks have set_undone(), removed records set_removed(). A signed visit has no
+    // timeline.
+    //
+    // Each gives the entry that it undid or redid, none if there is none. Refused (bad input) if marks or
+    // settings of the visit would lose the part that they belong to. can_undo() and can_redo() tell what
+    // would be next, and change nothing.
+    [[nodiscard]] Result<std::optional<UndoStep>> undo(const Id& visit);
+    [[nodiscard]] Result<std::optional<UndoStep>> redo(const Id& visit);
+    [[nodiscard]] Result<std::optional<UndoStep>> can_undo(const Id& visit) const;
+    [[nodiscard]] Result<std::optional<UndoStep>> can_redo(const Id& visit) const;
+
+    /// Saves the signed visit and keeps its sheet, both or neither. The same again adds nothing; another
+    /// sheet for a visit that has one, an unsigned visit and bytes that are no PDF are bad input.
+    [[nodiscard]] Result<void> keep_sheet(const Visit& visit, std::string_view pdf);
+    /// None if the visit is open or its sheet was not kept (signed by an older version, or read from a file).
+    /// A sheet whose bytes no longer fit its hash is a storage error.
+    [[nodiscard]] Result<std::optional<SignedSheet>> signed_sheet(const Id& visit) const;
 
     /// The newest open visit whose marks leave a pump running, or a bank dripping or drying after a stop in
     /// the last 24 h (longer makes no reading), or a pump watched in a proof run within the last hour: where

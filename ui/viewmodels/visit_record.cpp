@@ -47,6 +47,9 @@ Result<void> VisitRecord::save_house() {
 Result<void> VisitRecord::save_visit() {
     return announce(context_.store.save(file_.visit));
 }
+Result<void> VisitRecord::save_signed(std::string_view pdf) {
+    return announce(context_.store.keep_sheet(file_.visit, pdf));
+}
 
 void VisitRecord::add_mark(Mark mark) {
     file_.visit.marks.push_back(mark);

@@ -41,6 +41,8 @@ public:
     [[nodiscard]] Result<void> save_farm();
     [[nodiscard]] Result<void> save_house();
     [[nodiscard]] Result<void> save_visit();
+    /// The visit with its signature, and its sheet with it.
+    [[nodiscard]] Result<void> save_signed(std::string_view pdf);
 
     /// Puts the mark into the journal. If that fails it is kept in memory, shown as not yet stored, and tried
     /// again every two seconds and before the next mark.
