@@ -16,8 +16,8 @@ namespace wetfront::fuzz {
 /// Stops the program with the sentence if it does not hold; libFuzzer then keeps the input.
 void must(bool holds, const char* sentence);
 
-/// A refusal names its item, says what is accepted, and can be shown: one line of plain UTF-8, however long or broken
-/// what was read is.
+/// A refusal names its item, says what is accepted, and can be shown: one line of plain UTF-8, however long
+/// or broken what was read is.
 void must_be_told_well(const Error& error);
 
 /// What reads also writes, and reads back equal; writing again gives the same text.

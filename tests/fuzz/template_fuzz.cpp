@@ -9,7 +9,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     fuzz::must_survive_writing(text, parse_template_file, template_file_text);
     fuzz::must_survive_writing(text, parse_template, template_text);
     if (const auto described = parse_template_file(text)) {
-        fuzz::must(check_template(described.value(), "template").has_value(), "a template from a file is whole");
+        fuzz::must(check_template(described.value(), "template").has_value(),
+                   "a template from a file is whole");
         fuzz::must_survive_writing(template_text(described.value()), parse_template, template_text);
     }
     return 0;

@@ -12,13 +12,16 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     fuzz::must_survive_writing(
         text, [](std::string_view from) { return parse_iso8601(from, "time"); }, to_iso8601);
     if (const auto time = parse_iso8601(text, "time")) {
-        fuzz::must(local_date(time.value()) == text.substr(0, 10), "the date at the place is the one written");
-        fuzz::must(local_clock(time.value()) == text.substr(11, 5), "the clock at the place is the one written");
+        fuzz::must(local_date(time.value()) == text.substr(0, 10),
+                   "the date at the place is the one written");
+        fuzz::must(local_clock(time.value()) == text.substr(11, 5),
+                   "the clock at the place is the one written");
     }
     fuzz::must_survive_writing(
         text, [](std::string_view from) { return TimeOfDay::parse(from, "time of day"); },
         [](TimeOfDay time) { return time.text(); });
     fuzz::must_survive_writing(
-        text, [](std::string_view from) { return parse_id(from, "id"); }, [](const Id& id) { return id.text; });
+        text, [](std::string_view from) { return parse_id(from, "id"); },
+        [](const Id& id) { return id.text; });
     return 0;
 }

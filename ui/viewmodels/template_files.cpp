@@ -45,7 +45,8 @@ QStringList files_that_may_be_templates(const QStringList& folders) {
     QStringList files;
     for (const auto& folder : folders) {
         const QDir dir{folder};
-        for (const auto& name : dir.entryList({QStringLiteral("*.json")}, QDir::Files | QDir::NoSymLinks, QDir::Name)) {
+        for (const auto& name :
+             dir.entryList({QStringLiteral("*.json")}, QDir::Files | QDir::NoSymLinks, QDir::Name)) {
             files.append(dir.filePath(name));
         }
     }

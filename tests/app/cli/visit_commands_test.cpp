@@ -236,7 +236,8 @@ TEST(VisitSourceTest, a_path_in_a_record_is_a_text_and_its_file_is_never_read) {
     json["visit"]["open_points"] = {other, "<img src=\"file://" + other + "\">"};
     for (const auto* command : {"advise", "check"}) {
         const auto result = run({command, "-"}, json.dump());
-        EXPECT_NE(result.out.find(other + ", file://" + other), std::string::npos) << result.out << result.err;
+        EXPECT_NE(result.out.find(other + ", file://" + other), std::string::npos)
+            << result.out << result.err;
         EXPECT_EQ((result.out + result.err).find("what stands in"), std::string::npos);
     }
 }

@@ -250,7 +250,7 @@ TEST_F(TemplateViewModelTest, what_a_template_names_is_shown_and_never_opened) {
     EXPECT_EQ(templates_.offered()["name"].toString(), "../../outside");
     EXPECT_EQ(templates_.offered()["note"].toString(), "file:///etc/hostname");
     EXPECT_EQ(templates_.addOffered(), QString{});
-    TemplateViewModel page{context_, foreign.id, folders(), nullptr};
+    TemplateViewModel page{context_, foreign, folders(), nullptr};
     ASSERT_TRUE(page.writeTo(documents()).startsWith(QStringLiteral("Written to ")));
     EXPECT_EQ(QDir{folder_.path()}.entryList({QStringLiteral("*outside*")}, QDir::AllEntries).size(), 0);
     templates_.lookForFiles();

@@ -32,8 +32,8 @@ TEST_P(StyledTextTest, shows_a_name_that_looks_like_markup_letter_by_letter) {
 }
 INSTANTIATE_TEST_SUITE_P(Names, StyledTextTest,
                          testing::Values("<b>House 1</b>", "<img src=\"file:///etc/hostname\">",
-                                         "<a href=\"https://example.org\">House 1</a>", "Tom &amp; Ann",
-                                         "# House 1", "=HYPERLINK(A1)", "House %1"));
+                                         "<a href=\"https://example.org\">House 1</a>",
+                                         "Tom &amp; <i>Ann</i>"));
 
 }  // namespace
 }  // namespace wetfront::ui
