@@ -15,7 +15,7 @@ namespace wetfront {
 // left out.
 
 /// Most bytes that are read from a file: 8 MiB.
-constexpr std::size_t most_file_bytes = 8 * 1024 * 1024;
+constexpr std::size_t most_file_bytes = std::size_t{8} * 1024 * 1024;
 
 /// Two-space indented, keys in the order of fields.h, newline at the end. Works for every record of fields.h.
 [[nodiscard]] std::string visit_file_text(const VisitFile& file);

@@ -99,7 +99,7 @@ std::string accepted_units(Kind kind) {
 Result<AnyQuantity> parse_any(Kind kind, std::string_view text, std::string_view item) {
     const auto trimmed = without_outer_blanks(text);
     const std::string name{name_of(kind)};
-    if (trimmed.empty() || trimmed.size() > 64) {
+    if (trimmed.empty() || text.size() > 64) {
         return bad_input(std::string{item}, text,
                          "write a " + name + " with its unit: " + accepted_units(kind));
     }

@@ -2,6 +2,7 @@
 #include "viewmodels/template_files.h"
 
 #include <QDir>
+#include <QFileInfo>
 #include <QSaveFile>
 #include <QStorageInfo>
 #include <algorithm>
@@ -44,7 +45,8 @@ QStringList files_that_may_be_templates(const QStringList& folders) {
     QStringList files;
     for (const auto& folder : folders) {
         const QDir dir{folder};
-        for (const auto& name : dir.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name)) {
+        for (const auto& name :
+             dir.entryList({QStringLiteral("*.json")}, QDir::Files | QDir::NoSymLinks, QDir::Name)) {
             files.append(dir.filePath(name));
         }
     }
@@ -59,7 +61,8 @@ Result<QString> write_template(const SettingTemplate& described, const QString& 
     QString path;
     for (int number = 1;; ++number) {
         path = QDir{folder}.filePath(file_name(described.name, number));
-        if (!QFile::exists(path)) {
+        const QFileInfo taken{path};
+        if (!taken.exists() && !taken.isSymLink()) {
             break;
         }
         const auto there = read_template(path);
@@ -76,6 +79,10 @@ Result<QString> write_template(const SettingTemplate& described, const QString& 
 }
 
 Result<SettingTemplate> read_template(const QString& file) {
+    // A stick from elsewhere must not choose which file of this machine is opened, or written through a link.
+    if (QFileInfo{file}.isSymLink()) {
+        return bad_input(file.toStdString(), "a link to another file", "choose the file itself");
+    }
     QFile opened{file};
     if (!opened.open(QIODevice::ReadOnly)) {
         return bad_input(file.toStdString(), opened.errorString().toStdString(),

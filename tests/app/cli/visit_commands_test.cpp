@@ -295,6 +295,21 @@ TEST(VisitSourceTest, one_wrong_value_gives_one_message_with_its_path) {
                    "house.banks[1].length: '3km': not a unit of length, write m, mm, cm, ft or in");
 }
 
+TEST(VisitSourceTest, a_path_in_a_record_is_a_text_and_its_file_is_never_read) {
+    const TemporaryFolder folder;
+    const auto other = folder.with("other.json", "what stands in the other file");
+    auto json = nlohmann::ordered_json::parse(example());
+    json["house"]["name"] = other;
+    json["farm"]["name"] = "file://" + other;
+    json["visit"]["open_points"] = {other, "<img src=\"file://" + other + "\">"};
+    for (const auto* command : {"advise", "check"}) {
+        const auto result = run({command, "-"}, json.dump());
+        EXPECT_NE(result.out.find(other + ", file://" + other), std::string::npos)
+            << result.out << result.err;
+        EXPECT_EQ((result.out + result.err).find("what stands in"), std::string::npos);
+    }
+}
+
 TEST(SheetCommandTest, without_a_printer_it_says_so_and_writes_nothing) {
     const TemporaryFolder folder;
     expect_refused(run({"sheet", "-", "-o", folder.file("sheet.pdf")}, example()), "no printer");

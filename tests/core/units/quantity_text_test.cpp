@@ -96,6 +96,15 @@ TEST(QuantityTextTest, ten_megabytes_are_refused_with_a_short_text) {
     }
 }
 
+TEST(QuantityTextTest, blanks_count_among_the_64_characters_that_are_kept_as_typed) {
+    EXPECT_TRUE(parse_any(Kind::length, std::string(62, ' ') + "5m", "header length"));
+    for (const auto& text : {std::string(63, ' ') + "5m", "5m" + std::string(1'000'000, ' ')}) {
+        const auto result = parse_any(Kind::length, text, "header length");
+        ASSERT_FALSE(result) << text.size() << " characters";
+        EXPECT_EQ(result.error().item, "header length");
+    }
+}
+
 TEST(QuantityTextTest, a_refusal_shows_what_was_read) {
     EXPECT_EQ(parse_any(Kind::length, "18", "header length").error().text(),
               "header length: '18': the unit is missing, write m, mm, cm, ft or in");

@@ -57,6 +57,19 @@ TEST_F(PdfTest, words_with_double_f_and_fi_are_letters_with_blanks_between_the_w
     EXPECT_TRUE(text.contains("Offices and affairs")) << text.toStdString();
 }
 
+TEST_F(PdfTest, a_name_that_looks_like_markup_is_printed_as_it_was_typed) {
+    const char* const name = "<b>Mill</b> & <img src=file:///etc/hostname> &lt; %1 House";
+    SheetFacts facts;
+    facts.facts = {{"House", verbatim(name)}};
+    auto content = sheet_of({SheetParagraph{Message{"In %1 it is dry.", {verbatim(name)}}}, facts});
+    content.running_head = verbatim(name);
+    const QString page = without_blanks(page_texts(written(content)).join(QString{}));
+    const QString wanted = without_blanks(QString::fromUtf8(name));
+    EXPECT_TRUE(page.startsWith(wanted)) << page.toStdString();
+    EXPECT_TRUE(page.contains("In" + wanted + "itisdry.")) << page.toStdString();
+    EXPECT_TRUE(page.contains("House" + wanted)) << page.toStdString();
+}
+
 TEST_F(PdfTest, the_reader_gets_his_units_and_his_decimal_mark) {
     const auto content = sheet_of({SheetParagraph{Message{"%1 and %2", {any(18.3_m), any(celsius(35.0))}}}});
     // 18.3 m / 0.3048 m = 60.04 ft.

@@ -223,6 +223,50 @@ TEST_F(TemplateViewModelTest, a_bad_file_says_why_and_adds_nothing) {
     EXPECT_EQ(store_.setting_templates().value().size(), before);
 }
 
+TEST_F(TemplateViewModelTest, a_link_is_not_offered_not_read_and_not_written_through) {
+    auto foreign = generic_template(TimerKind::on_demand);
+    foreign.id = Id{"made-elsewhere"};
+    const QString file = in_file(QByteArray::fromStdString(template_file_text(foreign)));
+    const QString link = documents() + QStringLiteral("/link.json");
+    ASSERT_TRUE(QFile::link(file, link));
+    templates_.lookForFiles();
+    EXPECT_EQ(templates_.files(), QStringList{file});
+    EXPECT_TRUE(templates_.lookAt(link).contains(QStringLiteral("a link to another file")));
+    EXPECT_TRUE(templates_.offered().isEmpty());
+
+    // The name that the template's file would take, held by a link to where nothing is yet.
+    ASSERT_TRUE(page_->writeTo(documents()).startsWith(QStringLiteral("Written to ")));
+    templates_.lookForFiles();
+    ASSERT_EQ(templates_.files().size(), 2);
+    QString written;
+    for (const auto& each : templates_.files()) {
+        written = each == file ? written : each;
+    }
+    const QString elsewhere = folder_.filePath(QStringLiteral("elsewhere"));
+    ASSERT_TRUE(QFile::remove(written) && QFile::link(elsewhere, written));
+    EXPECT_TRUE(page_->writeTo(documents()).startsWith(QStringLiteral("Written to ")));
+    EXPECT_FALSE(QFile::exists(elsewhere)) << "the link was followed";
+    templates_.lookForFiles();
+    EXPECT_EQ(templates_.files().size(), 2) << "a file of its own beside the link";
+}
+
+TEST_F(TemplateViewModelTest, what_a_template_names_is_shown_and_never_opened) {
+    auto foreign = generic_template(TimerKind::on_demand);
+    foreign.id = Id{"made-elsewhere"};
+    foreign.name = "../../outside";
+    foreign.note = "file:///etc/hostname";
+    foreign.settings.front().label = "<img src=x>";
+    EXPECT_EQ(templates_.lookAt(in_file(QByteArray::fromStdString(template_file_text(foreign)))), QString{});
+    EXPECT_EQ(templates_.offered()["name"].toString(), "../../outside");
+    EXPECT_EQ(templates_.offered()["note"].toString(), "file:///etc/hostname");
+    EXPECT_EQ(templates_.addOffered(), QString{});
+    TemplateViewModel page{context_, foreign, folders(), nullptr};
+    ASSERT_TRUE(page.writeTo(documents()).startsWith(QStringLiteral("Written to ")));
+    EXPECT_EQ(QDir{folder_.path()}.entryList({QStringLiteral("*outside*")}, QDir::AllEntries).size(), 0);
+    templates_.lookForFiles();
+    EXPECT_EQ(templates_.files().size(), 2) << "in the folder that was chosen, whatever the name says";
+}
+
 TEST_F(TemplateViewModelTest, a_template_that_is_not_whole_is_not_written) {
     EXPECT_EQ(page_->use(QStringLiteral("base_on_time"), false), QString{});
     EXPECT_TRUE(page_->writeTo(documents()).startsWith(QStringLiteral("Not written")));
