@@ -5,6 +5,7 @@
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
+#include <sqlite3.h>
 
 #include <array>
 #include <string>
@@ -50,7 +51,9 @@ Result<std::filesystem::path> keep_copy(SQLite::Database& db, const std::filesys
     WF_CHECK(draft.make(item));
     {
         SQLite::Database copy{draft.path(), SQLite::OPEN_READWRITE};
-        SQLite::Backup{copy, db}.executeStep(-1);
+        if (SQLite::Backup{copy, db}.executeStep(-1) != SQLITE_DONE) {  // busy is no exception here
+            return storage_error(item, "another program is using it", "nothing was changed; try again");
+        }
         // One file, without a -wal beside it, so that it can be taken away as it is.
         copy.exec("PRAGMA locking_mode=EXCLUSIVE; PRAGMA journal_mode=DELETE");
     }

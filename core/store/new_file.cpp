@@ -104,7 +104,12 @@ Draft::~Draft() {
 Result<void> Draft::make(const std::string& item) const {
     const int descriptor = ::open(path_.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
     if (descriptor < 0) {
-        return system_failure(item, errno);
+        const int problem = errno;
+        if (problem == EEXIST) {
+            return storage_error(item, "what is left of an earlier attempt cannot be removed",
+                                 "nothing was changed; remove " + path_.string() + ", then try again");
+        }
+        return system_failure(item, problem);
     }
     ::close(descriptor);
     return boost::outcome_v2::success();
