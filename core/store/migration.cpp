@@ -5,33 +5,17 @@
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
-#include <fcntl.h>
-#include <unistd.h>
+#include <sqlite3.h>
 
 #include <array>
-#include <cerrno>
 #include <string>
 
-#include "store/failure.h"
+#include "store/new_file.h"
 
 namespace wetfront::store_detail {
 namespace {
 
 constexpr std::array<Migration, 3> released{make_schema_1, make_schema_2, make_schema_3};
-
-Result<std::filesystem::path> make_empty(const std::string& wanted) {
-    for (int copy = 1;; ++copy) {
-        const std::filesystem::path path = copy == 1 ? wanted : wanted + "-" + std::to_string(copy);
-        const int descriptor = ::open(path.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
-        if (descriptor >= 0) {
-            ::close(descriptor);
-            return path;
-        }
-        if (errno != EEXIST) {
-            return system_failure("copy " + path.string(), errno);
-        }
-    }
-}
 
 }  // namespace
 
@@ -61,16 +45,25 @@ Result<void> migrate(SQLite::Database& db, std::span<const Migration> steps) {
 
 Result<std::filesystem::path> keep_copy(SQLite::Database& db, const std::filesystem::path& file, int version,
                                         WallTime now) {
-    WF_TRY(const auto path,
-           make_empty(file.string() + ".before-v" + std::to_string(version) + "-" + local_date(now)));
-    SQLite::Database copy{path, SQLite::OPEN_READWRITE};
-    SQLite::Backup{copy, db}.executeStep(-1);
-    // One file, without a -wal beside it, so that it can be taken away as it is.
-    copy.exec("PRAGMA locking_mode=EXCLUSIVE; PRAGMA journal_mode=DELETE");
-    if (copy.execAndGet("PRAGMA integrity_check").getString() != "ok") {
-        return storage_error("copy " + path.string(), "it is not whole", "the record file was not changed");
+    const std::string wanted = file.string() + ".before-v" + std::to_string(version) + "-" + local_date(now);
+    const std::string item = "copy " + wanted;
+    const Draft draft{wanted + ".new"};
+    WF_CHECK(draft.make(item));
+    {
+        SQLite::Database copy{draft.path(), SQLite::OPEN_READWRITE};
+        if (SQLite::Backup{copy, db}.executeStep(-1) != SQLITE_DONE) {  // busy is no exception here
+            return storage_error(item, "another program is using it", "nothing was changed; try again");
+        }
+        // One file, without a -wal beside it, so that it can be taken away as it is.
+        copy.exec("PRAGMA locking_mode=EXCLUSIVE; PRAGMA journal_mode=DELETE");
     }
-    return path;
+    for (int number = 1;; ++number) {
+        const std::filesystem::path path = number == 1 ? wanted : wanted + "-" + std::to_string(number);
+        WF_TRY(const bool placed, draft.put_in_place(path, item));
+        if (placed) {
+            return path;
+        }
+    }
 }
 
 }  // namespace wetfront::store_detail

@@ -33,7 +33,13 @@ Result<void> check_is_ours(const std::filesystem::path& file, const std::string&
     }
     std::ifstream stream{file, std::ios::binary};
     if (!stream) {
-        return system_failure(item, errno);
+        const int problem = errno;
+        if (problem == EACCES) {
+            return storage_error(
+                item, "no permission to read it",
+                "it was not touched; ask its owner for a copy, or choose a file of your own");
+        }
+        return system_failure(item, problem);
     }
     std::array<char, 100> head{};
     stream.read(head.data(), head.size());

@@ -61,7 +61,11 @@ json document_at(Statements& sql, const std::string& revision) {
     json document;
     bool any = false;
     while (rows.next_row()) {
-        document.patch_inplace(json::parse(text_at(rows, 0)));
+        try {
+            document.patch_inplace(json::parse(text_at(rows, 0)));
+        } catch (const json::exception&) {
+            throw std::runtime_error{"revision " + revision + " cannot be read"};
+        }
         any = true;
     }
     if (!any) {

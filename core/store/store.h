@@ -79,8 +79,9 @@ struct SignedSheet {
 enum class OpenMode { read_write, read_only };
 
 /// The record file: one SQLite database, one connection, opened exclusively. Every call that returns without
-/// an error has been committed and synced; after an error nothing of that call is in the file. Not
-/// thread-safe: one owner, one thread. No exception leaves this class.
+/// an error has been committed and synced; after an error nothing of that call is seen. If it was the disk
+/// that failed, the call may come to light, whole, when the file is opened the next time: doing the same
+/// again is safe. Not thread-safe: one owner, one thread. No exception leaves this class.
 ///
 /// Records (farms, houses, visits, setting templates) are append-only revisions; saving adds a revision whose
 /// parent is the present one. Marks are rows of a journal of their own; undoing or redoing one adds a row

@@ -240,6 +240,24 @@ TEST_F(RecordFileTest, a_folder_without_permission_is_said_and_the_file_can_be_v
     EXPECT_EQ(names_in(folder.path()), "records ");
 }
 
+TEST_F(RecordFileTest, a_file_that_only_its_owner_may_read_is_said_to_be_so) {
+    { const auto store = open(); }
+    std::filesystem::permissions(file, std::filesystem::perms{0});
+    for (const auto mode : {OpenMode::read_write, OpenMode::read_only}) {
+        EXPECT_THAT(said_without_privilege([&] { return error_of(Store::open(file, clock, mode)); }),
+                    AllOf(HasSubstr("no permission to read it"), HasSubstr("ask its owner"),
+                          Not(HasSubstr("viewed"))));
+    }
+}
+
+TEST_F(RecordFileTest, a_record_whose_text_is_damaged_is_named_and_said_to_be_damaged) {
+    { const auto store = open_with_visit(); }
+    alter(file, "DROP TRIGGER revision_is_not_changed; UPDATE revision SET body = '[{' WHERE kind = 'farm'");
+    EXPECT_THAT(error_of(open().farm(Id{"farm-1"})),
+                AllOf(HasSubstr("revision"), HasSubstr("cannot be read"), HasSubstr("the file is damaged"),
+                      Not(HasSubstr("json"))));
+}
+
 TEST_F(RecordFileTest, a_write_protected_file_is_said) {
     { const auto store = open(); }
     std::filesystem::permissions(file, std::filesystem::perms{0400});
