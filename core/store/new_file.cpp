@@ -14,21 +14,10 @@
 #include "base/ids.h"
 #include "store/failure.h"
 #include "store/record_file.h"
+#include "store/whole_copy.h"
 
 namespace wetfront::store_detail {
 namespace {
-
-Result<void> make_folder(const std::filesystem::path& folder, const std::string& item) {
-    std::error_code ignored;
-    if (folder.empty() || std::filesystem::is_directory(folder, ignored)) {
-        return boost::outcome_v2::success();
-    }
-    WF_CHECK(make_folder(folder.parent_path(), item));
-    if (::mkdir(folder.c_str(), 0700) != 0 && errno != EEXIST) {
-        return system_failure(item, errno);
-    }
-    return boost::outcome_v2::success();
-}
 
 std::string machine_name() {
     std::array<char, 256> name{};
@@ -68,27 +57,19 @@ Result<void> fill(const std::filesystem::path& file, const Clock& clock, std::sp
     return boost::outcome_v2::success();
 }
 
-void remove_with_journals(const std::filesystem::path& file) {
-    for (const auto* suffix : {"", "-wal", "-shm", "-journal"}) {
-        ::unlink((file.string() + suffix).c_str());
-    }
-}
+}  // namespace
 
-Result<void> sync(const std::filesystem::path& path, const std::string& item) {
-    const int descriptor = ::open(path.empty() ? "." : path.c_str(), O_RDONLY | O_CLOEXEC);
-    if (descriptor < 0) {
-        return system_failure(item, errno);
+Result<void> make_folder(const std::filesystem::path& folder, const std::string& item) {
+    std::error_code ignored;
+    if (folder.empty() || std::filesystem::is_directory(folder, ignored)) {
+        return boost::outcome_v2::success();
     }
-    const int problem = ::fsync(descriptor) == 0 ? 0 : errno;
-    ::close(descriptor);
-    // Some file systems cannot sync a folder and say so with EINVAL.
-    if (problem != 0 && problem != EINVAL) {
-        return system_failure(item, problem);
+    WF_CHECK(make_folder(folder.parent_path(), item));
+    if (::mkdir(folder.c_str(), 0700) != 0 && errno != EEXIST) {
+        return system_failure(item, errno);
     }
     return boost::outcome_v2::success();
 }
-
-}  // namespace
 
 Result<void> make_record_file(const std::filesystem::path& file, const Clock& clock,
                               std::span<const Migration> steps, const std::string& item) {

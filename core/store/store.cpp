@@ -7,11 +7,14 @@
 #include <utility>
 
 #include "records/record_text.h"
+#include "store/backup_name.h"
 #include "store/failure.h"
 #include "store/journal.h"
 #include "store/lists.h"
+#include "store/new_file.h"
 #include "store/record_file.h"
 #include "store/revisions.h"
+#include "store/whole_copy.h"
 #include "timing/stopwatch_guide.h"
 
 namespace wetfront {
@@ -285,6 +288,9 @@ Result<Store> Store::open(const std::filesystem::path& path, const Clock& clock,
 const Id& Store::device() const {
     return d_->device;
 }
+const std::filesystem::path& Store::file() const {
+    return d_->file.path();
+}
 Id Store::new_id() {
     return d_->ids.next();
 }
@@ -399,6 +405,16 @@ Result<int> Store::revision_of(const Id& visit) const {
     return d_->read([&](Statements& sql) -> Result<int> {
         WF_TRY(const auto head, need_head(sql, RecordKind::visit, visit));
         return head.number;
+    });
+}
+
+Result<std::filesystem::path> Store::back_up(const std::filesystem::path& folder) const {
+    const auto& file = d_->file.path();
+    const std::string item = "backup folder " + folder.string();
+    WF_CHECK(store_detail::make_folder(folder, item));
+    return guarded(item, [&] {
+        return store_detail::copy_whole(d_->file.database(),
+                                        folder / store_detail::backup_name(file, d_->clock.wall_now()));
     });
 }
 

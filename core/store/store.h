@@ -64,6 +64,7 @@ public:
     ~Store();
 
     [[nodiscard]] const Id& device() const;
+    [[nodiscard]] const std::filesystem::path& file() const;
     [[nodiscard]] Id new_id();
 
     // Journal. A mark is on disk when add_mark returns. The visit must be there and not signed. The same mark
@@ -108,6 +109,12 @@ public:
     /// stays as it is; an id that is there with other content is an error, and then nothing is added.
     [[nodiscard]] Result<void> add(std::span<const VisitFile> files);
     [[nodiscard]] Result<void> add(const VisitFile& file) { return add(std::span{&file, 1}); }
+
+    /// Writes a copy of all that is committed into the folder (made 0700 if it is not there), as
+    /// "<name>-<day>-<clock>" with the record file's ending, read back from the medium and compared before it
+    /// gets that name. Returns it. Errors: no room, no permission, a medium that does not keep what is
+    /// written.
+    [[nodiscard]] Result<std::filesystem::path> back_up(const std::filesystem::path& folder) const;
 
 private:
     struct Private;

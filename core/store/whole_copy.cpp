@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "store/whole_copy.h"
+
+#include <SQLiteCpp/Backup.h>
+#include <SQLiteCpp/Column.h>
+#include <SQLiteCpp/Statement.h>
+#include <fcntl.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <cstdio>
+#include <string>
+
+#include "store/failure.h"
+
+namespace wetfront::store_detail {
+namespace {
+
+Result<void> make_empty(const std::filesystem::path& file, const std::string& item) {
+    remove_with_journals(file);
+    const int descriptor = ::open(file.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
+    if (descriptor < 0) {
+        return system_failure(item, errno);
+    }
+    ::close(descriptor);
+    return boost::outcome_v2::success();
+}
+
+/// So that what is read back comes from the medium and not from memory.
+void forget_pages(const std::filesystem::path& file) {
+    const int descriptor = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
+    if (descriptor >= 0) {
+        ::posix_fadvise(descriptor, 0, 0, POSIX_FADV_DONTNEED);
+        ::close(descriptor);
+    }
+}
+
+std::pair<int, int> entries_of(SQLite::Database& db) {
+    SQLite::Statement ask{db, "SELECT count(*), coalesce(max(entry), 0) FROM entry"};
+    ask.executeStep();
+    return {ask.getColumn(0).getInt(), ask.getColumn(1).getInt()};
+}
+
+Result<void> fill(SQLite::Database& db, const std::filesystem::path& draft, const std::string& item) {
+    {
+        SQLite::Database copy{draft, SQLite::OPEN_READWRITE};
+        copy.exec("PRAGMA locking_mode=EXCLUSIVE; PRAGMA synchronous=OFF");
+        SQLite::Backup{copy, db}.executeStep(-1);
+        // One file, without a -wal beside it, so that it can be taken away as it is.
+        copy.exec("PRAGMA journal_mode=DELETE");
+    }
+    WF_CHECK(sync(draft, item));
+    forget_pages(draft);
+    SQLite::Database read_back{draft, SQLite::OPEN_READONLY};
+    WF_CHECK(check_whole(read_back, item));
+    if (entries_of(read_back) != entries_of(db)) {
+        return storage_error(item, "it does not hold what was written to it",
+                             "the records themselves are intact; use another medium");
+    }
+    return boost::outcome_v2::success();
+}
+
+Result<std::filesystem::path> give_name(const std::filesystem::path& draft,
+                                        const std::filesystem::path& target, const std::string& item) {
+    for (int copy = 1;; ++copy) {
+        const std::filesystem::path path =
+            copy == 1 ? target.string() : target.string() + "-" + std::to_string(copy);
+        // Never over a file that is there. File systems of sticks may not know the flag: they say EINVAL.
+        if (::renameat2(AT_FDCWD, draft.c_str(), AT_FDCWD, path.c_str(), RENAME_NOREPLACE) == 0 ||
+            (errno == EINVAL && ::access(path.c_str(), F_OK) != 0 &&
+             ::rename(draft.c_str(), path.c_str()) == 0)) {
+            WF_CHECK(sync(path.parent_path(), item));
+            return path;
+        }
+        if (errno != EEXIST && ::access(path.c_str(), F_OK) != 0) {
+            return system_failure(item, errno);
+        }
+    }
+}
+
+}  // namespace
+
+void remove_with_journals(const std::filesystem::path& file) {
+    for (const auto* suffix : {"", "-wal", "-shm", "-journal"}) {
+        ::unlink((file.string() + suffix).c_str());
+    }
+}
+
+Result<void> sync(const std::filesystem::path& path, const std::string& item) {
+    const int descriptor = ::open(path.empty() ? "." : path.c_str(), O_RDONLY | O_CLOEXEC);
+    if (descriptor < 0) {
+        return system_failure(item, errno);
+    }
+    const int problem = ::fsync(descriptor) == 0 ? 0 : errno;
+    ::close(descriptor);
+    // Some file systems cannot sync a folder and say so with EINVAL.
+    if (problem != 0 && problem != EINVAL) {
+        return system_failure(item, problem);
+    }
+    return boost::outcome_v2::success();
+}
+
+Result<void> check_whole(SQLite::Database& db, const std::string& item) {
+    const auto not_whole = [&](std::string_view what) {
+        return storage_error(item, what, "it was not used; take another copy");
+    };
+    if (db.execAndGet("PRAGMA integrity_check").getString() != "ok") {
+        return not_whole("it is damaged");
+    }
+    if (SQLite::Statement{db, "PRAGMA foreign_key_check"}.executeStep()) {
+        return not_whole("its records do not fit together");
+    }
+    return boost::outcome_v2::success();
+}
+
+Result<std::filesystem::path> copy_whole(SQLite::Database& db, const std::filesystem::path& target) {
+    const std::string item = "copy " + target.string();
+    const std::filesystem::path draft = target.string() + ".part";
+    WF_CHECK(make_empty(draft, item));
+    const auto named = guarded(item, [&]() -> Result<std::filesystem::path> {
+        WF_CHECK(fill(db, draft, item));
+        return give_name(draft, target, item);
+    });
+    if (!named) {
+        remove_with_journals(draft);
+    }
+    return named;
+}
+
+}  // namespace wetfront::store_detail
