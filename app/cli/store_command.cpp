@@ -106,7 +106,7 @@ Result<ExitStatus> run_show(const std::string& visit, const Common& common) {
 }  // namespace
 
 void add_store(CLI::App& app, const Common& common, Work& chosen) {
-    auto* command = app.add_subcommand("store", "what a record file holds; reads only");
+    auto* command = app.add_subcommand("store", "what a record file holds, and its copies");
     command->require_subcommand(1);
     command->footer("Example: wetfront-cli store list --store records.db");
     auto* list = command->add_subcommand("list", "houses and their visits");
@@ -118,6 +118,7 @@ void add_store(CLI::App& app, const Common& common, Work& chosen) {
     show->footer("Example: wetfront-cli store show 2026-07-07-alder --store records.db --json > visit.json");
     show->callback(
         [&common, &chosen, visit] { chosen = [&common, visit] { return run_show(*visit, common); }; });
+    add_store_copies(*command, common, chosen);
 }
 
 }  // namespace wetfront

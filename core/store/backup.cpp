@@ -21,19 +21,20 @@ std::string backup_name(const std::filesystem::path& record_file, WallTime now) 
     return record_file.stem().string() + "-" + name_part(now) + record_file.extension().string();
 }
 
-std::optional<std::string> day_in_name(const std::string& name, const std::filesystem::path& record_file) {
+std::optional<Backup> as_backup(const std::filesystem::path& file, const std::filesystem::path& record_file) {
+    const std::string name = file.filename().string();
     const std::string stem = record_file.stem().string() + "-";
     const std::string extension = record_file.extension().string();
     if (!name.starts_with(stem)) {
         return std::nullopt;
     }
     const std::string rest = name.substr(stem.size());
-    static const std::regex shape{R"((\d{4}-\d{2}-\d{2})-\d{4}([^-]*)(-\d+)?)"};
+    static const std::regex shape{R"((\d{4}-\d{2}-\d{2})-(\d{2})(\d{2})([^-]*)(-\d+)?)"};
     std::smatch parts;
-    if (!std::regex_match(rest, parts, shape) || parts[2].str() != extension) {
+    if (!std::regex_match(rest, parts, shape) || parts[4].str() != extension) {
         return std::nullopt;
     }
-    return parts[1].str();
+    return Backup{file, parts[1].str(), parts[2].str() + ":" + parts[3].str()};
 }
 
 }  // namespace store_detail
@@ -69,9 +70,9 @@ std::vector<Backup> backups_in(const std::filesystem::path& folder,
     std::vector<Backup> all;
     std::error_code none;
     for (const auto& entry : std::filesystem::directory_iterator{folder, none}) {
-        const auto day = store_detail::day_in_name(entry.path().filename().string(), record_file);
-        if (day && entry.is_regular_file(none)) {
-            all.push_back({entry.path(), *day});
+        const auto backup = store_detail::as_backup(entry.path(), record_file);
+        if (backup && entry.is_regular_file(none)) {
+            all.push_back(*backup);
         }
     }
     std::sort(all.begin(), all.end(), [](const Backup& a, const Backup& b) { return b.file < a.file; });

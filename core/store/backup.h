@@ -12,7 +12,8 @@ namespace wetfront {
 /// A copy of a record file, by its name alone: "records-2026-07-01-1004.wetfront".
 struct Backup {
     std::filesystem::path file;
-    std::string day;  ///< "2026-07-01", by the clock of the machine that made it
+    std::string day;    ///< "2026-07-01", by the clock of the machine that made it
+    std::string clock;  ///< "10:04", by the same
 
     friend bool operator==(const Backup&, const Backup&) = default;
 };
@@ -33,16 +34,13 @@ struct Backup {
                                                                          const std::filesystem::path& folder,
                                                                          const Clock& clock);
 
-/// What a backup holds, as far as a person has to know before he goes back to it.
-struct BackupContent {
-    int entries = 0;                 ///< of every kind, from the first on
-    std::optional<WallTime> latest;  ///< none: nothing was ever entered
-    int houses = 0;
-};
-
 /// Reads all of a backup (integrity, and that its records fit together). Errors: not a record file, damaged,
 /// from a newer version of the program. Touches nothing, neither the file nor what stands beside it.
-[[nodiscard]] Result<BackupContent> read_backup(const std::filesystem::path& backup);
+[[nodiscard]] Result<RecordContent> read_backup(const std::filesystem::path& backup);
+
+/// Whether restore() could put a copy in the place of the record file. Errors: it is open in a program (who);
+/// its folder cannot be written to.
+[[nodiscard]] Result<void> check_can_be_replaced(const std::filesystem::path& record_file);
 
 /// Puts a copy of the backup, with what its -wal file holds, in the place of the record file. What was there
 /// stays beside it as "<file>.replaced-<time>", with its own -wal and -shm, whatever state it is in; the

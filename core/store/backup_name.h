@@ -6,6 +6,7 @@
 #include <string>
 
 #include "base/clock.h"
+#include "store/backup.h"
 
 // Not for other folders.
 namespace wetfront::store_detail {
@@ -16,8 +17,8 @@ namespace wetfront::store_detail {
 /// "records-2026-07-01-1004.wetfront" for ".../records.wetfront".
 [[nodiscard]] std::string backup_name(const std::filesystem::path& record_file, WallTime now);
 
-/// The day in the name of a backup of that record file; none for any other name.
-[[nodiscard]] std::optional<std::string> day_in_name(const std::string& name,
-                                                     const std::filesystem::path& record_file);
+/// The file as a backup of that record file, if its name says that it is one.
+[[nodiscard]] std::optional<Backup> as_backup(const std::filesystem::path& file,
+                                              const std::filesystem::path& record_file);
 
 }  // namespace wetfront::store_detail

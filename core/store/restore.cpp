@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Statement.h>
+#include <fcntl.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
@@ -85,7 +86,7 @@ std::string item_of(const std::filesystem::path& backup) {
 }
 
 /// The file and what its -wal holds, copied to `target` (0600) as one file that was read through.
-Result<BackupContent> copy_joined(const std::filesystem::path& backup, const std::filesystem::path& target) {
+Result<RecordContent> copy_joined(const std::filesystem::path& backup, const std::filesystem::path& target) {
     const std::string item = item_of(backup);
     WF_CHECK(check_is_ours(backup, item));
     remove_with_journals(target);
@@ -100,7 +101,7 @@ Result<BackupContent> copy_joined(const std::filesystem::path& backup, const std
             return system_failure(item, problem ? problem.value() : errno);
         }
     }
-    return guarded(item, [&]() -> Result<BackupContent> {
+    return guarded(item, [&]() -> Result<RecordContent> {
         // Joins the -wal to the copy.
         SQLite::Database db{target, SQLite::OPEN_READWRITE};
         db.exec("PRAGMA locking_mode=EXCLUSIVE; PRAGMA trusted_schema=OFF; PRAGMA journal_mode=DELETE");
@@ -110,19 +111,7 @@ Result<BackupContent> copy_joined(const std::filesystem::path& backup, const std
             return storage_error(item, "it was written by a newer version of this program",
                                  "update this program, then try again");
         }
-        BackupContent content;
-        SQLite::Statement ask{
-            db,
-            "SELECT count(*), (SELECT unix_ms FROM entry ORDER BY entry DESC LIMIT 1), "
-            "(SELECT utc_offset_min FROM entry ORDER BY entry DESC LIMIT 1), "
-            "(SELECT count(DISTINCT record) FROM revision WHERE kind = 'house') FROM entry"};
-        ask.executeStep();
-        content.entries = ask.getColumn(0).getInt();
-        if (!ask.isColumnNull(1)) {
-            content.latest = WallTime{ask.getColumn(1).getInt64(), ask.getColumn(2).getInt()};
-        }
-        content.houses = ask.getColumn(3).getInt();
-        return content;
+        return content_of(db);
     });
 }
 
@@ -165,7 +154,16 @@ Result<void> check_not_open(const std::filesystem::path& record_file) {
 
 }  // namespace
 
-Result<BackupContent> read_backup(const std::filesystem::path& backup) {
+Result<void> check_can_be_replaced(const std::filesystem::path& record_file) {
+    WF_CHECK(check_not_open(record_file));
+    const auto folder = record_file.parent_path();
+    if (::faccessat(AT_FDCWD, folder.empty() ? "." : folder.c_str(), W_OK, AT_EACCESS) != 0) {
+        return system_failure("folder " + folder.string(), errno);
+    }
+    return boost::outcome_v2::success();
+}
+
+Result<RecordContent> read_backup(const std::filesystem::path& backup) {
     WF_TRY(const auto place, Workplace::make());
     return copy_joined(backup, place.path() / "copy");
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <span>
@@ -36,6 +37,16 @@ struct VisitSummary {
     std::optional<Id> replaces;  ///< the visit that this one corrects
 };
 
+/// What a record file or a backup of it holds, as far as a person has to know before he goes back to it.
+struct RecordContent {
+    int entries = 0;                 ///< of every kind, from the first on
+    std::optional<WallTime> latest;  ///< none: nothing was ever entered
+    int houses = 0;
+};
+
+/// Told how far a copy is, 0 to 1; false stops it.
+using CopyProgress = std::function<bool(double share)>;
+
 enum class OpenMode { read_write, read_only };
 
 /// The record file: one SQLite database, one connection, opened exclusively. Every call that returns without
@@ -65,6 +76,11 @@ public:
 
     [[nodiscard]] const Id& device() const;
     [[nodiscard]] const std::filesystem::path& file() const;
+    [[nodiscard]] OpenMode mode() const;
+    [[nodiscard]] Result<RecordContent> content() const;
+    /// How many entries were made since a copy of this file held that; none: it is not from an earlier state
+    /// of this file.
+    [[nodiscard]] Result<std::optional<int>> entries_since(const RecordContent& copy) const;
     [[nodiscard]] Id new_id();
 
     // Journal. A mark is on disk when add_mark returns. The visit must be there and not signed. The same mark
@@ -113,8 +129,9 @@ public:
     /// Writes a copy of all that is committed into the folder (made 0700 if it is not there), as
     /// "<name>-<day>-<clock>" with the record file's ending, read back from the medium and compared before it
     /// gets that name. Returns it. Errors: no room, no permission, a medium that does not keep what is
-    /// written.
-    [[nodiscard]] Result<std::filesystem::path> back_up(const std::filesystem::path& folder) const;
+    /// written; stopped by `progress`. Another thread may do this while nobody else uses the store.
+    [[nodiscard]] Result<std::filesystem::path> back_up(const std::filesystem::path& folder,
+                                                        const CopyProgress& progress = {}) const;
 
 private:
     struct Private;

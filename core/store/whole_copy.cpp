@@ -5,8 +5,10 @@
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Statement.h>
 #include <fcntl.h>
+#include <sqlite3.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <cstdio>
 #include <string>
@@ -41,11 +43,30 @@ std::pair<int, int> entries_of(SQLite::Database& db) {
     return {ask.getColumn(0).getInt(), ask.getColumn(1).getInt()};
 }
 
-Result<void> fill(SQLite::Database& db, const std::filesystem::path& draft, const std::string& item) {
+/// What is copied before it is synced and told; a page is 4096 bytes.
+constexpr int pages_at_once = 1024;
+
+/// A medium is slow where it syncs: without that after every part, all of the time would pass after the last.
+Result<void> copy_pages(SQLite::Database& from, SQLite::Database& to, const std::filesystem::path& draft,
+                        const std::string& item, const CopyProgress& progress) {
+    SQLite::Backup pages{to, from};
+    while (pages.executeStep(pages_at_once) != SQLITE_DONE) {
+        WF_CHECK(sync(draft, item));
+        const double share_left = static_cast<double>(pages.getRemainingPageCount()) /
+                                  static_cast<double>(std::max(1, pages.getTotalPageCount()));
+        if (progress && !progress(1.0 - share_left)) {
+            return storage_error(item, "it was stopped", "nothing is left of it; the records are intact");
+        }
+    }
+    return boost::outcome_v2::success();
+}
+
+Result<void> fill(SQLite::Database& db, const std::filesystem::path& draft, const std::string& item,
+                  const CopyProgress& progress) {
     {
         SQLite::Database copy{draft, SQLite::OPEN_READWRITE};
         copy.exec("PRAGMA locking_mode=EXCLUSIVE; PRAGMA synchronous=OFF");
-        SQLite::Backup{copy, db}.executeStep(-1);
+        WF_CHECK(copy_pages(db, copy, draft, item, progress));
         // One file, without a -wal beside it, so that it can be taken away as it is.
         copy.exec("PRAGMA journal_mode=DELETE");
     }
@@ -113,12 +134,38 @@ Result<void> check_whole(SQLite::Database& db, const std::string& item) {
     return boost::outcome_v2::success();
 }
 
-Result<std::filesystem::path> copy_whole(SQLite::Database& db, const std::filesystem::path& target) {
+RecordContent content_of(SQLite::Database& db) {
+    RecordContent content;
+    SQLite::Statement ask{db,
+                          "SELECT count(*), (SELECT unix_ms FROM entry ORDER BY entry DESC LIMIT 1), "
+                          "(SELECT utc_offset_min FROM entry ORDER BY entry DESC LIMIT 1), "
+                          "(SELECT count(DISTINCT record) FROM revision WHERE kind = 'house') FROM entry"};
+    ask.executeStep();
+    content.entries = ask.getColumn(0).getInt();
+    if (!ask.isColumnNull(1)) {
+        content.latest = WallTime{ask.getColumn(1).getInt64(), ask.getColumn(2).getInt()};
+    }
+    content.houses = ask.getColumn(3).getInt();
+    return content;
+}
+
+std::optional<WallTime> latest_of_first(SQLite::Database& db, int entries) {
+    SQLite::Statement ask{db, "SELECT unix_ms, utc_offset_min FROM entry ORDER BY entry LIMIT 1 OFFSET ?"};
+    ask.bind(1, entries - 1);
+    // A negative offset counts as 0.
+    if (entries < 1 || !ask.executeStep()) {
+        return std::nullopt;
+    }
+    return WallTime{ask.getColumn(0).getInt64(), ask.getColumn(1).getInt()};
+}
+
+Result<std::filesystem::path> copy_whole(SQLite::Database& db, const std::filesystem::path& target,
+                                         const CopyProgress& progress) {
     const std::string item = "copy " + target.string();
     const std::filesystem::path draft = target.string() + ".part";
     WF_CHECK(make_empty(draft, item));
     const auto named = guarded(item, [&]() -> Result<std::filesystem::path> {
-        WF_CHECK(fill(db, draft, item));
+        WF_CHECK(fill(db, draft, item, progress));
         return give_name(draft, target, item);
     });
     if (!named) {

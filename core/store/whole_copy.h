@@ -5,16 +5,22 @@
 
 #include <filesystem>
 
-#include "base/result.h"
+#include "store/store.h"
 
 // Not for other folders. What returns a Result may throw besides.
 namespace wetfront::store_detail {
 
 /// Copies an open record file to `target` (0600, "-2" and so on where that name is taken): one file without
 /// a -wal, written under another name, synced, read back and compared before it gets its own. Returns its
-/// path. On an error nothing is left of it.
+/// path. On an error, or stopped by `progress`, nothing is left of it.
 [[nodiscard]] Result<std::filesystem::path> copy_whole(SQLite::Database& db,
-                                                       const std::filesystem::path& target);
+                                                       const std::filesystem::path& target,
+                                                       const CopyProgress& progress = {});
+
+[[nodiscard]] RecordContent content_of(SQLite::Database& db);
+
+/// When the last of that many entries was made, counted from the first; none if there are not so many, or 0.
+[[nodiscard]] std::optional<WallTime> latest_of_first(SQLite::Database& db, int entries);
 
 /// Pages and records fit together (integrity_check, foreign_key_check).
 [[nodiscard]] Result<void> check_whole(SQLite::Database& db, const std::string& item);

@@ -150,6 +150,56 @@ TEST_F(BackupTest, a_backup_tells_what_it_holds) {
     EXPECT_EQ(bytes_of(made), before);
 }
 
+TEST_F(BackupTest, a_listed_backup_tells_day_and_clock_of_its_name) {
+    auto store = open_with_visit();
+    const auto made = value_of(store.back_up(copies()));
+    EXPECT_THAT(backups_in(copies(), file), ElementsAre(Backup{made, "2026-07-01", "05:00"}));
+}
+
+TEST_F(BackupTest, the_store_tells_what_it_holds_and_how_much_of_it_is_not_in_a_backup) {
+    auto store = open_with_visit();
+    const auto held = value_of(read_backup(value_of(store.back_up(copies()))));
+    EXPECT_EQ(value_of(store.content()).entries, 3);  // farm, house, visit
+    EXPECT_EQ(value_of(store.entries_since(held)), 0);
+    clock.advance_ms(60'000);
+    succeed(store.add_mark(Id{"visit-1"}, sample_mark("m1", MarkKind::pump_start)));
+    succeed(store.add_mark(Id{"visit-1"}, sample_mark("m2", MarkKind::pump_stop, 9)));
+    EXPECT_EQ(value_of(store.entries_since(held)), 2);
+    EXPECT_EQ(value_of(store.content()).latest, clock.wall_now());
+    EXPECT_EQ(value_of(store.entries_since({})), 5) << "since there was nothing";
+}
+
+TEST_F(BackupTest, a_copy_that_is_no_earlier_state_of_the_store_is_not_counted_from) {
+    auto store = open_with_visit();
+    auto other = value_of(store.content());
+    other.latest->unix_ms += 1;
+    EXPECT_EQ(value_of(store.entries_since(other)), std::nullopt) << "another entry stands there";
+    auto longer = value_of(store.content());
+    longer.entries += 1;
+    EXPECT_EQ(value_of(store.entries_since(longer)), std::nullopt) << "the store has not so many";
+}
+
+TEST_F(BackupTest, a_long_copy_tells_how_far_it_is) {
+    { const auto made = open_with_visit(); }
+    // 10 MB are some 2,500 pages.
+    SQLite::Database{file, SQLite::OPEN_READWRITE}.exec(
+        "CREATE TABLE filler AS SELECT zeroblob(10000000) AS bytes");
+    const auto store = open();
+    std::vector<double> shares;
+    const auto made = store.back_up(copies(), [&](double share) {
+        shares.push_back(share);
+        return true;
+    });
+    EXPECT_TRUE(made) << error_of(made);
+    ASSERT_FALSE(shares.empty());
+    EXPECT_TRUE(std::ranges::is_sorted(shares));
+    EXPECT_GT(shares.front(), 0.0);
+    EXPECT_LT(shares.back(), 1.0);
+    EXPECT_THAT(error_of(store.back_up(copies(), [](double) { return false; })), HasSubstr("stopped"));
+    EXPECT_EQ(std::distance(begin(std::filesystem::directory_iterator{copies()}), {}), 1)
+        << "something is left of the copy that was stopped";
+}
+
 TEST_F(BackupTest, a_damaged_backup_is_told_and_not_restored) {
     auto store = open_with_visit();
     const auto made = value_of(store.back_up(copies()));
@@ -260,8 +310,13 @@ TEST_F(RestoreTest, a_file_that_another_program_has_open_is_not_replaced) {
     EXPECT_EQ(marks(), 1U);
 }
 
+TEST_F(RestoreTest, a_file_that_nobody_has_open_can_be_replaced) {
+    succeed(check_can_be_replaced(file));
+}
+
 TEST_F(RestoreTest, a_file_that_this_program_has_open_is_not_replaced) {
     const auto store = open();
+    EXPECT_THAT(error_of(check_can_be_replaced(file)), HasSubstr("this program has it open"));
     EXPECT_THAT(error_of(restore(backup, file, clock)), HasSubstr("this program has it open"));
 }
 
