@@ -185,7 +185,7 @@ Result<ExitStatus> run_show(const std::string& visit, const Common& common) {
 }  // namespace
 
 void add_store(CLI::App& app, const Common& common, Work& chosen) {
-    auto* command = app.add_subcommand("store", "what a record file holds; reads only");
+    auto* command = app.add_subcommand("store", "what a record file holds, and its copies");
     command->require_subcommand(1);
     command->footer("Example: wetfront-cli store list --store records.db");
     auto* list = command->add_subcommand("list", "houses and their visits");
@@ -214,6 +214,7 @@ void add_store(CLI::App& app, const Common& common, Work& chosen) {
         chosen = [&common, of_visit, file] { return run_sheet_kept(*of_visit, *file, common); };
     });
     add_store_verify(*command, common, chosen);
+    add_store_copies(*command, common, chosen);
 }
 
 }  // namespace wetfront

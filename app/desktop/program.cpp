@@ -35,11 +35,11 @@ void prepare_engine(QQmlApplicationEngine& engine) {
 }
 
 Program::Program(Store& store, const Clock& clock, Preferences preferences, const QString& documents,
-                 bool demo)
+                 bool demo, Media media)
     : formatter_{UnitSystem::us, QLocale{}},
       presses_{clock, nullptr},
-      session_{
-          {store, clock, formatter_}, presses_, sheet_paper(documents), std::move(preferences), demo} {
+      session_{{store, clock, formatter_}, presses_, sheet_paper(documents),
+               std::move(preferences),     demo,     std::move(media)} {
     QCoreApplication::instance()->installEventFilter(&presses_);
     prepare_engine(engine_);
     engine_.addImageProvider(QStringLiteral("sheet"), new SheetImages{session_});
@@ -54,8 +54,13 @@ Program::~Program() {
 }
 
 bool Program::show() {
-    session_.resume_running_visit();
+    const bool timing = session_.resume_running_visit();
     engine_.load(QUrl{QStringLiteral("qrc:/qt/qml/Wetfront/Wizard/Main.qml")});
+    if (window() != nullptr && !timing) {
+        // The first picture does not wait for it, and a stopwatch that runs not at all.
+        QObject::connect(window(), &QQuickWindow::frameSwapped, &session_, &SessionViewModel::back_up_today,
+                         static_cast<Qt::ConnectionType>(Qt::QueuedConnection | Qt::SingleShotConnection));
+    }
     return window() != nullptr;
 }
 

@@ -1,16 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "store/migration.h"
 
-#include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
-#include <sqlite3.h>
 
 #include <array>
 #include <string>
 
-#include "store/new_file.h"
+#include "store/whole_copy.h"
 
 namespace wetfront::store_detail {
 namespace {
@@ -45,25 +43,7 @@ Result<void> migrate(SQLite::Database& db, std::span<const Migration> steps) {
 
 Result<std::filesystem::path> keep_copy(SQLite::Database& db, const std::filesystem::path& file, int version,
                                         WallTime now) {
-    const std::string wanted = file.string() + ".before-v" + std::to_string(version) + "-" + local_date(now);
-    const std::string item = "copy " + wanted;
-    const Draft draft{wanted + ".new"};
-    WF_CHECK(draft.make(item));
-    {
-        SQLite::Database copy{draft.path(), SQLite::OPEN_READWRITE};
-        if (SQLite::Backup{copy, db}.executeStep(-1) != SQLITE_DONE) {  // busy is no exception here
-            return storage_error(item, "another program is using it", "nothing was changed; try again");
-        }
-        // One file, without a -wal beside it, so that it can be taken away as it is.
-        copy.exec("PRAGMA locking_mode=EXCLUSIVE; PRAGMA journal_mode=DELETE");
-    }
-    for (int number = 1;; ++number) {
-        const std::filesystem::path path = number == 1 ? wanted : wanted + "-" + std::to_string(number);
-        WF_TRY(const bool placed, draft.put_in_place(path, item));
-        if (placed) {
-            return path;
-        }
-    }
+    return copy_whole(db, file.string() + ".before-v" + std::to_string(version) + "-" + local_date(now));
 }
 
 }  // namespace wetfront::store_detail

@@ -16,42 +16,10 @@
 #include "base/ids.h"
 #include "store/failure.h"
 #include "store/record_file.h"
+#include "store/whole_copy.h"
 
 namespace wetfront::store_detail {
 namespace {
-
-Result<void> sync(const std::filesystem::path& path, const std::string& item) {
-    const int descriptor = ::open(path.empty() ? "." : path.c_str(), O_RDONLY | O_CLOEXEC);
-    if (descriptor < 0) {
-        return system_failure(item, errno);
-    }
-    const int problem = ::fsync(descriptor) == 0 ? 0 : errno;
-    ::close(descriptor);
-    // Some file systems cannot sync a folder and say so with EINVAL.
-    if (problem != 0 && problem != EINVAL) {
-        return system_failure(item, problem);
-    }
-    return boost::outcome_v2::success();
-}
-
-void remove_with_journals(const std::filesystem::path& file) {
-    for (const auto* suffix : {"", "-wal", "-shm", "-journal"}) {
-        ::unlink((file.string() + suffix).c_str());
-    }
-}
-
-Result<void> make_folder(const std::filesystem::path& folder, const std::string& item) {
-    std::error_code ignored;
-    if (folder.empty() || std::filesystem::is_directory(folder, ignored)) {
-        return boost::outcome_v2::success();
-    }
-    WF_CHECK(make_folder(folder.parent_path(), item));
-    if (::mkdir(folder.c_str(), 0700) != 0 && errno != EEXIST) {
-        return system_failure(item, errno);
-    }
-    // A folder whose name is lost takes the file in it along.
-    return sync(folder.parent_path(), item);
-}
 
 std::string machine_name() {
     std::array<char, 256> name{};
@@ -93,6 +61,19 @@ Result<void> fill(const std::filesystem::path& file, const Clock& clock, std::sp
 
 }  // namespace
 
+Result<void> make_folder(const std::filesystem::path& folder, const std::string& item) {
+    std::error_code ignored;
+    if (folder.empty() || std::filesystem::is_directory(folder, ignored)) {
+        return boost::outcome_v2::success();
+    }
+    WF_CHECK(make_folder(folder.parent_path(), item));
+    if (::mkdir(folder.c_str(), 0700) != 0 && errno != EEXIST) {
+        return system_failure(item, errno);
+    }
+    // A folder whose name is lost takes the file in it along.
+    return sync(folder.parent_path(), item);
+}
+
 Draft::Draft(std::filesystem::path path) : path_{std::move(path)} {
     remove_with_journals(path_);
 }
@@ -126,9 +107,12 @@ Result<bool> Draft::put_in_place(const std::filesystem::path& file, const std::s
         }
     }
     WF_CHECK(sync(path_, item));
-    if (::renameat2(AT_FDCWD, path_.c_str(), AT_FDCWD, file.c_str(), RENAME_NOREPLACE) != 0) {
+    // Never over a file that is there. File systems of sticks may not know the flag and say EINVAL.
+    if (::renameat2(AT_FDCWD, path_.c_str(), AT_FDCWD, file.c_str(), RENAME_NOREPLACE) != 0 &&
+        !(errno == EINVAL && ::access(file.c_str(), F_OK) != 0 &&
+          ::rename(path_.c_str(), file.c_str()) == 0)) {
         const int problem = errno;
-        if (problem == EEXIST) {
+        if (problem == EEXIST || (problem == EINVAL && ::access(file.c_str(), F_OK) == 0)) {
             return false;
         }
         return system_failure(item, problem);

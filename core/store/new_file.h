@@ -37,4 +37,7 @@ private:
 [[nodiscard]] Result<void> make_record_file(const std::filesystem::path& file, const Clock& clock,
                                             std::span<const Migration> steps, const std::string& item);
 
+/// Makes that folder, 0700, and those above it that are not there.
+[[nodiscard]] Result<void> make_folder(const std::filesystem::path& folder, const std::string& item);
+
 }  // namespace wetfront::store_detail

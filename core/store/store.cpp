@@ -3,12 +3,15 @@
 
 #include <utility>
 
+#include "store/backup_name.h"
 #include "store/journal.h"
 #include "store/lists.h"
+#include "store/new_file.h"
 #include "store/removal.h"
 #include "store/running.h"
 #include "store/store_private.h"
 #include "store/stored_records.h"
+#include "store/whole_copy.h"
 
 namespace wetfront {
 
@@ -42,6 +45,12 @@ Result<Store> Store::open(const std::filesystem::path& path, const Clock& clock,
 
 const Id& Store::device() const {
     return d_->device;
+}
+const std::filesystem::path& Store::file() const {
+    return d_->file.path();
+}
+OpenMode Store::mode() const {
+    return d_->file.mode();
 }
 Id Store::new_id() {
     return d_->ids.next();
@@ -148,6 +157,32 @@ Result<int> Store::revision_of(const Id& visit) const {
     return d_->read([&](Statements& sql) -> Result<int> {
         WF_TRY(const auto head, need_head(sql, RecordKind::visit, visit));
         return head.number;
+    });
+}
+
+Result<RecordContent> Store::content() const {
+    return guarded(d_->file.item(),
+                   [&]() -> Result<RecordContent> { return store_detail::content_of(d_->file.database()); });
+}
+
+Result<std::optional<int>> Store::entries_since(const RecordContent& copy) const {
+    WF_TRY(const auto now, content());
+    return guarded(d_->file.item(), [&]() -> Result<std::optional<int>> {
+        if (store_detail::latest_of_first(d_->file.database(), copy.entries) != copy.latest) {
+            return std::optional<int>{};
+        }
+        return std::optional{now.entries - copy.entries};
+    });
+}
+
+Result<std::filesystem::path> Store::back_up(const std::filesystem::path& folder,
+                                             const CopyProgress& progress) const {
+    const auto& file = d_->file.path();
+    const std::string item = "backup folder " + folder.string();
+    WF_CHECK(store_detail::make_folder(folder, item));
+    return guarded(item, [&] {
+        return store_detail::copy_whole(
+            d_->file.database(), folder / store_detail::backup_name(file, d_->clock.wall_now()), progress);
     });
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <span>
@@ -75,6 +76,15 @@ struct SignedSheet {
     std::string sha256;  ///< of these bytes: 64 letters, 0-9 and a-f
     WallTime kept_at;
 };
+/// What a record file or a backup of it holds, as far as a person has to know before he goes back to it.
+struct RecordContent {
+    int entries = 0;                 ///< of every kind, from the first on
+    std::optional<WallTime> latest;  ///< none: nothing was ever entered
+    int houses = 0;
+};
+
+/// Told how far a copy is, 0 to 1; false stops it.
+using CopyProgress = std::function<bool(double share)>;
 
 enum class OpenMode { read_write, read_only };
 
@@ -107,6 +117,12 @@ public:
     ~Store();
 
     [[nodiscard]] const Id& device() const;
+    [[nodiscard]] const std::filesystem::path& file() const;
+    [[nodiscard]] OpenMode mode() const;
+    [[nodiscard]] Result<RecordContent> content() const;
+    /// How many entries were made since a copy of this file held that; none: it is not from an earlier state
+    /// of this file.
+    [[nodiscard]] Result<std::optional<int>> entries_since(const RecordContent& copy) const;
     [[nodiscard]] Id new_id();
 
     // Journal. A mark is on disk when add_mark returns. The visit must be there and not signed. The same mark
@@ -184,6 +200,13 @@ public:
     /// stays as it is; an id that is there with other content is an error, and then nothing is added.
     [[nodiscard]] Result<void> add(std::span<const VisitFile> files);
     [[nodiscard]] Result<void> add(const VisitFile& file) { return add(std::span{&file, 1}); }
+
+    /// Writes a copy of all that is committed into the folder (made 0700 if it is not there), as
+    /// "<name>-<day>-<clock>" with the record file's ending, read back from the medium and compared before it
+    /// gets that name. Returns it. Errors: no room, no permission, a medium that does not keep what is
+    /// written; stopped by `progress`. Another thread may do this while nobody else uses the store.
+    [[nodiscard]] Result<std::filesystem::path> back_up(const std::filesystem::path& folder,
+                                                        const CopyProgress& progress = {}) const;
 
 private:
     struct Private;

@@ -252,6 +252,9 @@ QVariantList ProofViewModel::otherMarks() const {
 }
 
 QString ProofViewModel::blockedWhy() const {
+    if (record_.read_only()) {
+        return tr("The records are only looked at: nothing can be watched.");
+    }
     if (record_.frozen()) {
         return tr("This visit is signed. Start a new visit to watch again.");
     }

@@ -29,7 +29,7 @@ constexpr int second_ms = 1000;
 }  // namespace
 
 SessionViewModel::SessionViewModel(const Context& context, const PressClock& presses, SheetPaper paper,
-                                   Preferences preferences, bool demo, QObject* parent)
+                                   Preferences preferences, bool demo, Media media, QObject* parent)
     : QObject{parent},
       context_{context},
       presses_{presses},
@@ -37,7 +37,8 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
       preferences_{std::move(preferences)},
       demo_{demo},
       houses_{new HousesModel{context, this}},
-      templates_{new TemplatesViewModel{context, template_folders_of_mine(), this}} {
+      templates_{new TemplatesViewModel{context, template_folders_of_mine(), this}},
+      copies_{new CopiesViewModel{context, std::move(media), this}} {
     if (preferences_.read(QStringLiteral("units")) == QStringLiteral("si")) {
         context_.formatter.set_units(UnitSystem::si);
     }
@@ -67,6 +68,7 @@ void SessionViewModel::set_problem(const QString& problem) {
 QString SessionViewModel::place() const {
     return described_          ? QStringLiteral("template")
            : at_templates_     ? QStringLiteral("templates")
+           : at_copies_        ? QStringLiteral("copies")
            : visit_            ? QStringLiteral("visit")
            : house_.id.empty() ? QStringLiteral("houses")
                                : QStringLiteral("house");
@@ -222,6 +224,7 @@ void SessionViewModel::startVisit() {
     if (house_.id.empty()) {
         return;
     }
+    back_up_today();
     auto farm = context_.store.farm(house_.farm);
     if (failed(farm)) {
         return;
@@ -301,6 +304,32 @@ void SessionViewModel::showTemplates() {
     }
 }
 
+void SessionViewModel::showCopies() {
+    if (visit_ || at_templates_) {
+        return;
+    }
+    copies_->set_outcome({});
+    copies_->look();
+    at_copies_ = true;
+    emit placeChanged();
+}
+
+void SessionViewModel::goBackToCopy() {
+    if (!all_pumps_off().empty()) {
+        copies_->drop();
+        copies_->set_outcome(
+            tr("A pump is off for a test, and its countdown would end. Start the pump first."));
+        return;
+    }
+    emit goBackAsked();
+}
+
+void SessionViewModel::back_up_today() {
+    if (!demo_ && !readOnly()) {
+        copies_->back_up_today();
+    }
+}
+
 void SessionViewModel::openTemplate(const QString& id) {
     auto found = context_.store.setting_template(Id{id.toStdString()});
     if (!failed(found)) {
@@ -339,6 +368,14 @@ void SessionViewModel::go_back_from_templates() {
 }
 
 void SessionViewModel::leave() {
+    if (copies_->busy()) {
+        return;
+    }
+    if (at_copies_) {
+        at_copies_ = false;
+        emit placeChanged();
+        return;
+    }
     if (at_templates_) {
         go_back_from_templates();
         return;
@@ -349,7 +386,7 @@ void SessionViewModel::leave() {
 }
 
 bool SessionViewModel::mayClose() {
-    return closing_ || !asks_before_leaving(true);
+    return !copies_->busy() && (closing_ || !asks_before_leaving(true));
 }
 
 std::vector<PumpOff> SessionViewModel::all_pumps_off() const {
@@ -407,13 +444,14 @@ void SessionViewModel::go_back() {
         return;
     }
     house_ = House{};
+    back_up_today();
     failed(houses_->reload());
     emit placeChanged();
 }
 
 bool SessionViewModel::resume_running_visit() {
     const auto running = context_.store.visit_with_running_stopwatch();
-    if (failed(running) || !running.value()) {
+    if (readOnly() || failed(running) || !running.value()) {
         return false;
     }
     openVisit(qstring(running.value()->text));

@@ -7,6 +7,7 @@
 #include <QVariantList>
 #include <memory>
 
+#include "viewmodels/copies_view_model.h"
 #include "viewmodels/houses_model.h"
 #include "viewmodels/pump_off.h"
 #include "viewmodels/template_view_model.h"
@@ -28,7 +29,9 @@ class SessionViewModel : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(QString place READ place NOTIFY
-                   placeChanged)  ///< "houses", "house", "visit", "templates" or "template"
+                   placeChanged)  ///< "houses", "house", "visit", "templates", "template" or "copies"
+    Q_PROPERTY(wetfront::ui::CopiesViewModel* copies READ copies CONSTANT)
+    Q_PROPERTY(bool readOnly READ readOnly CONSTANT)  ///< the record file is only looked at
     Q_PROPERTY(wetfront::ui::HousesModel* houses READ houses CONSTANT)
     Q_PROPERTY(
         QVariantList farms READ farms NOTIFY placeChanged)  ///< {value, text}; the last one is a new farm
@@ -54,11 +57,13 @@ class SessionViewModel : public QObject {
 
 public:
     SessionViewModel(const Context& context, const PressClock& presses, SheetPaper paper,
-                     Preferences preferences, bool demo, QObject* parent = nullptr);
+                     Preferences preferences, bool demo, Media media, QObject* parent = nullptr);
     ~SessionViewModel() override;
 
     [[nodiscard]] QString place() const;
     [[nodiscard]] HousesModel* houses() const { return houses_; }
+    [[nodiscard]] CopiesViewModel* copies() const { return copies_; }
+    [[nodiscard]] bool readOnly() const { return context_.store.mode() == OpenMode::read_only; }
     [[nodiscard]] QVariantList farms() const;
     [[nodiscard]] QString houseName() const { return QString::fromStdString(house_.name); }
     [[nodiscard]] QString houseFarm() const;
@@ -85,6 +90,11 @@ public:
     Q_INVOKABLE void startHouse(const QString& farmId, const QString& farmName, const QString& houseName);
     /// To the firm's setting templates, from anywhere; a visit that is open stays open behind them.
     Q_INVOKABLE void showTemplates();
+    /// To the copies of the records, from the houses or a house.
+    Q_INVOKABLE void showCopies();
+    /// Goes back to the copy that was looked at: the program ends here and opens again on it (goBackAsked).
+    /// Not while a pump is off for a test.
+    Q_INVOKABLE void goBackToCopy();
     Q_INVOKABLE void openTemplate(const QString& id);
     /// Makes a template that starts as that one does, and opens it.
     Q_INVOKABLE void makeTemplate(const QString& id);
@@ -96,6 +106,8 @@ public:
     /// The answer to leaveAsked: leaves the page, or closes the window, all the same.
     Q_INVOKABLE void leaveAnyway(bool closing);
 
+    /// The copy of today, if none was made yet; not of the demo, and not where nothing is written.
+    void back_up_today();
     /// If a stopwatch was running when the program ended, opens there. Returns true if it did.
     bool resume_running_visit();
     [[nodiscard]] QImage sheet_page(int index) const;
@@ -107,6 +119,7 @@ signals:
     void leaveAsked(const QString& question, const QString& detail, bool closing);
     void pumpOffChanged();
     void closeNow();
+    void goBackAsked();
 
 private:
     template <class T>
@@ -135,6 +148,8 @@ private:
     TemplatesViewModel* templates_;
     std::unique_ptr<TemplateViewModel> described_;
     bool at_templates_ = false;
+    CopiesViewModel* copies_;
+    bool at_copies_ = false;
     QString theme_ = QStringLiteral("sun");
     QString problem_;
     bool closing_ = false;

@@ -58,7 +58,7 @@ public:
     [[nodiscard]] QStringList instrumentLines() const;
     [[nodiscard]] QStringList knownInstruments() const;
     [[nodiscard]] QStringList openPoints() const;
-    [[nodiscard]] bool isSigned() const { return record_.frozen(); }
+    [[nodiscard]] bool isSigned() const { return record_.file().visit.is_signed(); }
     [[nodiscard]] QString signedBy() const;
     [[nodiscard]] int pageCount() const { return static_cast<int>(pages_.size()); }
     [[nodiscard]] int pagesRevision() const { return pages_revision_; }

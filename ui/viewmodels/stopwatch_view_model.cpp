@@ -179,6 +179,9 @@ bool StopwatchViewModel::needs_agreement() const {
 }
 
 QString StopwatchViewModel::blockedWhy() const {
+    if (record_.read_only()) {
+        return tr("The records are only looked at: nothing can be timed.");
+    }
     if (record_.frozen()) {
         return tr("This visit is signed. Start a new visit to time again.");
     }

@@ -4,10 +4,9 @@
 #include <QDir>
 #include <QFileInfo>
 #include <QSaveFile>
-#include <QStorageInfo>
-#include <algorithm>
 
 #include "records/record_text.h"
+#include "viewmodels/media.h"
 
 namespace wetfront::ui {
 namespace {
@@ -29,16 +28,7 @@ QString file_name(const std::string& name, int number) {
 }  // namespace
 
 QStringList template_folders(const QString& documents) {
-    QStringList folders{documents};
-    for (const auto& volume : QStorageInfo::mountedVolumes()) {
-        const QString root = volume.rootPath();
-        const bool plugged_in =
-            root.startsWith(QStringLiteral("/media/")) || root.startsWith(QStringLiteral("/run/media/"));
-        if (plugged_in && volume.isReady()) {
-            folders.append(root);
-        }
-    }
-    return folders;
+    return QStringList{documents} + plugged_in_media();
 }
 
 QStringList files_that_may_be_templates(const QStringList& folders) {

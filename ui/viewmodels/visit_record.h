@@ -32,7 +32,9 @@ public:
 
     [[nodiscard]] const Context& context() const { return context_; }
     [[nodiscard]] const VisitFile& file() const { return file_; }
-    [[nodiscard]] bool frozen() const { return file_.visit.is_signed(); }
+    /// Nothing of it can be changed: it is signed, or the record file is only looked at.
+    [[nodiscard]] bool frozen() const { return file_.visit.is_signed() || read_only(); }
+    [[nodiscard]] bool read_only() const { return context_.store.mode() == OpenMode::read_only; }
 
     // For forms: change the record, then call the matching save; a save that fails reloads what is stored.
     [[nodiscard]] Farm& farm() { return file_.farm; }

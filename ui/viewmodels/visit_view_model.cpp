@@ -49,7 +49,7 @@ VisitViewModel::VisitViewModel(const Context& context, const PressClock& presses
 }
 
 QString VisitViewModel::stepNote() const {
-    if (frozen()) {
+    if (record_.file().visit.is_signed()) {
         return sheet_->signedBy();
     }
     const auto& state = steps_->at(step_);

@@ -70,6 +70,10 @@ Window {
             page.setSource("qrc:/qt/qml/Wetfront/Preferences/TemplatesPage.qml", {
                 session: session
             });
+        else if (place === "copies")
+            page.setSource("qrc:/qt/qml/Wetfront/Preferences/CopiesPage.qml", {
+                session: session
+            });
         else
             page.setSource(place === "house" ? "qrc:/qt/qml/Wetfront/History/HousePage.qml" : "qrc:/qt/qml/Wetfront/History/HousesPage.qml", {
                 session: session
@@ -81,6 +85,8 @@ Window {
             return qsTr("Setting templates: one for each controller");
         if (place === "template")
             return qsTr("Setting template: %1").arg(session.described?.name ?? "");
+        if (place === "copies")
+            return qsTr("Copies of the records");
         if (visit === null)
             return place === "house" ? qsTr("%1: its banks and visits").arg(session.houseName) : qsTr("Choose a house");
         if (timing)
@@ -93,7 +99,7 @@ Window {
         spacing: 0
 
         TopLine {
-            text: window.instruction()
+            text: window.session.readOnly ? qsTr("Read only. %1").arg(window.instruction()) : window.instruction()
             pumpOffText: window.session.pumpOffText
             pumpOffUrgent: window.session.pumpOffUrgent
             backVisible: window.session.place !== "houses"
