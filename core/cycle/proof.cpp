@@ -73,21 +73,18 @@ Set set_in(const VisitFile& file, const VisitTimings& timings, const Timer& time
     };
     set.period = value(left->period);
     set.base = value(left->base_on_time);
-    set.on_least = set.base;
-    const auto most = set.base ? std::optional{*set.base + spread} : std::nullopt;
-    set.on_most = most;
-    const auto ceiling = value(left->on_time_ceiling);
-    if (timer.kind == TimerKind::trimmed && set.base && ceiling) {
-        set.on_most = larger(*most, *ceiling);
+    if (set.base) {
+        const Duration most = *set.base + spread;
+        const auto ceiling = value(left->on_time_ceiling);
+        set.on_least = set.base;
+        set.on_most = timer.kind == TimerKind::trimmed && ceiling ? larger(most, *ceiling) : most;
+        set.never_rests = set.period && in_seconds(most) >= in_seconds(*set.period) - same_s;
     }
-    if (left->shown_on_time) {
+    if (set.never_rests) {
+        set.on_most.reset();
+    } else if (left->shown_on_time) {
         set.on_least = left->shown_on_time->value();
         set.on_most = *set.on_least + spread;
-    }
-    if (set.period && most && in_seconds(*most) >= in_seconds(*set.period) - same_s) {
-        set.never_rests = true;
-        set.on_least = set.base;
-        set.on_most.reset();
     }
     return set;
 }

@@ -63,7 +63,7 @@ std::optional<Duration> called_for(const RuleInputs& inputs, const TimerView& vi
     const auto& day = inputs.advice.weather.day;
     const auto* advised = view.advice != nullptr ? view.advice->advised(Setting::start_temperature) : nullptr;
     const auto start =
-        view.settings().start_temperature        ? std::optional{view.settings().start_temperature->value()}
+        view.settings().start_temperature      ? std::optional{view.settings().start_temperature->value()}
         : advised != nullptr && advised->value ? std::optional{from_si<Temperature>(advised->value->si)}
                                                : std::nullopt;
     if (!day || !start) {
@@ -74,7 +74,7 @@ std::optional<Duration> called_for(const RuleInputs& inputs, const TimerView& vi
     });
     const auto& cut_off = view.settings().humidity_cut_off;
     const bool cuts = outside_sensor && cut_off && view.can_hold(TemplateKey::humidity_cut_off);
-    const auto part = part_of(*day, [&](int minute, const AirAt& air) {
+    const auto part = part_of(*day, inputs.advice.margins, [&](int minute, const AirAt& air) {
         return air.dry_bulb >= *start && view.pads_may_run_at(minute) &&
                !(cuts && air.relative_humidity > cut_off->value());
     });
