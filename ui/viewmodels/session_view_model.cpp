@@ -38,7 +38,8 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
       demo_{demo},
       houses_{new HousesModel{context, this}},
       templates_{new TemplatesViewModel{context, template_folders_of_mine(), this}},
-      copies_{new CopiesViewModel{context, std::move(media), this}} {
+      copies_{new CopiesViewModel{context, std::move(media), this}},
+      removed_{new RemovedViewModel{context, this}} {
     if (preferences_.read(QStringLiteral("units")) == QStringLiteral("si")) {
         context_.formatter.set_units(UnitSystem::si);
     }
@@ -47,7 +48,10 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
     }
     second_.setInterval(second_ms);
     connect(&second_, &QTimer::timeout, this, &SessionViewModel::follow_pumps);
-    failed(houses_->reload());
+    if (!failed(houses_->reload())) {
+        failed(removed_->reload());
+    }
+    connect(removed_, &RemovedViewModel::changed, this, &SessionViewModel::follow_removed);
 }
 
 SessionViewModel::~SessionViewModel() = default;
@@ -69,6 +73,7 @@ QString SessionViewModel::place() const {
     return described_          ? QStringLiteral("template")
            : at_templates_     ? QStringLiteral("templates")
            : at_copies_        ? QStringLiteral("copies")
+           : at_removed_       ? QStringLiteral("removed")
            : visit_            ? QStringLiteral("visit")
            : house_.id.empty() ? QStringLiteral("houses")
                                : QStringLiteral("house");
@@ -155,6 +160,7 @@ void SessionViewModel::openHouse(const QString& id) {
     auto house = context_.store.house(Id{id.toStdString()});
     if (!failed(house)) {
         house_ = std::move(house).value();
+        removed_->forget();
         emit placeChanged();
     }
 }
@@ -207,6 +213,7 @@ std::optional<VisitFile> SessionViewModel::latest_before(const VisitFile& file) 
 
 void SessionViewModel::show_visit(VisitFile file) {
     auto known = known_before(file);
+    removed_->forget();
     house_ = file.house;
     visit_ = std::make_unique<VisitViewModel>(context_, presses_, paper_, std::move(file), std::move(known),
                                               nullptr);
@@ -300,8 +307,27 @@ std::function<QStringList()> SessionViewModel::template_folders_of_mine() const 
 void SessionViewModel::showTemplates() {
     if (!failed(templates_->reload())) {
         at_templates_ = true;
+        removed_->forget();
         emit placeChanged();
     }
+}
+
+void SessionViewModel::showRemoved() {
+    removed_->forget();
+    if (!failed(removed_->reload())) {
+        at_removed_ = true;
+        emit placeChanged();
+    }
+}
+
+void SessionViewModel::follow_removed() {
+    if (removed_->holds(RecordKind::house, house_.id)) {
+        house_ = House{};
+    }
+    if (!failed(houses_->reload()) && at_templates_) {
+        failed(templates_->reload());
+    }
+    emit placeChanged();
 }
 
 void SessionViewModel::showCopies() {
@@ -371,6 +397,7 @@ void SessionViewModel::leave() {
     if (copies_->busy()) {
         return;
     }
+    removed_->forget();
     if (at_copies_) {
         at_copies_ = false;
         emit placeChanged();
@@ -378,6 +405,11 @@ void SessionViewModel::leave() {
     }
     if (at_templates_) {
         go_back_from_templates();
+        return;
+    }
+    if (at_removed_) {
+        at_removed_ = false;
+        emit placeChanged();
         return;
     }
     if (!asks_before_leaving(false)) {

@@ -46,6 +46,11 @@ public:
     /// The visit with its signature, and its sheet with it.
     [[nodiscard]] Result<void> save_signed(std::string_view pdf);
 
+    /// Takes back the last entry of the visit, its house or its farm, or makes it again (Store::undo), and
+    /// reads all three anew. None: there is no such entry. Refused also while marks wait to be stored.
+    [[nodiscard]] Result<std::optional<UndoStep>> undo();
+    [[nodiscard]] Result<std::optional<UndoStep>> redo();
+
     /// Puts the mark into the journal. If that fails it is kept in memory, shown as not yet stored, and tried
     /// again every two seconds and before the next mark.
     void add_mark(Mark mark);
@@ -62,11 +67,15 @@ public:
 
 signals:
     void changed();
+    void entries_changed();  ///< after changed(), where it was not by a mark
     void marks_changed();
     void storage_problem_changed();
 
 private:
     Result<void> announce(Result<void> result);
+    Result<void> announce_entry(Result<void> result);
+    Result<std::optional<UndoStep>> turn(Result<std::optional<UndoStep>> (Store::*way)(const Id& visit));
+    void take_in_named_templates();
     void store_waiting_marks();
     void forget_derived();
     void set_storage_problem(const QString& problem);
