@@ -28,6 +28,8 @@ ColumnLayout {
     required property string beside
     required property string own
 
+    // It has a value without an entry too.
+    property bool hasOwn: false
     property string problem
 
     spacing: 0
@@ -46,7 +48,7 @@ ColumnLayout {
             rangeText: range,
             negative: type === "quantity" && (range.startsWith("-") || range.startsWith("−")),
             timeOfDay: type === "time",
-            mayBeEmpty: true,
+            mayBeEmpty: !hasOwn,
             check: text => {
                 line.problem = "";
                 return line.enter(text);
