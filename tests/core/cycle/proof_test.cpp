@@ -400,7 +400,7 @@ TEST(ChangedAfterProofTest, what_is_watched_after_the_change_is_judged_alone) {
     Proof proof;
     proof.watch({.at = 0.0, .water = 41.0, .drips = 55.0, .stops = 30.0});  // under other settings
     proof.watch({.at = 1000.0, .water = 41.0, .drips = 55.0, .stops = 90.0}).watch({.at = 1300.0});
-    EXPECT_EQ(proof.result().verdict, fail) << english(proof.result().text);
+    EXPECT_NE(proof.result().verdict, pass) << "both are judged while nothing tells them apart";
     proof.visit.left().changed = at_the_watch(proof, 500.0);
     EXPECT_EQ(proof.result().verdict, pass) << english(proof.result().text);
 }
