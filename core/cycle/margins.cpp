@@ -299,6 +299,12 @@ CycleMargins usable_margins(const Farm& farm) {
 
 Limits every_limit(const CycleMargins& margins) {
     const auto share_of = [](double value) { return Entered<Fraction>::of(from_si<Fraction>(value)); };
+    // As times are shown, in seconds or minutes.
+    const auto as_shown = [](Duration value) {
+        const auto entry =
+            Entered<Duration>::parse(show(any(value), UnitSystem::si).joined(UnitSystem::si), "");
+        return entry && entry.value().value() == value ? entry.value() : Entered<Duration>::of(value);
+    };
     Limits limits;
     limits.coolest_start = shortest_entry(margins.coolest_start);
     limits.warmest_start = shortest_entry(margins.warmest_start);
@@ -310,16 +316,16 @@ Limits every_limit(const CycleMargins& margins) {
     limits.humidity_step = shortest_entry(margins.humidity_step);
     limits.night = TimeOfDay::at(margins.night);
     limits.dry_face = share_of(margins.dry_face);
-    limits.longest_dry_down = shortest_entry(margins.longest_dry_down);
-    limits.clock_ahead_of_sun = shortest_entry(margins.clock_ahead_of_sun);
-    limits.clock_step = shortest_entry(margins.clock_step);
+    limits.longest_dry_down = as_shown(margins.longest_dry_down);
+    limits.clock_ahead_of_sun = as_shown(margins.clock_ahead_of_sun);
+    limits.clock_step = as_shown(margins.clock_step);
     limits.water_margin = share_of(margins.water_margin);
-    limits.least_rest = shortest_entry(margins.least_rest);
+    limits.least_rest = as_shown(margins.least_rest);
     limits.drying_share = share_of(margins.drying_share);
     limits.constant_share = share_of(margins.constant_share);
-    limits.first_period = shortest_entry(margins.periods.front());
-    limits.second_period = shortest_entry(margins.periods.back());
-    limits.house_lag = shortest_entry(margins.house_lag);
+    limits.first_period = as_shown(margins.periods.front());
+    limits.second_period = as_shown(margins.periods.back());
+    limits.house_lag = as_shown(margins.house_lag);
     limits.dead_band = shortest_entry(margins.dead_band);
     return limits;
 }

@@ -161,13 +161,14 @@ Result<int> Store::revision_of(const Id& visit) const {
 }
 
 Result<RecordContent> Store::content() const {
-    return guarded(d_->file.item(),
-                   [&]() -> Result<RecordContent> { return store_detail::content_of(d_->file.database()); });
+    return store_detail::guarded(d_->file.item(), [&]() -> Result<RecordContent> {
+        return store_detail::content_of(d_->file.database());
+    });
 }
 
 Result<std::optional<int>> Store::entries_since(const RecordContent& copy) const {
     WF_TRY(const auto now, content());
-    return guarded(d_->file.item(), [&]() -> Result<std::optional<int>> {
+    return store_detail::guarded(d_->file.item(), [&]() -> Result<std::optional<int>> {
         if (store_detail::latest_of_first(d_->file.database(), copy.entries) != copy.latest) {
             return std::optional<int>{};
         }
@@ -180,7 +181,7 @@ Result<std::filesystem::path> Store::back_up(const std::filesystem::path& folder
     const auto& file = d_->file.path();
     const std::string item = "backup folder " + folder.string();
     WF_CHECK(store_detail::make_folder(folder, item));
-    return guarded(item, [&] {
+    return store_detail::guarded(item, [&] {
         return store_detail::copy_whole(
             d_->file.database(), folder / store_detail::backup_name(file, d_->clock.wall_now()), progress);
     });

@@ -78,15 +78,16 @@ TEST(AdviseCommandTest, explain_lists_every_margin_and_limit_with_where_it_comes
 }
 
 /// The example with limits changed for its farm.
-std::string example_with(const JsonObject& limits) {
-    auto json = JsonObject::parse(example());
+std::string example_with(const nlohmann::ordered_json& limits) {
+    auto json = nlohmann::ordered_json::parse(example());
     json["farm"]["limits"] = limits;
     return json.dump();
 }
 
 TEST(AdviseCommandTest, limits_changed_in_the_file_change_the_advice_and_are_told_as_changed) {
     const auto on_time = [](const std::string& file) {
-        for (const auto& setting : run({"advise", "-", "--json"}, file).json().at("cycle")) {
+        const auto json = run({"advise", "-", "--json"}, file).json();
+        for (const auto& setting : json.at("cycle")) {
             if (setting.at("name") == "base_on_time") {
                 return setting.at("value").get<double>();
             }

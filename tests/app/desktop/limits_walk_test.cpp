@@ -62,7 +62,7 @@ TEST_P(LimitsWalkTest, a_limit_changed_on_the_page_of_the_advice_changes_it_and_
 }
 
 TEST_P(LimitsWalkTest, the_step_of_the_house_has_them_too) {
-    walk.go_to(Step::house);
+    walk.go_to(Step::house_and_banks);
     walk.hand().click(QStringLiteral("Margins and limits"));
     walk.enter(QStringLiteral("Clock ahead of the sun"), QStringLiteral("90"), QStringLiteral("min"));
     EXPECT_EQ(walk.stored_visit().farm.limits.clock_ahead_of_sun->text(), "90 min");

@@ -2,7 +2,6 @@
 #include "cycle/advice.h"
 
 #include <gmock/gmock.h>
-#include <gtest/gtest.h>
 
 #include <cmath>
 

@@ -199,6 +199,7 @@ TEST(MarginsOfTest, the_programs_own_written_out_for_a_farm_change_nothing) {
     farm.limits = every_limit({});
     each_field(farm.limits, [](const Field& field, const auto& member) { EXPECT_TRUE(member) << field.key; });
     EXPECT_EQ(farm.limits.start_temperature->text(), "83degF");
+    EXPECT_EQ(farm.limits.clock_ahead_of_sun->text(), "60 min");
     const auto margins = margins_of(farm);
     ASSERT_TRUE(margins) << margins.error().text();
     for (const auto limit : all_limits) {

@@ -256,7 +256,7 @@ INSTANTIATE_TEST_SUITE_P(
         Moved{"clock_rinse", [] { return with_hours_to(1205); }, rinse_before_heat, 0,
               [](CycleMargins& m) { m.clock_ahead_of_sun = seconds(7200.0); }, 1},
         Moved{"night", [] { return with_hours_to(1380); }, pad_hours_into_night, 1,
-              [](CycleMargins& m) { m.night = seconds(23.0 * 3600.0); }, 0},
+              [](CycleMargins& m) { m.night = seconds(23.5 * 3600.0); }, 0},
         Moved{"gap_share", gap_of_half, gap_outlasts_wet_pad, 0,
               [](CycleMargins& m) { m.drying_share = 0.49; }, 1},
         Moved{"water_margin", [] { return running_82_5_s(1050.0); }, base_below_need, 0,

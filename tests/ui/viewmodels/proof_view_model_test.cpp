@@ -281,8 +281,13 @@ TEST_F(ProofViewModelTest, a_change_of_what_was_left_asks_for_another_watch_and_
     EXPECT_TRUE(proof_.verdictText().contains(QStringLiteral("Watch again")))
         << proof_.verdictText().toStdString();
     EXPECT_EQ(proof_.questions()->summary(), QStringLiteral("nothing entered"));
-    clock_.advance_ms(1000);
-    watch_both_banks(90.0);
+    answer("cycles_since_change", "3");
+    watch_cycle(0, 90.0);  // the run that began before the change
+    for (std::size_t bank = 0; bank < 2; ++bank) {
+        watch_cycle(bank, 90.0);
+        answer("even_drip", "yes");
+        answer("dry_patch", "no");
+    }
     EXPECT_EQ(proof_.verdict(), QStringLiteral("pass")) << proof_.verdictText().toStdString();
 }
 

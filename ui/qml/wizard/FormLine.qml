@@ -31,6 +31,8 @@ ColumnLayout {
     required property string own
     required property bool fixed  // only shown: it is said elsewhere
 
+    // It has a value without an entry too.
+    property bool hasOwn: false
     property string problem
 
     spacing: 0
@@ -49,7 +51,7 @@ ColumnLayout {
             rangeText: range,
             negative: minus,
             timeOfDay: type === "time",
-            mayBeEmpty: true,
+            mayBeEmpty: !hasOwn,
             check: text => {
                 line.problem = "";
                 return line.enter(text);

@@ -44,6 +44,7 @@ Fold {
                             form: group.modelData.form
                             pad: fold.pad
                             readOnly: fold.readOnly
+                            hasOwn: true
                             Layout.fillWidth: true
                         }
                     }
