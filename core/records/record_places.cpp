@@ -129,7 +129,7 @@ std::string words_in(const Json& value) {
 class Places {
 public:
     Places(std::string_view present, bool (*find_place)(std::span<const std::string>, ChangedPlace&))
-        : present_{Json::parse(present, nullptr, false)}, find_{find_place} {}
+        : present_(Json::parse(present, nullptr, false)), find_{find_place} {}
 
     void add(const FieldChange& change) {
         change_ = &change;

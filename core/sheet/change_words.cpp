@@ -84,6 +84,10 @@ Message place_words(const House& house, const ChangedPlace& place) {
         return {WF_TEXT("%1, %2 %3: %4"),
                 {owner, Message{place.inner_list_label}, static_cast<int>(*place.inner_row) + 1, label}};
     }
+    // "Fed by", "Switches": the value ends what such a label begins.
+    if (place.holds == PlaceHolds::choice || place.holds == PlaceHolds::reference) {
+        return {WF_TEXT("%1: %2"), {owner, label}};
+    }
     return {WF_TEXT("%1 of %2"), {label, owner}};
 }
 

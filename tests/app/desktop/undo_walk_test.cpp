@@ -9,12 +9,14 @@
 namespace wetfront::ui {
 namespace {
 
-/// The demo's example visit, not signed, in a real window.
+/// The demo's example visit, not signed and with nothing timed, in a real window.
 class UndoWalkTest : public testing::TestWithParam<QSize> {
 protected:
     UndoWalkTest() {
         file_ = example_visit();
         file_.visit.signatures.clear();
+        file_.visit.marks.clear();
+        file_.visit.set_aside.clear();
         file_.visit.conditions.outside_dry_bulb.reset();
         const auto added = walk.store().add(file_);
         EXPECT_TRUE(added) << added.error().text();

@@ -48,9 +48,9 @@ TEST_F(ChangeWordsTest, what_was_new_is_taken_out_and_what_was_taken_out_comes_b
 
 TEST_F(ChangeWordsTest, a_part_is_called_by_its_name_and_a_choice_by_its_words) {
     EXPECT_EQ(house({{"/banks/1/pump_end", "left", "right"}}),
-              "Pump at the of " + file_.house.banks[1].name + ", left end back to right end");
+              file_.house.banks[1].name + ": Pump at the, left back to right");
     EXPECT_EQ(house({{"/timers/0/pumps/1", "pump-1", ""}}),
-              "Switches of " + file_.house.timers[0].name + ", " + file_.house.pumps[0].name + " taken out");
+              file_.house.timers[0].name + ": Switches, " + file_.house.pumps[0].name + " taken out");
     EXPECT_EQ(house({{"/pumps/0/name", "Sump pump", "Pump 1"}}), "Pump, Sump pump back to Pump 1");
 }
 
