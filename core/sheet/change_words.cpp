@@ -100,8 +100,8 @@ Message tick_words(const ChangedPlace& place) {
             }
         }
     }
-    return place.after == "true" ? Message{WF_TEXT("Tick put back: %1"), {line}}
-                                 : Message{WF_TEXT("Tick taken out: %1"), {line}};
+    return place.after == "true" ? Message{WF_TEXT("%1: ticked again"), {line}}
+                                 : Message{WF_TEXT("%1: not ticked any more"), {line}};
 }
 
 Message told(const House& house, const ChangedPlace& place) {

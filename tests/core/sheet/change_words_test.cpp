@@ -58,7 +58,7 @@ TEST_F(ChangeWordsTest, a_tick_is_called_by_its_line) {
     const auto& line = checklist(Step::safety).front();
     file_.visit.ticks = {{std::string{line.id}, true, {}}};
     EXPECT_EQ(visit({{"/ticks/0/done", "true", "false"}}),
-              "Tick taken out: " + in_english(line.text, UnitSystem::us));
+              in_english(line.text, UnitSystem::us) + ": not ticked any more");
 }
 
 TEST_F(ChangeWordsTest, an_item_that_goes_is_told_before_what_hangs_on_it) {

@@ -17,6 +17,17 @@ ColumnLayout {
     visible: text.length > 0 || problem.length > 0
     spacing: Theme.gap
 
+    // It stands at the head of a page that may be scrolled away from it.
+    function comeIntoSight(): void {
+        let around = parent;
+        while (around && !(around instanceof ScrollColumn))
+            around = around.parent;
+        if (around && visible)
+            (around as ScrollColumn).scrollTo(0);
+    }
+    onTextChanged: comeIntoSight()
+    onProblemChanged: comeIntoSight()
+
     Rectangle {
         visible: line.text.length > 0
         color: Theme.waterTint

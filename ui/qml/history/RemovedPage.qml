@@ -19,7 +19,7 @@ ScrollColumn {
         Layout.fillWidth: true
     }
     StyledText {
-        text: qsTr("Nothing of it is deleted. What belongs to a removed house comes back with it.")
+        text: qsTr("Nothing of it is deleted. A house brings its visits back, but for those that were removed by themselves.")
         soft: true
         Layout.fillWidth: true
     }

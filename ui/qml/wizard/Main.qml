@@ -116,9 +116,9 @@ Window {
 
             // On the pages where presses have an undo of their own, this one says that it is another.
             EntryUndo {
-                visible: window.place === "visit" && undo !== null && undo.offered
+                visible: window.place === "visit" && undo !== null && undo.offered && window.width > window.height
                 undo: window.visit?.entryUndo ?? null
-                named: (window.timing || window.proving) && window.width > window.height
+                named: window.timing || window.proving
             }
             ActionButton {
                 pictogram: window.session.theme === "night" ? "moon" : window.session.theme === "shade" ? "shade" : "sun"
