@@ -16,6 +16,7 @@
 #include <string_view>
 
 #include "demo/demo.h"
+#include "desktop/bus_awake.h"
 #include "desktop/program.h"
 
 namespace wetfront::ui {
@@ -125,7 +126,8 @@ int run_desktop(int& argc, char** argv) {
     const Preferences preferences{
         [&](const QString& key) { return settings.value(key).toString(); },
         [&](const QString& key, const QString& value) { settings.setValue(key, value); }};
-    Program program{store.value(), clock, preferences, where.documents, demo};
+    BusAwake awake{QDBusConnection::sessionBus(), QDBusConnection::systemBus(), nullptr};
+    Program program{store.value(), clock, preferences, awake, where.documents, demo};
     return program.show() ? QApplication::exec() : store_failed;
 }
 
