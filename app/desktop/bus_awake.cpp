@@ -2,6 +2,7 @@
 #include "desktop/bus_awake.h"
 
 #include <QCoreApplication>
+#include <QDBusError>
 #include <QDBusObjectPath>
 #include <QDBusPendingCall>
 #include <QDBusPendingCallWatcher>
@@ -81,6 +82,10 @@ void BusAwake::watch(QDBusServiceWatcher& watcher, Hold& which, void (BusAwake::
 }
 
 void BusAwake::call(const QDBusConnection& bus, const QDBusMessage& message, Answered answered) {
+    if (!bus.isConnected()) {  // Qt would never answer
+        answered(QDBusMessage::createError(QDBusError::Disconnected, QString{}));
+        return;
+    }
     auto* waiting = new QDBusPendingCallWatcher{bus.asyncCall(message), this};
     connect(waiting, &QDBusPendingCallWatcher::finished, this,
             [answered = std::move(answered)](QDBusPendingCallWatcher* done) {

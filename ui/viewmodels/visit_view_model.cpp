@@ -91,7 +91,7 @@ QString VisitViewModel::storageProblem() const {
     if (problem.isEmpty() || record_.presses_not_stored() == 0) {
         return problem;
     }
-    return tr("Presses not stored yet: %1. They are kept on screen and tried again: go on timing. %2")
+    return tr("Presses not stored yet: %1. They are kept on screen and tried again: go on timing. Why: %2")
         .arg(record_.presses_not_stored())
         .arg(problem);
 }

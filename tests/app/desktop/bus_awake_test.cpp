@@ -179,6 +179,15 @@ TEST_F(BusAwakeTest, says_in_words_that_nothing_can_be_held_and_only_while_it_is
     EXPECT_EQ(awake_->problem(), QString{});
 }
 
+TEST(NoBusTest, is_said_in_the_same_words) {
+    BusAwake awake{QDBusConnection{QStringLiteral("nowhere")}, QDBusConnection{QStringLiteral("nowhere")},
+                   nullptr};
+    awake.keep(true);
+    EXPECT_TRUE(awake.problem().contains(QStringLiteral("go dark and sleep")));
+    awake.keep(false);
+    EXPECT_EQ(awake.problem(), QString{});
+}
+
 TEST_F(BusAwakeTest, says_which_of_the_two_is_missing) {
     const auto machine = login();
     awake_->keep(true);

@@ -6,6 +6,7 @@
 #include <QTest>
 #include <memory>
 
+#include "demo/demo.h"
 #include "support/full_disk.h"
 #include "walk.h"
 

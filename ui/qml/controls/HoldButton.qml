@@ -13,6 +13,17 @@ Item {
 
     signal held
 
+    property bool done: false
+    function follow(onIt: bool): void {
+        if (!onIt) {
+            filling.stop();
+            progress = 0;
+            done = false;
+        } else if (!filling.running && !done) {
+            filling.restart();
+        }
+    }
+
     implicitWidth: label.implicitWidth + 2 * Theme.space
     implicitHeight: Theme.target
 
@@ -51,20 +62,15 @@ Item {
         to: 1
         duration: button.holdMs
         onFinished: {
+            button.done = true;
             button.progress = 0;
             button.held();
         }
     }
-    TapHandler {
-        gesturePolicy: TapHandler.WithinBounds
-        longPressThreshold: button.holdMs
-        onPressedChanged: {
-            if (pressed) {
-                filling.restart();
-            } else {
-                filling.stop();
-                button.progress = 0;
-            }
-        }
+    MultiPointTouchArea {
+        id: touch
+        anchors.fill: parent
+        onTouchUpdated: points => button.follow(points.length === 1 && contains(Qt.point(points[0].x, points[0].y)))
+        onCanceled: button.follow(false)
     }
 }
