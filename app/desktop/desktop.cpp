@@ -14,6 +14,7 @@
 #include <iostream>
 #include <string_view>
 
+#include "desktop/bus_awake.h"
 #include "desktop/desktop_run.h"
 
 namespace wetfront::ui {
@@ -101,7 +102,9 @@ int run_desktop(int& argc, char** argv) {
     const Preferences preferences{
         [&](const QString& key) { return settings.value(key).toString(); },
         [&](const QString& key, const QString& value) { settings.setValue(key, value); }};
-    DesktopRun run{{where.store, clock, preferences, where.documents, options.isSet(QStringLiteral("demo"))}};
+    BusAwake awake{QDBusConnection::sessionBus(), QDBusConnection::systemBus(), nullptr};
+    DesktopRun run{
+        {where.store, clock, preferences, awake, where.documents, options.isSet(QStringLiteral("demo"))}};
     if (!run.begin()) {
         return store_failed;
     }

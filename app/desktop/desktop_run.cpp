@@ -65,8 +65,8 @@ bool DesktopRun::open(OpenMode mode, const Told& told) {
 
 bool DesktopRun::show_program(Store store, const Told& told) {
     store_ = std::make_unique<Store>(std::move(store));
-    program_ = std::make_unique<Program>(*store_, setup_.clock, setup_.preferences, setup_.documents,
-                                         setup_.demo, setup_.media);
+    program_ = std::make_unique<Program>(*store_, setup_.clock, setup_.preferences, setup_.awake,
+                                         setup_.documents, setup_.demo, setup_.media);
     auto& session = program_->session();
     session.copies()->tell(told.notice, told.problem);
     // Queued: what asks is gone when it is done.

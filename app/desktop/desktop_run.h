@@ -20,6 +20,7 @@ public:
         std::filesystem::path file;
         const Clock& clock;  ///< outlives the run
         Preferences preferences;
+        Awake& awake;  ///< outlives the run
         QString documents;
         bool demo = false;
         Media media = plugged_in_media;

@@ -2,6 +2,7 @@
 #include <concepts>
 
 #include "records/file_shape.h"
+#include "records/marks_text.h"
 #include "records/record_text.h"
 
 namespace wetfront {
@@ -104,6 +105,15 @@ std::string house_text(const House& house) {
 
 std::string template_text(const SettingTemplate& described) {
     return one_line(written(described));
+}
+
+std::string marks_file_text(const Visit& visit) {
+    Visit bare;
+    bare.id = visit.id;
+    bare.house = visit.house;
+    bare.started = visit.started;
+    bare.marks = visit.marks;
+    return written(bare).dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
 std::string visit_text(const Visit& visit) {

@@ -326,11 +326,13 @@ QVariantList ProofViewModel::lastMarks() const {
     auto marks = record_.file().visit.marks;
     std::erase_if(marks, [this](const Mark& mark) { return !mark.proof || mark.pump != pump_; });
     std::ranges::stable_sort(marks, [](const Mark& a, const Mark& b) { return earlier_in_time(b, a); });
+    const auto doubts = doubts_of(record_.file());
     QVariantList list;
     for (const auto& mark : marks) {
         list.append(QVariantMap{{"text", words_of(mark)},
                                 {"time", QString::fromStdString(local_clock(mark.wall))},
-                                {"undone", mark.undone}});
+                                {"undone", mark.undone},
+                                {"doubt", doubt_words(doubts, mark.id)}});
     }
     return list;
 }
@@ -378,14 +380,14 @@ QString ProofViewModel::redoText() const {
 void ProofViewModel::undo() {
     if (const auto* mark = to_undo()) {
         const Id id = mark->id;
-        (void)record_.set_undone(id, true);  // a failure is shown through the record's storage problem
+        record_.set_undone(id, true);
     }
 }
 
 void ProofViewModel::redo() {
     if (const auto* mark = to_redo()) {
         const Id id = mark->id;
-        (void)record_.set_undone(id, false);  // a failure is shown through the record's storage problem
+        record_.set_undone(id, false);
     }
 }
 

@@ -28,12 +28,13 @@ class ProofViewModel : public QObject {
     Q_PROPERTY(QString blockedWhy READ blockedWhy NOTIFY changed)
     Q_PROPERTY(QString elapsedText READ elapsedText NOTIFY ticked)  ///< since the last mark
     Q_PROPERTY(QString elapsedLabel READ elapsedLabel NOTIFY changed)
-    Q_PROPERTY(QVariantList lastMarks READ lastMarks NOTIFY changed)  ///< newest first: {text, time, undone}
+    Q_PROPERTY(QVariantList lastMarks READ lastMarks NOTIFY changed)  ///< newest first: {text, time, undone, doubt}
     Q_PROPERTY(QString undoText READ undoText NOTIFY changed)  ///< what undo would take back; empty: nothing
     Q_PROPERTY(QString redoText READ redoText NOTIFY changed)
     Q_PROPERTY(bool pumpOnLeft READ pumpOnLeft NOTIFY changed)
     Q_PROPERTY(double aspect READ aspect NOTIFY changed)  ///< length over height; 0: unknown
     Q_PROPERTY(bool running READ running NOTIFY changed)
+    Q_PROPERTY(bool watching READ watching NOTIFY changed)
     Q_PROPERTY(double headerFront READ headerFront NOTIFY
                    ticked)  ///< share of the header that should hold water; -1: unknown
     Q_PROPERTY(QList<double> wetFront READ wetFront NOTIFY ticked)          ///< as far as somebody saw it wet

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "viewmodels/session_view_model.h"
 
+#include <QDir>
 #include <algorithm>
 
 #include "viewmodels/template_files.h"
@@ -28,11 +29,13 @@ constexpr int second_ms = 1000;
 
 }  // namespace
 
-SessionViewModel::SessionViewModel(const Context& context, const PressClock& presses, SheetPaper paper,
-                                   Preferences preferences, bool demo, Media media, QObject* parent)
+SessionViewModel::SessionViewModel(const Context& context, const PressClock& presses, Awake& awake,
+                                   SheetPaper paper, Preferences preferences, bool demo, Media media,
+                                   QObject* parent)
     : QObject{parent},
       context_{context},
       presses_{presses},
+      awake_{awake},
       paper_{std::move(paper)},
       preferences_{std::move(preferences)},
       demo_{demo},
@@ -47,6 +50,7 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
         theme_ = kept;
     }
     second_.setInterval(second_ms);
+    connect(&awake_, &Awake::problem_changed, this, &SessionViewModel::awakeProblemChanged);
     connect(&second_, &QTimer::timeout, this, &SessionViewModel::follow_pumps);
     if (!failed(houses_->reload())) {
         failed(removed_->reload());
@@ -223,6 +227,7 @@ void SessionViewModel::show_visit(VisitFile file) {
     });
     // What was left off in this visit counts down in it again.
     std::erase_if(off_elsewhere_, [&](const PumpOff& pump) { return pump.visit == visit_->file().visit.id; });
+    timed_elsewhere_ = false;
     follow_pumps();
     emit placeChanged();
 }
@@ -276,11 +281,13 @@ void SessionViewModel::startHouse(const QString& farmId, const QString& farmName
 bool SessionViewModel::asks_before_leaving(bool closing) {
     if (visit_ && visit_->waits_for_storage()) {
         emit leaveAsked(tr("Presses are not stored yet."),
-                        tr("They are kept on screen and tried again; they are lost if you leave now."),
+                        tr("They are only on this screen and are lost if you leave now. Stay, make room, or "
+                           "write them elsewhere first."),
                         closing);
         return true;
     }
-    if (visit_ && !visit_->frozen() && visit_->stopwatch()->running()) {
+    if (visit_ && !visit_->frozen() && visit_->stopwatch()->anything_timed() &&
+        pumps_off(visit_->file(), context_.clock).empty()) {
         emit leaveAsked(tr("A pump is running on the stopwatch."),
                         tr("The time goes on and nothing is lost; Wetfront opens here again."), closing);
         return true;
@@ -452,7 +459,13 @@ void SessionViewModel::follow_pumps() {
     } else {
         second_.stop();
     }
+    follow_timing();
     emit pumpOffChanged();
+}
+
+void SessionViewModel::follow_timing() {
+    const bool here = visit_ && (visit_->stopwatch()->anything_timed() || visit_->proof()->watching());
+    awake_.keep(here || timed_elsewhere_ || most_urgent_pump().has_value());
 }
 
 void SessionViewModel::leaveAnyway(bool closing) {
@@ -470,6 +483,8 @@ void SessionViewModel::go_back() {
         auto closing = std::move(visit_);
         const auto off = pumps_off(closing->file(), context_.clock);
         off_elsewhere_.insert(off_elsewhere_.end(), off.begin(), off.end());
+        const auto running = context_.store.visit_with_running_stopwatch();
+        timed_elsewhere_ = running && running.value().has_value();
         follow_pumps();
         emit placeChanged();
         closing.release()->deleteLater();
@@ -479,6 +494,45 @@ void SessionViewModel::go_back() {
     back_up_today();
     failed(houses_->reload());
     emit placeChanged();
+}
+
+QStringList SessionViewModel::pressFolders() const {
+    QStringList folders = template_folders(paper_.folder);
+    folders.append(QDir::homePath());
+    return folders;
+}
+
+void SessionViewModel::look_for_presses() {
+    found_ = presses_to_take(pressFolders(), context_.store);
+    emit foundPressesChanged();
+}
+
+QString SessionViewModel::foundPresses() const {
+    if (found_.empty()) {
+        return {};
+    }
+    return tr("Presses were written elsewhere and are not in the record: %1, in %2")
+        .arg(found_.front().missing)
+        .arg(found_.front().file);
+}
+
+void SessionViewModel::takeFoundPresses() {
+    if (found_.empty() || failed(take_presses(found_.front(), context_.store))) {
+        return;
+    }
+    const Id taken = found_.front().visit.id;
+    look_for_presses();
+    if (visit_ && visit_->file().visit.id == taken && !visit_->waits_for_storage()) {
+        const int step = visit_->step();
+        openVisit(qstring(taken.text));
+        visit_->goTo(step);
+    }
+    failed(houses_->reload());
+}
+
+void SessionViewModel::leaveFoundPresses() {
+    found_.clear();
+    emit foundPressesChanged();
 }
 
 bool SessionViewModel::resume_running_visit() {

@@ -7,8 +7,10 @@
 #include <QVariantList>
 #include <memory>
 
+#include "viewmodels/awake.h"
 #include "viewmodels/copies_view_model.h"
 #include "viewmodels/houses_model.h"
+#include "viewmodels/press_files.h"
 #include "viewmodels/pump_off.h"
 #include "viewmodels/removed_view_model.h"
 #include "viewmodels/template_view_model.h"
@@ -55,11 +57,17 @@ class SessionViewModel : public QObject {
                    pumpOffChanged)  ///< of the pump with least time left, wherever
                                     ///< it is; empty: none is off for a test
     Q_PROPERTY(bool pumpOffUrgent READ pumpOffUrgent NOTIFY pumpOffChanged)
+    Q_PROPERTY(
+        QString awakeProblem READ awakeProblem NOTIFY
+            awakeProblemChanged)  ///< why the screen may go dark while something is timed; empty: it won't
+    Q_PROPERTY(
+        QString foundPresses READ foundPresses NOTIFY
+            foundPressesChanged)  ///< what was written elsewhere and is not in the record; empty: nothing
     Q_PROPERTY(bool demo READ demo CONSTANT)
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
 
 public:
-    SessionViewModel(const Context& context, const PressClock& presses, SheetPaper paper,
+    SessionViewModel(const Context& context, const PressClock& presses, Awake& awake, SheetPaper paper,
                      Preferences preferences, bool demo, Media media, QObject* parent = nullptr);
     ~SessionViewModel() override;
 
@@ -84,6 +92,8 @@ public:
     [[nodiscard]] QString decimalMark() const;
     [[nodiscard]] QString pumpOffText() const;
     [[nodiscard]] bool pumpOffUrgent() const;
+    [[nodiscard]] QString awakeProblem() const { return awake_.problem(); }
+    [[nodiscard]] QString foundPresses() const;
     [[nodiscard]] bool demo() const { return demo_; }
     [[nodiscard]] QString problem() const { return problem_; }
 
@@ -115,6 +125,15 @@ public:
 
     /// The copy of today, if none was made yet; not of the demo, and not where nothing is written.
     void back_up_today();
+    /// Where presses can be written that the record file does not take.
+    Q_INVOKABLE QStringList pressFolders() const;
+    /// Puts the presses that were found elsewhere into the record.
+    Q_INVOKABLE void takeFoundPresses();
+    /// Leaves them where they are until the next start.
+    Q_INVOKABLE void leaveFoundPresses();
+
+    /// Looks for presses that were written elsewhere.
+    void look_for_presses();
     /// If a stopwatch was running when the program ended, opens there. Returns true if it did.
     bool resume_running_visit();
     [[nodiscard]] QImage sheet_page(int index) const;
@@ -125,6 +144,8 @@ signals:
     void problemChanged();
     void leaveAsked(const QString& question, const QString& detail, bool closing);
     void pumpOffChanged();
+    void awakeProblemChanged();
+    void foundPressesChanged();
     void closeNow();
     void goBackAsked();
 
@@ -142,11 +163,13 @@ private:
     [[nodiscard]] std::vector<PumpOff> all_pumps_off() const;
     [[nodiscard]] std::optional<PumpOff> most_urgent_pump() const;
     void follow_pumps();
+    void follow_timing();
     [[nodiscard]] VisitViewModel::Known known_before(const VisitFile& file);
     [[nodiscard]] std::optional<VisitFile> latest_before(const VisitFile& file) const;
 
     Context context_;
     const PressClock& presses_;
+    Awake& awake_;
     SheetPaper paper_;
     Preferences preferences_;
     bool demo_;
@@ -164,6 +187,8 @@ private:
     QString problem_;
     bool closing_ = false;
     std::vector<PumpOff> off_elsewhere_;  ///< left behind in visits that are not open here any more
+    bool timed_elsewhere_ = false;        ///< a visit that was left still runs on its stopwatch
+    std::vector<FoundPresses> found_;
     QTimer second_;
 };
 

@@ -90,12 +90,18 @@ QString VisitViewModel::codesComeFirst() const {
 
 QString VisitViewModel::storageProblem() const {
     const QString problem = record_.storage_problem();
-    if (problem.isEmpty() || record_.marks_not_stored() == 0) {
+    if (problem.isEmpty() || record_.presses_not_stored() == 0) {
         return problem;
     }
-    return tr("Presses not stored yet: %1. They are kept on screen and tried again. %2")
-        .arg(record_.marks_not_stored())
+    return tr("Presses not stored yet: %1. They are kept on screen and tried again: go on timing. Why: %2")
+        .arg(record_.presses_not_stored())
         .arg(problem);
+}
+
+QString VisitViewModel::writePresses(const QString& folder) const {
+    const auto file = record_.write_presses(folder);
+    return file ? tr("Written to %1. Wetfront finds it there at its next start.").arg(file.value())
+                : QString::fromStdString(file.error().text());
 }
 
 void VisitViewModel::show_again() {

@@ -47,6 +47,8 @@ class VisitViewModel : public QObject {
         QVariantList cautions READ cautions NOTIFY stepChanged)  ///< of this step: {level, text, source}
     Q_PROPERTY(QString codesComeFirst READ codesComeFirst NOTIFY stepChanged)
     Q_PROPERTY(QString storageProblem READ storageProblem NOTIFY storageProblemChanged)
+    Q_PROPERTY(bool waitsForStorage READ waits_for_storage NOTIFY
+                   storageProblemChanged)  ///< presses are only on screen yet
 
 public:
     struct Known {
@@ -83,7 +85,11 @@ public:
     [[nodiscard]] QString storageProblem() const;
     [[nodiscard]] const VisitFile& file() const { return record_.file(); }
     /// Presses that are only on screen yet.
-    [[nodiscard]] bool waits_for_storage() const { return record_.marks_not_stored() > 0; }
+    [[nodiscard]] bool waits_for_storage() const { return record_.presses_not_stored() > 0; }
+
+    Q_INVOKABLE void storeNow() { record_.store_waiting(); }
+    /// Says in one line where the presses are now, or why they are not there.
+    Q_INVOKABLE QString writePresses(const QString& folder) const;
 
     /// The unit system changed: everything is shown anew, nothing is stored.
     void show_again();

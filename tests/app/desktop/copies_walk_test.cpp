@@ -11,6 +11,7 @@
 #include "demo/demo.h"
 #include "desktop/desktop_run.h"
 #include "support/fake_clock.h"
+#include "ui_support/fake_awake.h"
 #include "ui_support/hand.h"
 #include "ui_support/qml_window.h"
 
@@ -35,6 +36,7 @@ protected:
             file(),
             clock_,
             {[](const QString&) { return QString{}; }, [](const QString&, const QString&) {}},
+            awake_,
             folder_.filePath(QStringLiteral("documents")),
             false,
             [this] { return QStringList{stick_}; }});
@@ -93,6 +95,7 @@ protected:
     QTemporaryDir folder_;
     QString stick_ = folder_.filePath(QStringLiteral("stick"));
     test::FakeClock clock_;
+    FakeAwake awake_;
     std::unique_ptr<DesktopRun> run_;
     std::unique_ptr<Hand> hand_;
 };

@@ -2,16 +2,15 @@
 #include "print/pdf.h"
 
 #include <gmock/gmock.h>
-#include <sys/resource.h>
 
 #include <QDir>
 #include <QFile>
 #include <QPageRanges>
 #include <QPdfWriter>
 #include <QTemporaryDir>
-#include <csignal>
 
 #include "example_sheet.h"
+#include "support/full_disk.h"
 
 namespace wetfront::ui {
 namespace {
@@ -171,33 +170,13 @@ TEST_F(PdfTest, a_folder_in_place_of_the_file_is_an_error) {
     EXPECT_EQ(files(), QStringList{});
 }
 
-/// No file of this program may grow beyond that while this lives: a full disk, without filling one.
-class FullDisk {
-public:
-    explicit FullDisk(rlim_t bytes) : handler_{std::signal(SIGXFSZ, SIG_IGN)} {
-        getrlimit(RLIMIT_FSIZE, &before_);
-        const rlimit little{bytes, before_.rlim_max};
-        setrlimit(RLIMIT_FSIZE, &little);
-    }
-    ~FullDisk() {
-        setrlimit(RLIMIT_FSIZE, &before_);
-        std::signal(SIGXFSZ, handler_);
-    }
-    FullDisk(const FullDisk&) = delete;
-    FullDisk& operator=(const FullDisk&) = delete;
-
-private:
-    rlimit before_{};
-    void (*handler_)(int);
-};
-
 TEST_F(PdfTest, a_disk_that_fills_up_leaves_the_file_that_was_there) {
     QFile before{path_};
     ASSERT_TRUE(before.open(QIODevice::WriteOnly));
     before.write("the sheet of last year");
     before.close();
     {
-        const FullDisk full{2000};
+        const test::FullDisk full{2000};
         const auto result = write_pdf(example_sheet(), path_.toStdString(), Paper::letter, si);
         ASSERT_FALSE(result.has_value());
         EXPECT_EQ(result.error().kind, Error::Kind::storage);

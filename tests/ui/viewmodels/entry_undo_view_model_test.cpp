@@ -9,6 +9,7 @@
 
 #include "demo/demo.h"
 #include "support/fake_clock.h"
+#include "support/full_disk.h"
 #include "viewmodels/visit_view_model.h"
 
 namespace wetfront::ui {
@@ -140,13 +141,28 @@ TEST_F(EntryUndoViewModelTest, what_a_mark_hangs_on_is_not_taken_away_and_it_say
 }
 
 TEST_F(EntryUndoViewModelTest, presses_are_no_entries) {
+    const auto before = stored().marks.size();
     visit_->stopwatch()->mark();
-    EXPECT_EQ(undo().undoText(), QString{});
     const auto marks = stored().marks.size();
+    ASSERT_EQ(marks, before + 1);
+    EXPECT_EQ(undo().undoText(), QString{});
     enter_temperature("95degF");
     undo().undo();
     EXPECT_EQ(stored().marks.size(), marks);
     EXPECT_EQ(visit_->file().visit.marks.size(), marks);
+}
+
+TEST_F(EntryUndoViewModelTest, nothing_is_undone_while_presses_wait_for_the_disk) {
+    enter_temperature("95degF");
+    {
+        const test::FullDisk full{0};
+        visit_->stopwatch()->mark();
+        undo().undo();
+    }
+    EXPECT_TRUE(undo().outcome().contains(QStringLiteral("presses are not stored yet")))
+        << undo().outcome().toStdString();
+    EXPECT_TRUE(stored().conditions.outside_dry_bulb);
+    EXPECT_EQ(visit_->file().visit.marks.size(), stored().marks.size() + 1);
 }
 
 TEST_F(EntryUndoViewModelTest, a_new_unit_system_says_it_in_its_units) {

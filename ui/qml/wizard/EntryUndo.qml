@@ -6,7 +6,8 @@ import Wetfront.Controls
 import Wetfront.Theme
 import Wetfront.ViewModels
 
-// Takes entries back and makes them again, whichever step they were made on.
+// Takes entries back and makes them again, whichever step they were made on. A touch leaves the keyboard where it is:
+// on the pages where it marks, the next key must mark.
 RowLayout {
     id: controls
 
@@ -21,12 +22,14 @@ RowLayout {
         enabled: controls.undoText.length > 0
         text: controls.named ? qsTr("Entry") : ""
         pictogram: "undo"
+        focusPolicy: Qt.TabFocus
         Accessible.name: enabled ? controls.undoText : qsTr("No entry to undo")
         onClicked: controls.undo.undo()
     }
     ActionButton {
         enabled: controls.redoText.length > 0
         pictogram: "redo"
+        focusPolicy: Qt.TabFocus
         Accessible.name: enabled ? controls.redoText : qsTr("No entry to redo")
         onClicked: controls.undo.redo()
     }

@@ -14,7 +14,6 @@ Window {
     readonly property VisitViewModel visit: session.visit
     readonly property bool timing: visit !== null && visit.step === 2
     readonly property bool proving: visit !== null && visit.step === 7
-    readonly property string problem: visit !== null && visit.storageProblem.length > 0 ? visit.storageProblem : session.problem
 
     width: Theme.windowWidth
     height: Theme.windowHeight
@@ -128,23 +127,9 @@ Window {
                 })
             }
         }
-        Rectangle {
-            visible: window.problem.length > 0
-            color: Theme.warningTint
-            implicitHeight: problemText.implicitHeight + 2 * Theme.gap
+        ProblemBanner {
+            session: window.session
             Layout.fillWidth: true
-            Accessible.role: Accessible.AlertMessage
-            Accessible.name: window.problem
-            StyledText {
-                id: problemText
-                x: Theme.space
-                y: Theme.gap
-                width: parent.width - 2 * Theme.space
-                text: window.problem
-                color: Theme.warningInk
-                font.bold: true
-                Accessible.ignored: true
-            }
         }
         Loader {
             id: page

@@ -77,7 +77,9 @@ FocusScope {
                 model: page.visit.step === 2 ? 1 : 0
                 delegate: TimeStep {
                     anchors.fill: place
+                    session: page.session
                     visit: page.visit
+                    confirm: confirmPanel
                 }
             }
             Repeater {
@@ -121,6 +123,7 @@ FocusScope {
                 model: page.visit.step === 7 ? 1 : 0
                 delegate: ProofStep {
                     anchors.fill: place
+                    session: page.session
                     visit: page.visit
                     pad: numberPad
                 }
