@@ -14,15 +14,12 @@ ScrollColumn {
     readonly property bool hasOpenVisit: session.houseVisits.length > 0 && !session.houseVisits[0].isSigned
 
     function askToRemove(kind: string, record: string): void {
-        const words = session.removed.question(kind, record);
-        confirm.ask({
-            question: words["question"],
-            detail: words["detail"],
+        confirm.ask(Object.assign({
             keepText: qsTr("Keep it"),
             doText: qsTr("Remove it"),
             warning: false,
             act: () => session.removed.remove(kind, record)
-        });
+        }, session.removed.question(kind, record)));
     }
 
     ConfirmPanel {

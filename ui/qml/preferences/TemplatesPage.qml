@@ -13,15 +13,12 @@ Item {
     readonly property TemplatesViewModel templates: session.templates
 
     function askToRemove(record: string): void {
-        const words = session.removed.question("template", record);
-        confirm.ask({
-            question: words["question"],
-            detail: words["detail"],
+        confirm.ask(Object.assign({
             keepText: qsTr("Keep it"),
             doText: qsTr("Remove it"),
             warning: false,
             act: () => session.removed.remove("template", record)
-        });
+        }, session.removed.question("template", record)));
     }
 
     ConfirmPanel {
