@@ -98,7 +98,7 @@ TEST_F(ControllerLinesTest, a_form_asks_what_the_controller_asks_in_its_words_an
     SettingsViewModel found{*record_, WhichSettings::found, nullptr};
     auto* how_long = found.howLong();
     EXPECT_EQ(in_form(how_long, "Wet run", FormModel::WhyRole), QStringLiteral("Base on-time"));
-    EXPECT_EQ(in_form(how_long, "Wet run", FormModel::RangeRole), QStringLiteral("0 s to 3600 s"));
+    EXPECT_EQ(in_form(how_long, "Wet run", FormModel::RangeRole), QStringLiteral("usual: 0 s to 3600 s; anything else is kept as found, and marked"));
     EXPECT_EQ(in_form(how_long, "Period", FormModel::TypedUnitRole), QStringLiteral("min"));
     EXPECT_EQ(in_form(how_long, "Period", FormModel::UnitsRole).toStringList(), QStringList{"min"});
     EXPECT_EQ(enter(how_long, "Period", "7.5 min"), QString{});
