@@ -38,12 +38,8 @@ Program::Program(Store& store, const Clock& clock, Preferences preferences, Awak
                  const QString& documents, bool demo)
     : formatter_{UnitSystem::us, QLocale{}},
       presses_{clock, nullptr},
-      session_{{store, clock, formatter_, {}},
-               presses_,
-               awake,
-               sheet_paper(documents),
-               std::move(preferences),
-               demo} {
+      session_{{store, clock, formatter_, {}}, presses_, awake, sheet_paper(documents),
+               std::move(preferences),         demo} {
     QCoreApplication::instance()->installEventFilter(&presses_);
     prepare_engine(engine_);
     engine_.addImageProvider(QStringLiteral("sheet"), new SheetImages{session_});

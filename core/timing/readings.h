@@ -114,10 +114,11 @@ struct BankOfPump {
 /// counts for fill and for the drip; after the stop, until the next start, for the end of the drip and for
 /// the first dry patch. The drip is a wet-through, or in a run that began while the pads dripped a return,
 /// with the time the pump was off before it; the two stand or fall together. A start or stop within 0.3 s of
-/// another is not a second one. A mark that belongs to no run (a drip while the pump stands) makes no reading.
-/// Times within one boot come from the boot clock; across a restart from wall time, unverified. A bank's mark
-/// belongs to the pump that it names, or if it names none to the pump in `banks`. Marks of a proof run make
-/// no reading, and its first start or stop ends whatever was being timed: the timer has the pump again.
+/// another is not a second one. A mark that belongs to no run (a drip while the pump stands) makes no
+/// reading. Times within one boot come from the boot clock; across a restart from wall time, unverified. A
+/// bank's mark belongs to the pump that it names, or if it names none to the pump in `banks`. Marks of a
+/// proof run make no reading, and its first start or stop ends whatever was being timed: the timer has the
+/// pump again.
 [[nodiscard]] std::vector<Reading> readings_of(std::span<const Mark> marks, std::span<const BankOfPump> banks,
                                                std::span<const SetAside> set_aside = {});
 

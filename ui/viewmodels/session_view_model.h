@@ -51,10 +51,12 @@ class SessionViewModel : public QObject {
                    pumpOffChanged)  ///< of the pump with least time left, wherever
                                     ///< it is; empty: none is off for a test
     Q_PROPERTY(bool pumpOffUrgent READ pumpOffUrgent NOTIFY pumpOffChanged)
-    Q_PROPERTY(QString awakeProblem READ awakeProblem NOTIFY
-                   awakeProblemChanged)  ///< why the screen may go dark while something is timed; empty: it won't
-    Q_PROPERTY(QString foundPresses READ foundPresses NOTIFY
-                   foundPressesChanged)  ///< what was written elsewhere and is not in the record; empty: nothing
+    Q_PROPERTY(
+        QString awakeProblem READ awakeProblem NOTIFY
+            awakeProblemChanged)  ///< why the screen may go dark while something is timed; empty: it won't
+    Q_PROPERTY(
+        QString foundPresses READ foundPresses NOTIFY
+            foundPressesChanged)  ///< what was written elsewhere and is not in the record; empty: nothing
     Q_PROPERTY(bool demo READ demo CONSTANT)
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
 
@@ -160,7 +162,7 @@ private:
     QString problem_;
     bool closing_ = false;
     std::vector<PumpOff> off_elsewhere_;  ///< left behind in visits that are not open here any more
-    bool timed_elsewhere_ = false;  ///< a visit that was left still runs on its stopwatch
+    bool timed_elsewhere_ = false;        ///< a visit that was left still runs on its stopwatch
     std::vector<FoundPresses> found_;
     QTimer second_;
 };

@@ -45,14 +45,15 @@ public:
     [[nodiscard]] Result<void> save_visit();
 
     // A press, and its undoing, goes into the journal before anything shows it. If that fails it is kept in
-    // memory, counted as not stored, and tried again with the next one and by itself: after half a second, then
-    // after twice as long each time, at most half a minute.
+    // memory, counted as not stored, and tried again with the next one and by itself: after half a second,
+    // then after twice as long each time, at most half a minute.
     void add_mark(Mark mark);
     void set_undone(const Id& mark, bool undone);
     void store_waiting();
     [[nodiscard]] int presses_not_stored() const { return static_cast<int>(waiting_.size()); }
-    /// Writes the visit's presses, stored and not, into a file in that folder (made if it is not there), readable
-    /// by its owner alone, and reads it back; returns its path. They go on waiting for the record file.
+    /// Writes the visit's presses, stored and not, into a file in that folder (made if it is not there),
+    /// readable by its owner alone, and reads it back; returns its path. They go on waiting for the record
+    /// file.
     [[nodiscard]] Result<QString> write_presses(const QString& folder) const;
     [[nodiscard]] QString storage_problem() const { return storage_problem_; }
 
