@@ -112,14 +112,18 @@ Item {
         }
     }
 
+    // Once the panel that said what was being done has given the focus back.
     onLookingChanged: if (looking)
+        Qt.callLater(page.ask)
+    function ask(): void {
         confirm.ask({
             question: page.copies.looked["title"] + ", " + page.copies.looked["place"],
             detail: [page.copies.looked["content"], page.copies.looked["lost"], qsTr("The file that holds the records now is kept beside them.")].join("\n\n"),
             keepText: qsTr("Keep the records as they are"),
             doText: qsTr("Go back to this copy"),
             act: () => page.session.goBackToCopy()
-        })
+        });
+    }
     ConfirmPanel {
         id: confirm
         onKept: page.copies.drop()
