@@ -99,6 +99,8 @@ void BusAwake::keep(bool wanted) {
         return;
     }
     wanted_ = wanted;
+    screen_.missing = false;
+    sleep_.missing = false;
     if (wanted) {
         ask_screen();
         ask_sleep();
@@ -191,7 +193,6 @@ void BusAwake::let_go(Hold& which) {
     if (const auto give_back = std::exchange(which.give_back, nullptr)) {
         give_back();
     }
-    which.missing = false;
     ++which.round;
 }
 

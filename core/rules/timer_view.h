@@ -17,7 +17,7 @@ struct TimerView {
     const TimerSettings& on_controller;  ///< as they stand there, in its own counting
     const TimerAdvice* advice;           ///< none: nothing was worked out for it
     std::vector<const PadBank*> banks;
-    const CycleMargins& margins;  ///< that the advice was made with
+    const CycleMargins& margins;   ///< that the advice was made with
     std::optional<PumpRuns> runs;  ///< of a timer that counts from a full header
 
     /// It can hold that setting: a trimmed timer any, another what its controller is described with.

@@ -101,7 +101,14 @@ Result<bool> Draft::put_in_place(const std::filesystem::path& file, const std::s
         // Asked anew: a connection that wrote it may know better than the disk.
         SQLite::Database db{path_, SQLite::OPEN_READWRITE};
         db.exec("PRAGMA locking_mode=EXCLUSIVE");
-        if (db.execAndGet("PRAGMA integrity_check").getString() != "ok") {
+        const std::string told = db.execAndGet("PRAGMA integrity_check").getString();
+        // SQLITE_NOMEM at a page ends up among the faults of the file.
+        if (told.find("error code=7") != std::string::npos ||
+            told.find("error code 7") != std::string::npos) {
+            return storage_error(item, "memory ran out",
+                                 "nothing was changed; close other programs, then try again");
+        }
+        if (told != "ok") {
             return storage_error(item, "what was written to the disk reads back otherwise",
                                  "nothing was changed; check the disk, then try again or save elsewhere");
         }

@@ -7,6 +7,7 @@
 
 #include <cerrno>
 #include <cstdio>
+#include <regex>
 #include <string>
 #include <system_error>
 #include <utility>
@@ -34,8 +35,14 @@ std::optional<std::pair<std::filesystem::path, std::string>> waiting_for(
     for (const auto& entry :
          std::filesystem::directory_iterator{folder.empty() ? std::filesystem::path{"."} : folder, none}) {
         const auto name = entry.path().filename().string();
-        if (name.starts_with(begin) && entry.path().extension() != ".part") {
-            return std::pair{folder / name, name.substr(begin.size())};
+        if (!name.starts_with(begin)) {
+            continue;
+        }
+        // Nothing but the whole copy has a name that ends with the time: neither its draft nor a journal of
+        // that.
+        static const std::regex time{R"(\d{4}-\d{2}-\d{2}-\d{4})"};
+        if (auto when = name.substr(begin.size()); std::regex_match(when, time)) {
+            return std::pair{folder / name, std::move(when)};
         }
     }
     return std::nullopt;

@@ -137,7 +137,7 @@ Result<std::filesystem::path> copy_whole(SQLite::Database& db, const std::filesy
                                          const CopyProgress& progress) {
     const std::string item = "copy " + target.string();
     return guarded(item, [&]() -> Result<std::filesystem::path> {
-        const Draft draft{target.string() + ".part"};
+        const Draft draft{target.string() + ".new"};
         WF_CHECK(draft.make(item));
         WF_CHECK(fill(db, draft.path(), item, progress));
         for (int number = 1;; ++number) {

@@ -20,8 +20,8 @@ struct Interval {
 /// A second press within 0.3 s of the one before (none: nullptr) is not a second event.
 [[nodiscard]] bool is_same_press(const Mark* before, const Mark& mark);
 
-/// Doubt about a mark of a pump that was switched at `since`, after the one pressed `last` for its bank; each may
-/// be nullptr.
+/// Doubt about a mark of a pump that was switched at `since`, after the one pressed `last` for its bank; each
+/// may be nullptr.
 [[nodiscard]] std::optional<PressDoubt> doubt_of(const Mark& mark, const Mark* since, const Mark* last);
 
 [[nodiscard]] bool is_pump_event(const Mark& mark);

@@ -15,7 +15,8 @@ public:
 
     /// Asks for it, or gives it up; asking twice is asking once. Never waits for an answer.
     virtual void keep(bool wanted) = 0;
-    /// What could not be had though it is wanted, and what to do, in words; empty: all is well, or nobody asked.
+    /// What could not be had though it is wanted, and what to do, in words; empty: all is well, or nobody
+    /// asked.
     [[nodiscard]] virtual QString problem() const = 0;
 
 signals:

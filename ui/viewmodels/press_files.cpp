@@ -75,13 +75,13 @@ std::vector<FoundPresses> presses_to_take(const QStringList& folders, const Stor
         const QDir dir{folder};
         for (const auto& name : dir.entryList({QStringLiteral("presses-*.json")}, QDir::Files, QDir::Name)) {
             auto visit = read_presses(dir.filePath(name));
-            const auto stored = visit ? store.marks_of(visit.value().id) : Result<std::vector<Mark>>{visit.error()};
+            const auto stored =
+                visit ? store.marks_of(visit.value().id) : Result<std::vector<Mark>>{visit.error()};
             if (!stored) {
                 continue;
             }
-            const auto missing = std::ranges::count_if(visit.value().marks, [&](const Mark& mark) {
-                return !holds(stored.value(), mark.id);
-            });
+            const auto missing = std::ranges::count_if(
+                visit.value().marks, [&](const Mark& mark) { return !holds(stored.value(), mark.id); });
             if (missing > 0) {
                 list.push_back({dir.filePath(name), std::move(visit).value(), static_cast<int>(missing)});
             }

@@ -28,7 +28,8 @@ class ProofViewModel : public QObject {
     Q_PROPERTY(QString blockedWhy READ blockedWhy NOTIFY changed)
     Q_PROPERTY(QString elapsedText READ elapsedText NOTIFY ticked)  ///< since the last mark
     Q_PROPERTY(QString elapsedLabel READ elapsedLabel NOTIFY changed)
-    Q_PROPERTY(QVariantList lastMarks READ lastMarks NOTIFY changed)  ///< newest first: {text, time, undone, doubt}
+    Q_PROPERTY(
+        QVariantList lastMarks READ lastMarks NOTIFY changed)  ///< newest first: {text, time, undone, doubt}
     Q_PROPERTY(QString undoText READ undoText NOTIFY changed)  ///< what undo would take back; empty: nothing
     Q_PROPERTY(QString redoText READ redoText NOTIFY changed)
     Q_PROPERTY(bool pumpOnLeft READ pumpOnLeft NOTIFY changed)

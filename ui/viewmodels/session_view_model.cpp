@@ -216,6 +216,12 @@ std::optional<VisitFile> SessionViewModel::latest_before(const VisitFile& file) 
 }
 
 void SessionViewModel::show_visit(VisitFile file) {
+    if (visit_) {
+        // Views still bound to it are taken down by the place change first.
+        auto closing = std::move(visit_);
+        emit placeChanged();
+        closing.release()->deleteLater();
+    }
     auto known = known_before(file);
     removed_->forget();
     house_ = file.house;

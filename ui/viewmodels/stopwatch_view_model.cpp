@@ -27,7 +27,8 @@ QString enum_qstring(std::string_view name) {
     return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
 }
 
-// What is timed across a restart of the machine is never used: starting again comes first, going on stays possible.
+// What is timed across a restart of the machine is never used: starting again comes first, going on stays
+// possible.
 StopwatchGuide repeated(StopwatchGuide guide) {
     const PossibleMark start{MarkKind::pump_start, {}};
     if (guide.next != start) {
@@ -231,8 +232,9 @@ QString StopwatchViewModel::instruction() const {
         return why;
     }
     if (unverified()) {
-        return tr("The tablet restarted: this time is not verified and not used. Let the pads dry, then start "
-                  "again.");
+        return tr(
+            "The tablet restarted: this time is not verified and not used. Let the pads dry, then start "
+            "again.");
     }
     const QString bank = name_of_bank(guide_.next.bank);
     switch (guide_.next.kind) {

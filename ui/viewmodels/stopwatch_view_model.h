@@ -41,7 +41,8 @@ class StopwatchViewModel : public QObject {
     Q_PROPERTY(QString elapsedLabel READ elapsedLabel NOTIFY changed)
     Q_PROPERTY(
         bool unverified READ unverified NOTIFY changed)  ///< the machine restarted since the last pump event
-    Q_PROPERTY(QVariantList lastMarks READ lastMarks NOTIFY changed)  ///< newest first: {text, time, undone, doubt}
+    Q_PROPERTY(
+        QVariantList lastMarks READ lastMarks NOTIFY changed)  ///< newest first: {text, time, undone, doubt}
     Q_PROPERTY(QString undoText READ undoText NOTIFY changed)  ///< what undo would take back; empty: nothing
     Q_PROPERTY(QString redoText READ redoText NOTIFY changed)
     Q_PROPERTY(QVariantList results READ results NOTIFY changed)    ///< a line a bank and kind, see results()

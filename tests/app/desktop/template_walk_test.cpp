@@ -93,6 +93,7 @@ TEST_P(TemplateWalkTest, a_controller_is_described_handed_over_as_a_file_and_cho
 }
 
 TEST_P(TemplateWalkTest, a_setting_found_is_typed_under_the_firms_label_and_advised_in_its_unit) {
+    const std::string visit_id = walk.stored_visit().visit.id.text;
     auto described = generic_template(TimerKind::trimmed);
     described.id = walk.store().new_id();
     described.name = "Grey box";
@@ -105,7 +106,8 @@ TEST_P(TemplateWalkTest, a_setting_found_is_typed_under_the_firms_label_and_advi
         }
     }
     ASSERT_TRUE(walk.store().save(described));
-    walk.go_to(Step::safety);
+    walk.session().leaveAnyway(false);
+    walk.session().openVisit(QString::fromStdString(visit_id));
     walk.go_to(Step::house_and_banks);
     click("Grey box");
     walk.go_to(Step::settings_found);

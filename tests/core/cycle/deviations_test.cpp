@@ -62,6 +62,10 @@ TEST(DeviationsTest, every_setting_has_a_meaning_on_either_side) {
             auto other = *value;
             other.si += side == 0 ? 60.0 : -60.0;
             advice.cycle = {advised(setting, other)};
+            if (setting == Setting::trim_dead_band) {
+                // A row is advised by its step.
+                advice.cycle.push_back(advised(Setting::trim_step, any(seconds(100.0))));
+            }
             const auto found = deviation(settings, advice, setting);
             ASSERT_TRUE(found) << key_of(setting);
             meanings[side] = found->meaning;

@@ -102,7 +102,7 @@ const std::vector<Changed>& changes() {
         {"night", Limit::night, [](Limits& l) { l.night = TimeOfDay{21 * 60}; }, "dry by 21:00"},
         {"dry_face", Limit::dry_face, [](Limits& l) { l.dry_face = typed<Fraction>("10%"); }, "with 10 %"},
         {"longest_dry_down", Limit::longest_dry_down,
-         [](Limits& l) { l.longest_dry_down = typed<Duration>("5h"); }, "not dry 300 min"},
+         [](Limits& l) { l.longest_dry_down = typed<Duration>("5h"); }, "not dry 5 h"},
         {"clock_ahead_of_sun", Limit::clock_ahead_of_sun,
          [](Limits& l) { l.clock_ahead_of_sun = typed<Duration>("90min"); }, "by 90 min"},
         {"clock_step", Limit::clock_step, [](Limits& l) { l.clock_step = typed<Duration>("30min"); },

@@ -110,6 +110,15 @@ inline RuleCase house_with_a_value_beyond_its_controller() {
     return house;
 }
 
+inline RuleCase house_without_the_fill_that_its_controller_counts_from() {
+    RuleCase house;
+    auto described = generic_template(TimerKind::trimmed);
+    described.counts_from = CountsFrom::full_header;
+    choose_controller(house.builder.timer(1), described);
+    house.cycle("75s", "300s");
+    return house;
+}
+
 /// With a humidity sensor in the house, or none.
 inline RuleCase house_with_unfit_sensor(bool in_house) {
     RuleCase house;

@@ -68,6 +68,7 @@ TEST(RulesTest, the_catalogue_has_these_rules_under_stable_ids) {
                                                 "cut-off-by-unfit-sensor",
                                                 "pad-hours-empty",
                                                 "setting-out-of-range",
+                                                "setting-not-on-controller",
                                                 "setting-off-resolution",
                                                 "rests-against-intent",
                                                 "start-temperature-high",
@@ -105,6 +106,7 @@ TEST(RulesTest, the_catalogue_has_these_rules_under_stable_ids) {
                                                 "pad-pressure-drop-low",
                                                 "house-static-pressure-high",
                                                 "air-speed-below-500",
+                                                "on-times-without-fill",
                                                 "pad-not-dry-at-start",
                                                 "flow-disagrees-with-timing",
                                                 "flow-methods-disagree",
@@ -118,7 +120,9 @@ void expect_whole(const Finding& finding) {
     EXPECT_FALSE(finding.remedy.empty()) << finding.rule;
     EXPECT_FALSE(finding.source.empty()) << finding.rule;
     // A pH is no quantity; its number stands in the message, as what is wrong with limits does.
-    EXPECT_EQ(finding.values.empty(), finding.rule == "ph-out-of-range" || finding.rule == "limits-unusable")
+    EXPECT_EQ(finding.values.empty(), finding.rule == "ph-out-of-range" ||
+                                          finding.rule == "limits-unusable" ||
+                                          finding.rule == "on-times-without-fill")
         << finding.rule;
     std::vector<Message> texts{finding.message, finding.remedy};
     for (const auto& cause : finding.causes) {
@@ -145,9 +149,10 @@ TEST(RulesTest, a_rule_names_its_findings_after_itself_and_gives_remedy_and_sour
                                  house_with_contradicting_settings(40.0),
                                  house_with_unfit_sensor(true),
                                  house_with_unfit_sensor(false),
-                                  house_with_chosen_limits(),
-                                  house_with_unusual_settings(),
-                                  house_with_a_value_beyond_its_controller()};
+                                 house_with_chosen_limits(),
+                                 house_with_unusual_settings(),
+                                 house_with_a_value_beyond_its_controller(),
+                                 house_without_the_fill_that_its_controller_counts_from()};
     for (const auto& rule : all_rules()) {
         std::vector<Finding> findings;
         for (auto& house : houses) {

@@ -341,7 +341,9 @@ TEST_P(InterruptedRestoreTest, the_next_opening_ends_what_was_decided) {
 INSTANTIATE_TEST_SUITE_P(after_each_step, InterruptedRestoreTest, ::testing::Values(0, 1, 2));
 
 TEST_F(RestoreTest, a_copy_that_was_not_whole_when_the_power_went_is_not_taken_for_a_decision) {
-    std::filesystem::copy_file(backup, file.string() + ".restoring-2026-07-01-0900.part");
+    for (const auto* left : {".part", ".part-wal", ".part-shm", ".part-journal"}) {
+        std::filesystem::copy_file(backup, file.string() + ".restoring-2026-07-01-0900" + left);
+    }
     EXPECT_EQ(marks(), 1U);
 }
 

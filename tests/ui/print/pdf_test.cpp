@@ -176,7 +176,7 @@ TEST_F(PdfTest, a_disk_that_fills_up_leaves_the_file_that_was_there) {
     before.write("the sheet of last year");
     before.close();
     {
-        const test::FullDisk full{2000};
+        const wetfront::test::FullDisk full{2000};
         const auto result = write_pdf(example_sheet(), path_.toStdString(), Paper::letter, si);
         ASSERT_FALSE(result.has_value());
         EXPECT_EQ(result.error().kind, Error::Kind::storage);

@@ -98,7 +98,8 @@ TEST_F(ControllerLinesTest, a_form_asks_what_the_controller_asks_in_its_words_an
     SettingsViewModel found{*record_, WhichSettings::found, nullptr};
     auto* how_long = found.howLong();
     EXPECT_EQ(in_form(how_long, "Wet run", FormModel::WhyRole), QStringLiteral("Base on-time"));
-    EXPECT_EQ(in_form(how_long, "Wet run", FormModel::RangeRole), QStringLiteral("0 s to 3600 s"));
+    EXPECT_EQ(in_form(how_long, "Wet run", FormModel::RangeRole),
+              QStringLiteral("usual: 0 s to 3600 s; anything else is kept as found, and marked"));
     EXPECT_EQ(in_form(how_long, "Period", FormModel::TypedUnitRole), QStringLiteral("min"));
     EXPECT_EQ(in_form(how_long, "Period", FormModel::UnitsRole).toStringList(), QStringList{"min"});
     EXPECT_EQ(enter(how_long, "Period", "7.5 min"), QString{});
@@ -189,7 +190,7 @@ TEST_F(ControllerLinesTest, a_template_that_was_edited_is_taken_over_with_a_pres
     EXPECT_EQ(timers->takeOver(0), QString{});
     EXPECT_EQ(store_.house(record_->file().house.id).value().timers.front().controller, described_);
     EXPECT_EQ(news(), QString{});
-    described_.settings.front().resolution = 0.0;
+    described_.settings.front().resolution.reset();
     ASSERT_TRUE(store_.save(described_));
     EXPECT_EQ(news(), QString{}) << "one that is not whole is not offered";
 }

@@ -82,7 +82,8 @@ TEST_F(StopwatchViewModelTest, after_a_restart_of_the_machine_starting_again_com
 TEST_F(StopwatchViewModelTest, a_sleep_of_any_length_and_any_step_of_the_wall_clock_leave_the_reading_right) {
     constexpr std::int64_t hour_ms = 3'600'000;
     for (const std::int64_t sleep_ms : std::array<std::int64_t, 5>{1, 1'000, 60'000, hour_ms, 23 * hour_ms}) {
-        for (const std::int64_t step_ms : std::array<std::int64_t, 4>{-hour_ms, 0, hour_ms, 1461 * 24 * hour_ms}) {
+        for (const std::int64_t step_ms :
+             std::array<std::int64_t, 4>{-hour_ms, 0, hour_ms, 1461 * 24 * hour_ms}) {
             VisitRecord record{context_, file_, nullptr};
             StopwatchViewModel stopwatch{record, presses_, {}, nullptr};
             stopwatch.mark();

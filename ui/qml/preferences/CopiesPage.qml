@@ -12,7 +12,8 @@ Item {
 
     required property SessionViewModel session
     readonly property CopiesViewModel copies: session.copies
-    readonly property bool looking: copies.looked["title"] !== undefined
+    readonly property var looked: copies.looked
+    readonly property bool looking: looked["title"] !== undefined
 
     ScrollColumn {
         anchors.fill: parent
@@ -112,14 +113,23 @@ Item {
         }
     }
 
+    // Once the panel that said what was being done has given the focus back.
     onLookingChanged: if (looking)
+        asking.start()
+    Timer {
+        id: asking
+        interval: 0
+        onTriggered: page.ask()
+    }
+    function ask(): void {
         confirm.ask({
-            question: page.copies.looked["title"] + ", " + page.copies.looked["place"],
-            detail: [page.copies.looked["content"], page.copies.looked["lost"], qsTr("The file that holds the records now is kept beside them.")].join("\n\n"),
+            question: page.looked["title"] + ", " + page.looked["place"],
+            detail: [page.looked["content"], page.looked["lost"], qsTr("The file that holds the records now is kept beside them.")].join("\n\n"),
             keepText: qsTr("Keep the records as they are"),
             doText: qsTr("Go back to this copy"),
             act: () => page.session.goBackToCopy()
-        })
+        });
+    }
     ConfirmPanel {
         id: confirm
         onKept: page.copies.drop()

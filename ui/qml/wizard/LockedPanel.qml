@@ -39,7 +39,6 @@ T.Popup {
         Accessible.name: qsTr("locked")
     }
     contentItem: MarkKeys {
-        id: page
         onKeyMarked: panel.marked()
 
         ColumnLayout {
