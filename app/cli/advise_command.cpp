@@ -16,19 +16,6 @@ struct AdviseOptions {
     bool explain = false;
 };
 
-/// A controller and what the advice becomes on it, for each timer of its kind.
-struct OnController {
-    std::optional<SettingTemplate> described;
-
-    [[nodiscard]] std::optional<TemplateFit> fit(const House& house, const TimerAdvice& advice) const {
-        const auto* timer = house.timer(advice.timer);
-        if (!described || timer == nullptr || timer->kind != described->kind) {
-            return std::nullopt;
-        }
-        return fit_to_template(*described, advice);
-    }
-};
-
 JsonObject quantity_json(const std::optional<AnyQuantity>& quantity) {
     return quantity ? JsonObject(json_number(*quantity)) : JsonObject(nullptr);
 }
@@ -95,7 +82,7 @@ JsonObject bank_json(const BankAdvice& bank, const Id& timer, const House& house
 }
 
 JsonObject advice_json(const VisitFile& file, const Advice& advice, const std::vector<Finding>& findings,
-                       const OnController& controller, UnitSystem units) {
+                       UnitSystem units) {
     JsonObject timers = JsonObject::array();
     JsonObject continuous = JsonObject::array();
     JsonObject cycle = JsonObject::array();
@@ -103,14 +90,14 @@ JsonObject advice_json(const VisitFile& file, const Advice& advice, const std::v
     JsonObject banks = JsonObject::array();
     for (const auto& timer : advice.timers) {
         const auto& ratio = timer.evaporation_ratio;
-        const auto fit = controller.fit(file.house, timer);
-        timers.push_back(
-            {{"timer", timer.timer.text},
-             {"cycled", timer.cycled},
-             {"verdict", in_english(timer.verdict, units)},
-             {"evaporation_ratio", ratio ? JsonObject(*ratio) : JsonObject(nullptr)},
-             {"notes", text_list(timer.notes, units)},
-             {"to_enter", fit ? fit_json(*controller.described, *fit, units) : JsonObject(nullptr)}});
+        const auto& fit = timer.fit;
+        timers.push_back({{"timer", timer.timer.text},
+                          {"cycled", timer.cycled},
+                          {"verdict", in_english(timer.verdict, units)},
+                          {"evaporation_ratio", ratio ? JsonObject(*ratio) : JsonObject(nullptr)},
+                          {"notes", text_list(timer.notes, units)},
+                          {"to_enter", fit ? fit_json(*file.house.timer(timer.timer)->controller, *fit, units)
+                                           : JsonObject(nullptr)}});
         append(continuous, settings_json(timer.continuous, timer.timer, units));
         append(cycle, settings_json(timer.cycle, timer.timer, units));
         append(settings, settings_json(timer.when_pads_may_run, timer.timer, units));
@@ -232,16 +219,21 @@ private:
 };
 
 Result<ExitStatus> run_advise(const AdviseOptions& options, const Common& common) {
-    WF_TRY(const auto visit, load_visit(options.visit, common));
-    const auto& file = visit.file;
-    OnController controller;
+    WF_TRY(auto visit, load_visit(options.visit, common));
+    auto& file = visit.file;
+    std::optional<SettingTemplate> in_place;  // of what the visit says of its controllers
     if (options.described_by) {
-        WF_TRY(controller.described, load_template(*options.described_by));
+        WF_TRY(in_place, load_template(*options.described_by));
+        for (auto& timer : file.house.timers) {
+            if (timer.kind == in_place->kind) {
+                choose_controller(timer, *in_place);
+            }
+        }
     }
     const auto advice = advise(file);
     const auto findings = check(file, timings_of(file), advice, WhichSettings::found);
     if (common.json) {
-        print_json(common.out(), advice_json(file, advice, findings, controller, common.units));
+        print_json(common.out(), advice_json(file, advice, findings, common.units));
         return ExitStatus::done;
     }
     auto& out = common.out();
@@ -251,10 +243,12 @@ Result<ExitStatus> run_advise(const AdviseOptions& options, const Common& common
     out << "(" << advice.truth_source << ")\n";
     for (const auto& timer : advice.timers) {
         text.timer(timer, file.house);
-        if (const auto fit = controller.fit(file.house, timer)) {
-            print_fit(out, *controller.described, *fit, common.units);
-        } else if (controller.described) {
-            out << "  " << controller.described->name << " describes another kind of timer.\n";
+        const auto* described = file.house.timer(timer.timer);
+        if (in_place && described->kind != in_place->kind) {
+            out << "  " << in_place->name << " describes another kind of timer.\n";
+        }
+        if (timer.fit) {
+            print_fit(out, *described->controller, *timer.fit, common.units);
         }
     }
     if (advice.timers.empty()) {
@@ -265,7 +259,7 @@ Result<ExitStatus> run_advise(const AdviseOptions& options, const Common& common
     text.list("To know:", advice.notes);
     text.list("Assumed, and can be changed:", advice.assumed);
     if (options.explain) {
-        text.limits({});
+        text.limits(advice.margins);
     }
     out << "\nOn the settings found:\n";
     print_findings(out, findings, file.house, common.units);
@@ -285,7 +279,7 @@ void add_advise(CLI::App& app, const Common& common, Work& chosen) {
         ->type_name("VISIT");
     command
         ->add_option("--template", options->described_by,
-                     "a file that describes the controller: what to enter, in its labels and units")
+                     "a file that describes the controller, in place of what the visit says of it")
         ->type_name("FILE");
     command->add_flag("--explain", options->explain,
                       "print each derivation in full: formula, numbers, sources");

@@ -5,6 +5,7 @@
 
 #include "base/numbers.h"
 #include "cli/command.h"
+#include "cli/quantity_lists.h"
 #include "cli/results.h"
 #include "water/filling.h"
 
@@ -69,27 +70,6 @@ struct Answer {
     std::optional<Filling> filling;
     std::string not_filled;  ///< why there is no filling
 };
-
-Result<std::vector<PumpPoint>> pump_points(const std::string& text) {
-    std::vector<PumpPoint> points;
-    std::size_t from = 0;
-    while (from <= text.size()) {
-        const auto to = std::min(text.find(',', from), text.size());
-        const auto pair = text.substr(from, to - from);
-        const auto item = "--pump, point " + std::to_string(points.size() + 1);
-        const auto colon = pair.find(':');
-        if (colon == std::string::npos) {
-            return bad_input(item, pair,
-                             "flow and head with a colon between, as 60gpm:20ft; decimals with a point");
-        }
-        PumpPoint point;
-        WF_TRY(point.flow, parse_quantity<VolumeFlow>(pair.substr(0, colon), item + ", flow"));
-        WF_TRY(point.head, parse_quantity<Length>(pair.substr(colon + 1), item + ", head"));
-        points.push_back(point);
-        from = to + 1;
-    }
-    return points;
-}
 
 Result<Supply> supply_of(const HeaderOptions& options) {
     Supply supply;

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <fstream>
 #include <ostream>
+#include <system_error>
 
 #include "cli/json_output.h"
+#include "cli/store_parts.h"
 #include "cli/visit_source.h"
 #include "records/record_text.h"
 
@@ -65,6 +68,82 @@ Result<ExitStatus> run_list(const Common& common) {
     return ExitStatus::done;
 }
 
+JsonObject as_json(const std::vector<RemovedRecord>& records) {
+    JsonObject list = JsonObject::array();
+    for (const auto& record : records) {
+        JsonObject line = {{"kind", enum_name(record.kind)},
+                           {"id", record.id.text},
+                           {"name", record.name},
+                           {"removed_at", to_iso8601(record.removed_at)}};
+        if (record.started) {
+            line["started"] = to_iso8601(*record.started);
+        }
+        list.push_back(std::move(line));
+    }
+    return {{"removed", std::move(list)}};
+}
+
+Result<ExitStatus> run_list_removed(const Common& common) {
+    WF_TRY(const auto store, open_store(common));
+    WF_TRY(const auto records, store.removed());
+    if (common.json) {
+        print_json(common.out(), as_json(records));
+        return ExitStatus::done;
+    }
+    for (const auto& record : records) {
+        common.out() << enum_name(record.kind) << "  " << record.name
+                     << (record.started ? ", " + local_date(*record.started) : std::string{}) << " ("
+                     << record.id.text << "), removed " << local_date(record.removed_at) << '\n';
+    }
+    if (records.empty()) {
+        common.out() << "Nothing was removed.\n";
+    }
+    return ExitStatus::done;
+}
+
+/// Beside the file first, so that what was there stays until the new one is whole.
+Result<void> write_whole(const std::string& file, const std::string& bytes) {
+    const std::string beside = file + ".new";
+    bool written = false;
+    {
+        std::ofstream stream{beside, std::ios::binary | std::ios::trunc};
+        stream << bytes;
+        stream.close();
+        written = !stream.fail();
+    }
+    std::error_code failed;
+    if (written) {
+        std::filesystem::rename(beside, file, failed);
+    }
+    if (!written || failed) {
+        std::error_code ignored;
+        std::filesystem::remove(beside, ignored);
+        return storage_error(file, written ? failed.message() : "it cannot be written",
+                             "no file was written; choose another folder or free some space");
+    }
+    return boost::outcome_v2::success();
+}
+
+Result<ExitStatus> run_sheet_kept(const std::string& visit, const std::string& file, const Common& common) {
+    WF_TRY(const auto id, parse_id(visit, "id"));
+    WF_TRY(const auto store, open_store(common));
+    WF_TRY(const auto sheet, store.signed_sheet(id));
+    if (!sheet) {
+        return bad_input("visit", id.text, "no sheet was kept of it; a sheet is kept when a visit is signed");
+    }
+    WF_CHECK(write_whole(file, sheet->pdf));
+    if (common.json) {
+        print_json(common.out(), {{"file", file},
+                                  {"visit", id.text},
+                                  {"bytes", sheet->pdf.size()},
+                                  {"sha256", sheet->sha256},
+                                  {"kept_at", to_iso8601(sheet->kept_at)}});
+    } else {
+        common.out() << file << "\nsha256 " << sheet->sha256 << '\n';
+    }
+    return ExitStatus::done;
+}
+
 void print_timing(std::ostream& out, const char* name, const std::optional<TimingResult>& timing,
                   UnitSystem units) {
     out << "    " << name
@@ -106,18 +185,36 @@ Result<ExitStatus> run_show(const std::string& visit, const Common& common) {
 }  // namespace
 
 void add_store(CLI::App& app, const Common& common, Work& chosen) {
-    auto* command = app.add_subcommand("store", "what a record file holds; reads only");
+    auto* command = app.add_subcommand("store", "what a record file holds, and its copies");
     command->require_subcommand(1);
     command->footer("Example: wetfront-cli store list --store records.db");
     auto* list = command->add_subcommand("list", "houses and their visits");
     list->footer("Example: wetfront-cli store list --store records.db");
-    list->callback([&common, &chosen] { chosen = [&common] { return run_list(common); }; });
+    const auto removed = std::make_shared<bool>(false);
+    list->add_flag("--removed", *removed, "what was removed and can be brought back, latest first");
+    list->callback([&common, &chosen, removed] {
+        chosen = [&common, removed] { return *removed ? run_list_removed(common) : run_list(common); };
+    });
     auto* show = command->add_subcommand("show", "one visit; with --json the whole visit file");
     const auto visit = std::make_shared<std::string>();
     show->add_option("id", *visit, "id of a visit in the store")->required()->type_name("ID");
     show->footer("Example: wetfront-cli store show 2026-07-07-alder --store records.db --json > visit.json");
     show->callback(
         [&common, &chosen, visit] { chosen = [&common, visit] { return run_show(*visit, common); }; });
+    auto* sheet =
+        command->add_subcommand("sheet", "the sheet of a signed visit, byte for byte as handed out");
+    const auto file = std::make_shared<std::string>();
+    const auto of_visit = std::make_shared<std::string>();
+    sheet->add_option("id", *of_visit, "id of a visit in the store")->required()->type_name("ID");
+    sheet->add_option("-o,--output", *file, "the PDF to write; replaced only when the new one is whole")
+        ->required()
+        ->type_name("F.pdf");
+    sheet->footer("Example: wetfront-cli store sheet 2026-07-07-alder --store records.db -o sheet.pdf");
+    sheet->callback([&common, &chosen, of_visit, file] {
+        chosen = [&common, of_visit, file] { return run_sheet_kept(*of_visit, *file, common); };
+    });
+    add_store_verify(*command, common, chosen);
+    add_store_copies(*command, common, chosen);
 }
 
 }  // namespace wetfront

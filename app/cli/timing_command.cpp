@@ -4,6 +4,7 @@
 #include "base/numbers.h"
 #include "cli/command.h"
 #include "cli/json_output.h"
+#include "cli/quantity_lists.h"
 #include "timing/uncertainty.h"
 
 namespace wetfront {
@@ -13,19 +14,6 @@ struct TimingOptions {
     std::string readings;
     std::optional<std::string> u_event;
 };
-
-Result<std::vector<Duration>> readings_of(const std::string& text) {
-    std::vector<Duration> readings;
-    std::size_t from = 0;
-    while (from <= text.size()) {
-        const auto to = std::min(text.find(',', from), text.size());
-        const auto item = "reading " + std::to_string(readings.size() + 1);
-        WF_TRY(const auto reading, parse_quantity<Duration>(text.substr(from, to - from), item));
-        readings.push_back(reading);
-        from = to + 1;
-    }
-    return readings;
-}
 
 void print_text(const TimingResult& result, const Common& common) {
     auto& out = common.out();

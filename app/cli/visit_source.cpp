@@ -68,7 +68,7 @@ Result<SettingTemplate> load_template(const std::string& name) {
     return parse_template_file(text);
 }
 
-Result<Store> open_store(const Common& common) {
+Result<void> check_store_named(const Common& common) {
     if (common.store.empty()) {
         return bad_input("--store", "", "name the record file: --store FILE");
     }
@@ -76,6 +76,11 @@ Result<Store> open_store(const Common& common) {
         return storage_error(common.store, "there is no such file",
                              "name a record file that was made by the program");
     }
+    return boost::outcome_v2::success();
+}
+
+Result<Store> open_store(const Common& common) {
+    WF_CHECK(check_store_named(common));
     return Store::open(common.store, common.surroundings.clock, OpenMode::read_only);
 }
 

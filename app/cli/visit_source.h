@@ -20,6 +20,9 @@ struct LoadedVisit {
 /// The setting template in that file.
 [[nodiscard]] Result<SettingTemplate> load_template(const std::string& name);
 
+/// An error if --store names no file or one that is not there.
+[[nodiscard]] Result<void> check_store_named(const Common& common);
+
 /// The store that --store names, read only. An error if none is named or the file is not there.
 [[nodiscard]] Result<Store> open_store(const Common& common);
 

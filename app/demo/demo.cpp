@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "demo/demo.h"
 
+#include <algorithm>
 #include <initializer_list>
 
 #include "cycle/advice.h"
+#include "cycle/drip_return.h"
 #include "demo/demo_houses.h"
 #include "demo/stopwatch_day.h"
 #include "rules/checklists.h"
@@ -82,7 +84,7 @@ void measure_face(Visit& visit, const Id& bank, std::initializer_list<const char
 }
 
 void keep_marks(Visit& visit, const StopwatchDay& day) {
-    visit.marks.insert(visit.marks.end(), day.marks().begin(), day.marks().end());
+    visit.marks = day.marks();
 }
 
 /// Settings as a person leaves them: the advice, in the words of a US timer, with what the grower wants
@@ -124,6 +126,28 @@ void sign(Visit& visit, WallTime last_press) {
         {{"Orla Pennywhistle (invented)", "grower"}, {at.unix_ms + 60'000, at.utc_offset_minutes}}};
 }
 
+/// What was left is watched: it runs as set, and the drip is back when the model expects it.
+void prove_what_was_left(VisitFile& file, StopwatchDay& stopwatch, const std::vector<BankTruth>& banks) {
+    auto& visit = file.visit;
+    auto& left = visit.left.front();
+    const auto& timer = file.house.timers.front();
+    const auto period = left.period->value();
+    const auto on_time = left.base_on_time->value();
+    std::vector<double> drips;
+    for (const auto& bank : advise(file).timers.front().banks) {
+        drips.push_back(in_seconds(expected_drip_return(*bank.question, period, on_time)->mean));
+    }
+    stopwatch.watch_cycles(timer.pumps.front(), banks, drips, in_seconds(period), in_seconds(on_time));
+    keep_marks(visit, stopwatch);
+    const auto back = std::ranges::find(visit.marks, MarkKind::back_on_automatic, &Mark::kind);
+    left.changed = Moment{back->at, back->wall};
+    const Moment answered{visit.marks.back().at, visit.marks.back().wall};
+    visit.proof.push_back({timer.id, {}, {}, {}, 3.0, answered});
+    for (const auto& bank : banks) {
+        visit.proof.push_back({{}, bank.bank, true, false, {}, answered});
+    }
+}
+
 VisitFile alder_visit(const Farm& farm, const Day& day, unsigned seed, const TimerSettings* found) {
     VisitFile file{farm, alder(farm), {}};
     auto& visit = file.visit = opened(file.house, day);
@@ -141,7 +165,9 @@ VisitFile alder_visit(const Farm& farm, const Day& day, unsigned seed, const Tim
                  {"310 ft/min", "335 ft/min", "360 ft/min", "350 ft/min", "320 ft/min"});
     const auto& timer = file.house.timers[0].id;
     visit.found = {found != nullptr ? *found : cycle_settings(timer, "110 s", "150 s", "10 s")};
+    visit.found.front().changed.reset();
     visit.left = {left_as_advised(file)};
+    prove_what_was_left(file, stopwatch, banks);
     sign(visit, stopwatch.ended());
     return file;
 }

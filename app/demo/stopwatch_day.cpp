@@ -9,7 +9,8 @@ namespace {
 
 constexpr double boot_before_visit_s = 5400.0;
 constexpr double event_scatter_s = 1.5;
-constexpr double dry_patch_scatter = 0.02;  // of the dry-out time: a first dry patch is hard to see
+constexpr double switching_scatter_s = 0.2;  // a pump is heard
+constexpr double dry_patch_scatter = 0.02;   // of the dry-out time: a first dry patch is hard to see
 constexpr std::int64_t ns_per_s = 1'000'000'000;
 
 }  // namespace
@@ -97,6 +98,28 @@ void StopwatchDay::time_from_wet(const Id& pump, const std::vector<BankTruth>& b
         }
         now += drip_return + 300.0;
     }
+}
+
+void StopwatchDay::watch_cycles(const Id& pump, const std::vector<BankTruth>& banks,
+                                const std::vector<double>& drips, double period, double on_time) {
+    double& now = now_s_[pump];
+    now += 600.0;
+    press(MarkKind::back_on_automatic, pump, {}, now);
+    now += 60.0 + 2.0 * period;
+    const auto watched = [&](MarkKind kind, const Id& bank, double at_s) {
+        auto& mark = press(kind, pump, bank, at_s);
+        mark.proof = true;
+        mark.started_by = StartedBy::controller;
+    };
+    for (std::size_t bank = 0; bank < banks.size(); ++bank) {
+        watched(MarkKind::pump_start, {}, now + scattered(0.0, switching_scatter_s));
+        watched(MarkKind::water_at_far_end, banks[bank].bank,
+                now + scattered(banks[bank].fill, event_scatter_s));
+        watched(MarkKind::far_end_drips, banks[bank].bank, now + scattered(drips[bank], event_scatter_s));
+        watched(MarkKind::pump_stop, {}, now + scattered(on_time, switching_scatter_s));
+        now += period;
+    }
+    watched(MarkKind::pump_start, {}, now + scattered(0.0, switching_scatter_s));
 }
 
 WallTime StopwatchDay::ended() const {

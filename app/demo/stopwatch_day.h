@@ -36,6 +36,11 @@ public:
     void time_from_wet(const Id& pump, const std::vector<BankTruth>& banks, double off, double drip_return,
                        int repeats);
 
+    /// The pump goes back on automatic, and two runs later somebody watches its timer: a run at the far end
+    /// of each bank, and the start of the next. `drips`: from the pump's start, bank by bank.
+    void watch_cycles(const Id& pump, const std::vector<BankTruth>& banks, const std::vector<double>& drips,
+                      double period, double on_time);
+
     [[nodiscard]] const std::vector<Mark>& marks() const { return marks_; }
     /// The clock on the wall at the last press.
     [[nodiscard]] WallTime ended() const;

@@ -7,7 +7,6 @@
 #include <QOffscreenSurface>
 #include <QOpenGLContext>
 #include <QOpenGLFunctions>
-#include <QQmlApplicationEngine>
 #include <QQuickWindow>
 #include <QSettings>
 #include <QStandardPaths>
@@ -15,8 +14,8 @@
 #include <iostream>
 #include <string_view>
 
-#include "demo/demo.h"
-#include "desktop/program.h"
+#include "desktop/bus_awake.h"
+#include "desktop/desktop_run.h"
 
 namespace wetfront::ui {
 namespace {
@@ -65,18 +64,6 @@ Places places(const QCommandLineParser& options, const QTemporaryDir& throwaway)
     return {QDir{data}.filePath(QStringLiteral("records.wetfront")).toStdString(), documents};
 }
 
-int say_start_problem(const Error& error) {
-    std::cerr << "wetfront: " << error.text() << '\n';
-    QQmlApplicationEngine engine;
-    prepare_engine(engine);
-    engine.setInitialProperties({{QStringLiteral("problem"), QString::fromStdString(error.text())}});
-    engine.load(QUrl{QStringLiteral("qrc:/qt/qml/Wetfront/Wizard/StartProblem.qml")});
-    if (!engine.rootObjects().isEmpty()) {
-        QApplication::exec();
-    }
-    return store_failed;
-}
-
 }  // namespace
 
 int run_desktop(int& argc, char** argv) {
@@ -111,22 +98,18 @@ int run_desktop(int& argc, char** argv) {
     const QTemporaryDir throwaway;
     const auto where = places(options, throwaway);
     const SystemClock clock;
-    auto store = Store::open(where.store, clock);
-    if (!store) {
-        return say_start_problem(store.error());
-    }
-    const bool demo = options.isSet(QStringLiteral("demo"));
-    if (demo) {
-        if (const auto filled = fill_store(store.value()); !filled) {
-            return say_start_problem(filled.error());
-        }
-    }
     QSettings settings{QStringLiteral("wetfront"), QStringLiteral("wetfront")};
     const Preferences preferences{
         [&](const QString& key) { return settings.value(key).toString(); },
         [&](const QString& key, const QString& value) { settings.setValue(key, value); }};
-    Program program{store.value(), clock, preferences, where.documents, demo};
-    return program.show() ? QApplication::exec() : store_failed;
+    BusAwake awake{QDBusConnection::sessionBus(), QDBusConnection::systemBus(), nullptr};
+    DesktopRun run{
+        {where.store, clock, preferences, awake, where.documents, options.isSet(QStringLiteral("demo"))}};
+    if (!run.begin()) {
+        return store_failed;
+    }
+    const int ended = QApplication::exec();
+    return run.program() == nullptr || ended != 0 ? store_failed : 0;
 }
 
 }  // namespace wetfront::ui

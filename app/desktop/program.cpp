@@ -34,12 +34,15 @@ void prepare_engine(QQmlApplicationEngine& engine) {
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
 }
 
-Program::Program(Store& store, const Clock& clock, Preferences preferences, const QString& documents,
-                 bool demo)
-    : formatter_{UnitSystem::us, QLocale{}},
-      presses_{clock, nullptr},
-      session_{
-          {store, clock, formatter_, {}}, presses_, sheet_paper(documents), std::move(preferences), demo} {
+Program::Program(Store& store, const Clock& clock, Preferences preferences, Awake& awake,
+                 const QString& documents, bool demo, Media media)
+    : formatter_{UnitSystem::us, QLocale{}}, presses_{clock, nullptr}, session_{{store, clock, formatter_},
+                                                                                presses_,
+                                                                                awake,
+                                                                                sheet_paper(documents),
+                                                                                std::move(preferences),
+                                                                                demo,
+                                                                                std::move(media)} {
     QCoreApplication::instance()->installEventFilter(&presses_);
     prepare_engine(engine_);
     engine_.addImageProvider(QStringLiteral("sheet"), new SheetImages{session_});
@@ -54,8 +57,14 @@ Program::~Program() {
 }
 
 bool Program::show() {
-    session_.resume_running_visit();
+    session_.look_for_presses();
+    const bool timing = session_.resume_running_visit();
     engine_.load(QUrl{QStringLiteral("qrc:/qt/qml/Wetfront/Wizard/Main.qml")});
+    if (window() != nullptr && !timing) {
+        // The first picture does not wait for it, and a stopwatch that runs not at all.
+        QObject::connect(window(), &QQuickWindow::frameSwapped, &session_, &SessionViewModel::back_up_today,
+                         static_cast<Qt::ConnectionType>(Qt::QueuedConnection | Qt::SingleShotConnection));
+    }
     return window() != nullptr;
 }
 

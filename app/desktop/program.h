@@ -12,7 +12,8 @@ namespace wetfront::ui {
 /// thread.
 class Program {
 public:
-    Program(Store& store, const Clock& clock, Preferences preferences, const QString& documents, bool demo);
+    Program(Store& store, const Clock& clock, Preferences preferences, Awake& awake, const QString& documents,
+            bool demo, Media media = plugged_in_media);
     ~Program();
     Program(const Program&) = delete;
     Program& operator=(const Program&) = delete;

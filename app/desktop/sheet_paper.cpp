@@ -4,6 +4,7 @@
 #include <QPrintDialog>
 #include <QPrinter>
 
+#include "desktop/print_system.h"
 #include "print/pdf.h"
 
 namespace wetfront::ui {
@@ -21,6 +22,21 @@ Result<bool> print_with_dialog(const SheetContent& content, const Formatter& for
     return true;
 }
 
+Result<bool> print_pdf_with_dialog(const QByteArray& pdf) {
+    QPrinter printer{QPrinter::HighResolution};
+    QPrintDialog dialog{&printer};
+    dialog.setOption(QAbstractPrintDialog::PrintPageRange, false);  // a signed sheet is printed whole
+    if (dialog.exec() != QDialog::Accepted) {
+        return false;
+    }
+    if (const QString file = printer.outputFileName(); !file.isEmpty()) {
+        WF_CHECK(write_whole(pdf, std::filesystem::path{file.toStdString()}));
+        return true;
+    }
+    WF_CHECK(print_file_bytes(pdf, printer.printerName(), printer.copyCount()));
+    return true;
+}
+
 }  // namespace
 
 SheetPaper sheet_paper(const QString& folder) {
@@ -28,10 +44,14 @@ SheetPaper sheet_paper(const QString& folder) {
     paper.pages = [](const SheetContent& content, const Formatter& formatter) {
         return preview_pages(content, Paper::letter, formatter, screen_dots_per_inch);
     };
-    paper.write_pdf = [](const SheetContent& content, const QString& file, const Formatter& formatter) {
-        return write_pdf(content, std::filesystem::path{file.toStdString()}, Paper::letter, formatter);
+    paper.pdf = [](const SheetContent& content, const Formatter& formatter) {
+        return pdf_bytes(content, Paper::letter, formatter);
+    };
+    paper.write = [](const QByteArray& pdf, const QString& file) {
+        return write_whole(pdf, std::filesystem::path{file.toStdString()});
     };
     paper.print = print_with_dialog;
+    paper.print_pdf = print_pdf_with_dialog;
     paper.folder = folder;
     return paper;
 }

@@ -13,6 +13,9 @@ struct EnumName {
     E value;
     std::string_view name;
 };
+// Compilers before P1816 (clang 14 is one) deduce nothing for an aggregate by themselves.
+template <class E>
+EnumName(E, std::string_view) -> EnumName<E>;
 
 /// Every enumerator with its name in files; one specialisation an enumeration, in one place each.
 template <class E>

@@ -7,6 +7,9 @@
 #include "base/numbers.h"
 #include "cycle/bank_evidence.h"
 #include "cycle/explain.h"
+#include "cycle/pump_runs.h"
+#include "cycle/shortest_entry.h"
+#include "cycle/template_fit.h"
 #include "cycle/when_pads_may_run.h"
 
 namespace wetfront {
@@ -16,15 +19,17 @@ namespace {
 struct TimerWork {
     const VisitFile& file;
     const Timer& timer;
+    const CycleMargins& limits;  ///< as the farm has them
     std::vector<BankEvidence> banks;
-    CycleMargins margins;  ///< periods as the timer can hold them
+    CycleMargins margins;  ///< the same, with the periods as the timer can hold them
     Duration resolution = seconds(1.0);
     bool resolution_assumed = false;
 };
 
 TimerWork work_of(const VisitFile& file, const Timer& timer, const VisitTimings& timings,
-                  const Advice& advice, const CycleMargins& margins) {
-    TimerWork work{file, timer, {}, margins, seconds(1.0), !timer.resolution.has_value()};
+                  const Advice& advice) {
+    const auto& margins = advice.margins;
+    TimerWork work{file, timer, margins, {}, margins, seconds(1.0), !timer.resolution.has_value()};
     for (const auto* bank : file.house.banks_of(timer)) {
         work.banks.push_back(evidence_of(file, timings, advice.weather, advice.water, *bank, margins));
     }
@@ -137,12 +142,12 @@ std::vector<SettingAdvice> cycle_settings(const TimerWork& work, const CycleStor
                         answer.trim_step ? std::optional{any(*answer.trim_step)} : std::nullopt,
                         why_trim_step(story)});
     if (answer.trim_step) {
-        settings.push_back({Setting::trim_dead_band, any(dead_band), why_dead_band(dead_band)});
+        settings.push_back({Setting::trim_dead_band, any(dead_band), why_dead_band(work.limits)});
     } else {
         settings.push_back({Setting::trim_dead_band, std::nullopt, why_trim_step(story)});
     }
     settings.push_back({Setting::review_interval, any(review_interval(answer.period, lag)),
-                        why_review_interval(answer.period, lag)});
+                        why_review_interval(answer.period, work.limits)});
     add_rinse(settings, work, story, advice);
     return settings;
 }
@@ -179,8 +184,9 @@ void add_bounds(const TimerWork& work, const CycleAnswer& answer, TimerAdvice& a
 void add_cycle(const TimerWork& work, const CycleAnswer& answer, TimerAdvice& advice) {
     const auto deciding = answer.deciding_bank;
     const auto label = label_of(work.file.house, *work.banks[deciding].bank);
-    const CycleStory story{*advice.banks[deciding].question, label, answer, work.margins, work.resolution,
-                           work.resolution_assumed};
+    const CycleStory story{
+        *advice.banks[deciding].question, label, answer, work.margins, work.limits, work.resolution,
+        work.resolution_assumed};
     advice.cycled = true;
     advice.cycle = cycle_settings(work, story, advice);
     advice.verdict = {
@@ -245,7 +251,9 @@ void add_ratio(const TimerWork& work, TimerAdvice& advice) {
 void decide(const TimerWork& work, const VisitWeather& weather, TimerAdvice& advice) {
     if (work.timer.kind == TimerKind::on_demand) {
         advice.verdict =
-            WF_TEXT("This timer runs the pump all the while the pads are called for: nothing to set.");
+            advice.when_pads_may_run.empty()
+                ? WF_TEXT("This timer runs the pump all the while the pads are called for: nothing to set.")
+                : WF_TEXT("This timer runs the pump all the while the pads are called for: no cycle to set.");
         return;
     }
     if (work.banks.empty()) {
@@ -305,7 +313,10 @@ void add_assumed(const TimerWork& work, const TimerAdvice& timer, Advice& advice
     const EventUncertainty seeing;
     for (const auto limit :
          {Limit::water_margin, Limit::least_rest, Limit::drying_share, Limit::constant_share}) {
-        add_once(assumed, limit_text(work.margins, limit).text);
+        add_once(assumed, limit_text(work.limits, limit).text);
+    }
+    if (is_changed(work.limits, Limit::periods)) {
+        add_once(assumed, limit_text(work.limits, Limit::periods).text);
     }
     add_once(assumed, {WF_TEXT("seeing a drip or a dry patch %1"), {any(seeing.drip_or_patch)}});
     add_once(assumed, {WF_TEXT("a start by signal %1"), {any(seeing.by_signal)}});
@@ -321,9 +332,9 @@ void add_assumed(const TimerWork& work, const TimerAdvice& timer, Advice& advice
         add_once(assumed, {WF_TEXT("smallest step of a timer %1"), {any(work.resolution)}});
     }
     if (work.timer.kind == TimerKind::trimmed && timer.cycled) {
-        add_once(assumed, limit_text(work.margins, Limit::house_lag).text);
+        add_once(assumed, limit_text(work.limits, Limit::house_lag).text);
         if (timer.advised(Setting::trim_dead_band)->value) {
-            add_once(assumed, limit_text(work.margins, Limit::dead_band).text);
+            add_once(assumed, limit_text(work.limits, Limit::dead_band).text);
         }
     }
     for (const auto& bank : work.banks) {
@@ -366,21 +377,12 @@ const SettingAdvice* found_in(const std::vector<SettingAdvice>& settings, Settin
     return found == settings.end() ? nullptr : &*found;
 }
 
-// In the unit that writes it shortest: 83 degF are no round number of kelvins.
 Optional<Temperature> entered_temperature(const TimerAdvice& advice, Setting setting) {
     const auto* advised = advice.advised(setting);
     if (advised == nullptr || !advised->value) {
         return std::nullopt;
     }
-    std::string shortest;
-    for (const auto& unit : units_of(Kind::temperature)) {
-        const auto text = print_any(*advised->value, unit);
-        if (shortest.empty() || text.size() < shortest.size()) {
-            shortest = text;
-        }
-    }
-    const auto entry = Entered<Temperature>::parse(shortest, key_of(setting));
-    return entry ? Optional<Temperature>{entry.value()} : std::nullopt;
+    return shortest_entry(from_si<Temperature>(advised->value->si));
 }
 
 std::optional<TimeOfDay> entered_time(const TimerAdvice& advice, Setting setting) {
@@ -411,13 +413,14 @@ const TimerAdvice* Advice::of(const Id& timer) const {
     return found == timers.end() ? nullptr : &*found;
 }
 
-Advice advise(const VisitFile& file, const CycleMargins& margins) {
-    return advise(file, water_of(file), margins);
+Advice advise(const VisitFile& file) {
+    return advise(file, water_of(file));
 }
 
-Advice advise(const VisitFile& file, VisitWater water, const CycleMargins& margins) {
+Advice advise(const VisitFile& file, VisitWater water) {
     const auto timings = timings_of(file);
     Advice advice;
+    advice.margins = usable_margins(file.farm);
     advice.weather = weather_of(file);
     advice.water = std::move(water);
     const auto& weather = advice.weather;
@@ -429,9 +432,15 @@ Advice advise(const VisitFile& file, VisitWater water, const CycleMargins& margi
     advice.assumed = weather.assumed;
     advice.missing = weather.missing;
     advice.notes = weather.notes;
+    if (const auto changed = margins_of(file.farm); !changed) {
+        advice.notes.push_back(
+            {WF_TEXT("The margins and limits that were changed for this farm cannot be used together (%1): "
+                     "everything is worked out with the program's own until that is put right."),
+             {changed.error().text()}});
+    }
     add_notes_on_water(advice);
     for (const auto& timer : file.house.timers) {
-        const auto work = work_of(file, timer, timings, advice, margins);
+        const auto work = work_of(file, timer, timings, advice);
         TimerAdvice timer_advice;
         timer_advice.timer = timer.id;
         timer_advice.continuous = continuous_settings(work);
@@ -442,6 +451,10 @@ Advice advise(const VisitFile& file, VisitWater water, const CycleMargins& margi
         add_ratio(work, timer_advice);
         decide(work, weather, timer_advice);
         add_assumed(work, timer_advice, advice);
+        if (const auto* controller = described_controller(timer)) {
+            timer_advice.fit = fit_to_template(*controller, timer_advice, advice.margins,
+                                               measured_fill(file.house, timings, timer));
+        }
         advice.timers.push_back(std::move(timer_advice));
     }
     return advice;
@@ -467,6 +480,10 @@ TimerSettings as_settings(const TimerAdvice& advice) {
     }
     settings.continuous_intended = !advice.cycled;
     return settings;
+}
+
+TimerSettings settings_to_enter(const TimerAdvice& advice) {
+    return advice.fit ? advice.fit->settings : as_settings(advice);
 }
 
 }  // namespace wetfront

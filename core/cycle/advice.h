@@ -7,6 +7,7 @@
 #include "cycle/bank_cycle.h"
 #include "cycle/rinse.h"
 #include "cycle/setting_advice.h"
+#include "cycle/template_lines.h"
 #include "cycle/visit_water.h"
 #include "cycle/visit_weather.h"
 #include "records/visit.h"
@@ -34,14 +35,16 @@ struct BankAdvice {
 struct TimerAdvice {
     Id timer;
     bool cycled = false;
-    std::vector<SettingAdvice> when_pads_may_run;  ///< both ways the same; empty but for a trimmed timer
-    std::vector<SettingAdvice> continuous;         ///< always there
-    std::vector<SettingAdvice> cycle;              ///< empty where none is advised
+    /// Both ways the same; of a trimmed timer all of them, of another those that its controller has.
+    std::vector<SettingAdvice> when_pads_may_run;
+    std::vector<SettingAdvice> continuous;  ///< always there
+    std::vector<SettingAdvice> cycle;       ///< empty where none is advised
     std::vector<BankAdvice> banks;
     Message verdict;                          ///< one sentence: what is advised and why
     std::vector<Message> notes;               ///< what else the technician has to know or do
     std::optional<double> evaporation_ratio;  ///< E_design / E_test as used (at least 1), largest of its
                                               ///< banks; none: a weather is missing
+    std::optional<TemplateFit> fit;           ///< the same on the timer's controller, where that is described
 
     /// What is advised for that setting: of when pads may run; else of the cycle if there is one, else of
     /// continuous pumping.
@@ -57,19 +60,25 @@ struct Advice {
     std::vector<Message> notes;    ///< what was entered and could not be used
     VisitWeather weather;          ///< the two weathers that it was made for
     VisitWater water;              ///< the flows and headers that it was made with
+    CycleMargins margins;          ///< the margins and limits that it was made with
 
     [[nodiscard]] const TimerAdvice* of(const Id& timer) const;
 };
 
 /// Settings for every timer of the visit's house, each with its reason (model rules 1 to 10). Never
-/// fails for missing readings: it says what is missing and advises what it can.
-[[nodiscard]] Advice advise(const VisitFile& file, const CycleMargins& margins = {});
+/// fails for missing readings: it says what is missing and advises what it can. Margins and limits are those
+/// of the file's farm; where these cannot be used together, a note says so and the program's own are used.
+[[nodiscard]] Advice advise(const VisitFile& file);
 
 /// The same with the water of that file already worked out, which takes longer than all the rest.
-[[nodiscard]] Advice advise(const VisitFile& file, VisitWater water, const CycleMargins& margins = {});
+[[nodiscard]] Advice advise(const VisitFile& file, VisitWater water);
 
-/// The advised settings as a TimerSettings record: for copying advice to what is left. The trim step becomes
-/// one row above the dead band.
+/// The advised settings as a TimerSettings record, before any controller's steps: on-times from pump start.
+/// The trim step becomes one row above the dead band.
 [[nodiscard]] TimerSettings as_settings(const TimerAdvice& advice);
+
+/// What is to stand in the timer: as its controller holds it and counts where that is described, else
+/// as_settings(). What the controller cannot hold is not in it.
+[[nodiscard]] TimerSettings settings_to_enter(const TimerAdvice& advice);
 
 }  // namespace wetfront

@@ -133,30 +133,6 @@ Result<void> check_bank(const BankQuestion& bank) {
     return check_number("evaporated share", share, share >= 0.0, "0 or more");
 }
 
-Result<void> check_margins(const CycleMargins& margins) {
-    WF_CHECK(check_number("water margin", margins.water_margin, margins.water_margin >= 1.0, "1 or more"));
-    WF_CHECK(check_number("share of the dry-out time", margins.drying_share,
-                          margins.drying_share > 0.0 && margins.drying_share <= 1.0,
-                          "more than 0, at most 1"));
-    WF_CHECK(check_number("share of drying at constant rate", margins.constant_share,
-                          margins.constant_share > 0.0 && margins.constant_share < 1.0,
-                          "more than 0 and less than 1"));
-    if (margins.periods.empty()) {
-        return bad_input("periods to try", "none", "at least one period");
-    }
-    for (const auto& period : margins.periods) {
-        WF_CHECK(check_time("period", period));
-    }
-    const auto longest = *std::max_element(margins.periods.begin(), margins.periods.end());
-    const double rest = in_seconds(margins.least_rest);
-    if (!(rest >= 0.0 && margins.least_rest < longest)) {
-        return bad_input(
-            "shortest rest", print_number(rest, 3) + " s",
-            "0 s or more, and less than the longest period, " + print_number(in_seconds(longest), 3) + " s");
-    }
-    return boost::outcome_v2::success();
-}
-
 struct AtPeriod {
     std::vector<OnTimeBounds> banks;
     std::size_t deciding = 0;
@@ -234,7 +210,7 @@ Result<double> evaporated_share(const BankQuestion& bank) {
 
 Result<double> drying_over_supply(const BankQuestion& bank, const CycleMargins& margins) {
     WF_CHECK(check_bank(bank));
-    WF_CHECK(check_margins(margins));
+    WF_CHECK(check_cycle_limits(margins));
     const double ratio = bank.evaporation_ratio;
     const auto* dry = dry_start(bank);
     if (dry == nullptr) {
@@ -254,7 +230,7 @@ Result<bool> drying_outruns_supply(const BankQuestion& bank, const CycleMargins&
 
 Result<OnTimeBounds> on_time_bounds(const BankQuestion& bank, Duration period, const CycleMargins& margins) {
     WF_CHECK(check_bank(bank));
-    WF_CHECK(check_margins(margins));
+    WF_CHECK(check_cycle_limits(margins));
     WF_CHECK(check_time("period", period));
     const double p = in_seconds(period);
     const auto times = times_of(bank);
@@ -278,7 +254,7 @@ Result<OnTimeBounds> on_time_bounds(const BankQuestion& bank, Duration period, c
 
 Result<CycleAnswer> best_cycle(const std::vector<BankQuestion>& banks, Duration resolution,
                                const CycleMargins& margins) {
-    WF_CHECK(check_margins(margins));
+    WF_CHECK(check_cycle_limits(margins));
     WF_CHECK(check_time("resolution", resolution));
     if (banks.empty()) {
         return bad_input("banks", "none", "at least one bank");

@@ -6,7 +6,6 @@
 namespace wetfront {
 namespace {
 
-constexpr const char* can_be_changed = "assumed, can be changed";
 constexpr const char* air_source = "ASHRAE Handbook - Fundamentals 2017, ch. 1, eqs. 5, 6, 26, 33 and 35";
 
 AnyQuantity share(double value) {
@@ -96,8 +95,8 @@ Reason why_enough_water(const CycleStory& story, const OnTimeBounds& bounds) {
     reason.formula =
         "t_on = t_fill + m P kappa R + U; " + share_formula(story.question, bounds.evaporated_share);
     reason.inputs = readings_of(story.question);
-    reason.inputs.push_back(
-        {WF_TEXT("water margin"), "m", share(story.margins.water_margin), Origin::assumed, {}});
+    reason.inputs.push_back(limit_input(story.limits, Limit::water_margin, WF_TEXT("water margin"), "m",
+                                        share(story.margins.water_margin)));
     reason.inputs.push_back({WF_TEXT("period"), "P", any(bounds.period), Origin::derived, {}});
     reason.inputs.push_back({by_flow ? Message{WF_TEXT("share of the water that evaporates, test, by the "
                                                        "measured flow")}
@@ -129,11 +128,9 @@ Reason why_no_part_dries(const CycleStory& story, const OnTimeBounds& bounds) {
     reason.inputs = readings_of(story.question);
     if (dry_start(story.question) != nullptr) {
         reason.formula = "t_on = P + t_fill - x t_dry / R";
-        reason.inputs.push_back({WF_TEXT("share of the dry-out time that a gap may take"),
-                                 "x",
-                                 share(story.margins.drying_share),
-                                 Origin::assumed,
-                                 {}});
+        reason.inputs.push_back(limit_input(story.limits, Limit::drying_share,
+                                            WF_TEXT("share of the dry-out time that a gap may take"), "x",
+                                            share(story.margins.drying_share)));
     } else {
         reason.formula = "t_on = P + t_fill - (t_off + t_fill) / R";
     }
@@ -156,6 +153,11 @@ Reason why_header_fills(const CycleStory& story, const OnTimeBounds& bounds) {
     return reason;
 }
 
+ReasonInput rest_input(const CycleStory& story) {
+    return limit_input(story.limits, Limit::least_rest, WF_TEXT("shortest rest"), "rest",
+                       any(story.margins.least_rest));
+}
+
 const OnTimeBounds& deciding(const CycleStory& story) {
     return story.answer.banks[story.answer.deciding_bank];
 }
@@ -171,12 +173,13 @@ Reason why_period(const CycleStory& story) {
                                   "every part of the pad stays wet."),
                           {any(story.answer.period), any(story.margins.least_rest)}};
     reason.formula = "t_on <= P - rest";
-    reason.inputs = {{WF_TEXT("shortest rest"), "rest", any(story.margins.least_rest), Origin::assumed, {}}};
+    reason.inputs = {rest_input(story)};
     for (const auto& period : story.margins.periods) {
-        reason.inputs.push_back({WF_TEXT("period tried"), "P", any(period), Origin::assumed, {}});
+        reason.inputs.push_back(
+            limit_input(story.limits, Limit::periods, WF_TEXT("period tried"), "P", any(period)));
     }
     reason.exact = any(story.answer.period);
-    reason.source = "5 to 10 min: common practice, no source";
+    reason.source = limit_text(story.limits, Limit::periods).source;
     return reason;
 }
 
@@ -207,7 +210,7 @@ Reason why_ceiling(const CycleStory& story) {
     reason.formula = "ceiling = max(base, min(t_wet + U, P - rest))";
     reason.inputs = {{WF_TEXT("base on-time"), "base", any(*story.answer.base), Origin::derived, {}},
                      {WF_TEXT("period"), "P", any(story.answer.period), Origin::derived, {}},
-                     {WF_TEXT("shortest rest"), "rest", any(story.margins.least_rest), Origin::assumed, {}}};
+                     rest_input(story)};
     if (exact == *story.answer.base) {
         reason.brief = WF_TEXT("the base already keeps the pad wet");
         reason.explanation = WF_TEXT(
@@ -257,7 +260,8 @@ Reason why_trim_step(const CycleStory& story) {
     return reason;
 }
 
-Reason why_dead_band(TemperatureDifference dead_band) {
+Reason why_dead_band(const CycleMargins& margins) {
+    const auto dead_band = margins.dead_band;
     Reason reason;
     reason.rule = "trim dead band";
     reason.brief = {WF_TEXT("no change within %1 of target"), {any(dead_band)}};
@@ -266,13 +270,14 @@ Reason why_dead_band(TemperatureDifference dead_band) {
                 "every draught at the sensor."),
         {any(dead_band)}};
     reason.formula = "no change while |T - target| <= band";
-    reason.inputs = {{WF_TEXT("dead band"), "band", any(dead_band), Origin::assumed, {}}};
+    reason.inputs = {limit_input(margins, Limit::dead_band, WF_TEXT("dead band"), "band", any(dead_band))};
     reason.exact = any(dead_band);
-    reason.source = can_be_changed;
+    reason.source = limit_source(margins, {Limit::dead_band}, "assumed, can be changed");
     return reason;
 }
 
-Reason why_review_interval(Duration period, Duration house_lag) {
+Reason why_review_interval(Duration period, const CycleMargins& margins) {
+    const auto house_lag = margins.house_lag;
     Reason reason;
     reason.rule = "review interval";
     reason.brief = WF_TEXT("time for the house to answer");
@@ -282,7 +287,8 @@ Reason why_review_interval(Duration period, Duration house_lag) {
         {any(house_lag)}};
     reason.formula = "smallest n P >= max(10 min, lag)";
     reason.inputs = {{WF_TEXT("period"), "P", any(period), Origin::derived, {}},
-                     {WF_TEXT("time the house takes to answer"), "lag", any(house_lag), Origin::assumed, {}}};
+                     limit_input(margins, Limit::house_lag, WF_TEXT("time the house takes to answer"), "lag",
+                                 any(house_lag))};
     reason.exact = any(house_lag);
     reason.rounding = Rounding::up;
     reason.resolution = any(period);
@@ -326,11 +332,9 @@ Reason why_rinse_length(const CycleStory& story, const RinseNeed& need, const Ba
         (need.exchange_from_flow ? "3 V_header / flow" : "3 t_fill");
     reason.inputs = readings_of(question);
     reason.inputs.push_back(evaporation_ratio_input(question));
-    reason.inputs.push_back({WF_TEXT("share of drying at constant rate"),
-                             "c",
-                             share(story.margins.constant_share),
-                             Origin::assumed,
-                             {}});
+    reason.inputs.push_back(limit_input(story.limits, Limit::constant_share,
+                                        WF_TEXT("share of drying at constant rate"), "c",
+                                        share(story.margins.constant_share)));
     reason.inputs.push_back({WF_TEXT("wet-through with the fans on at the hottest hour"),
                              "t_wet,design",
                              any(need.wet_through),

@@ -12,7 +12,8 @@ struct CycleStory {
     const BankQuestion& question;  ///< of the deciding bank
     Message bank;                  ///< its name
     const CycleAnswer& answer;     ///< cycled
-    const CycleMargins& margins;
+    const CycleMargins& margins;   ///< periods as the timer can hold them
+    const CycleMargins& limits;    ///< the same, with the periods as the farm has them
     Duration resolution;
     bool resolution_assumed = false;
 };
@@ -23,8 +24,8 @@ struct CycleStory {
 [[nodiscard]] Reason why_base(const CycleStory& story);
 [[nodiscard]] Reason why_ceiling(const CycleStory& story);
 [[nodiscard]] Reason why_trim_step(const CycleStory& story);
-[[nodiscard]] Reason why_dead_band(TemperatureDifference dead_band);
-[[nodiscard]] Reason why_review_interval(Duration period, Duration house_lag);
+[[nodiscard]] Reason why_dead_band(const CycleMargins& margins);
+[[nodiscard]] Reason why_review_interval(Duration period, const CycleMargins& margins);
 /// `from`: start of the advised pad hours, where there are any.
 [[nodiscard]] Reason why_rinse_at(const std::optional<AnyQuantity>& from);
 /// `need` of the bank that takes longest, named `bank`.

@@ -2,15 +2,18 @@
 #pragma once
 
 #include <array>
+#include <initializer_list>
 #include <string>
 #include <vector>
 
 #include "cycle/reason.h"
+#include "records/house.h"
 
 namespace wetfront {
 
-/// The margins and limits of the advice: all of them, here and nowhere else, each editable. limit_text() says
-/// each with its source; what is assumed is shown as such and listed on the sheet.
+/// The margins and limits of the advice: all of them, here and nowhere else, with the program's own values. A
+/// farm may have others (margins_of()). limit_text() says each with its source; what is assumed or changed is
+/// shown as such and listed on the sheet.
 struct CycleMargins {
     // How long, and how it adapts (model rules 1 to 6)
     double water_margin = 1.25;           ///< m; at least 1
@@ -68,7 +71,8 @@ inline constexpr std::array all_limits{
     Limit::hot_outside,       Limit::humidity_step,      Limit::night,        Limit::dry_face,
     Limit::longest_dry_down,  Limit::clock_ahead_of_sun, Limit::clock_step};
 
-/// "shortest rest 60 s", whether that is assumed or published, and by whom.
+/// "shortest rest 60 s", whether that is assumed, published or, where it differs from the program's own,
+/// entered, and by whom.
 struct LimitText {
     Message text;
     Origin origin = Origin::assumed;
@@ -76,8 +80,37 @@ struct LimitText {
 };
 [[nodiscard]] LimitText limit_text(const CycleMargins& margins, Limit limit);
 
-/// The limits on when pads may run, as far as they are numbers that can be worked with: an error names the
+/// The value alone: "60 s", "27 °C to 30 °C".
+[[nodiscard]] Message limit_value(const CycleMargins& margins, Limit limit);
+
+/// True where it is not the program's own value.
+[[nodiscard]] bool is_changed(const CycleMargins& margins, Limit limit);
+
+/// A limit as input of a reason; `value` is the one of its numbers that the reason uses.
+[[nodiscard]] ReasonInput limit_input(const CycleMargins& margins, Limit limit, Message name,
+                                      std::string symbol, AnyQuantity value);
+
+/// `own`, the source of what rests on the program's own values of these limits; it says so where one of them
+/// was changed.
+[[nodiscard]] std::string limit_source(const CycleMargins& margins, std::initializer_list<Limit> limits,
+                                       std::string own);
+
+/// The limits on how long pumps run, as far as they are numbers that can be worked with: an error names the
 /// first that is not.
+[[nodiscard]] Result<void> check_cycle_limits(const CycleMargins& margins);
+
+/// The same for the limits on when pads may run.
 [[nodiscard]] Result<void> check_house_limits(const CycleMargins& margins);
+
+/// The program's own values with what was changed for the farm. An error names the first limit that cannot be
+/// worked with beside the others.
+[[nodiscard]] Result<CycleMargins> margins_of(const Farm& farm);
+
+/// The margins that the farm's advice is made with: those of margins_of(), and where these cannot be used the
+/// program's own, all of them, as nobody chose a mixture. Whoever makes advice says which.
+[[nodiscard]] CycleMargins usable_margins(const Farm& farm);
+
+/// Those margins as the record of a farm would hold them, every one set.
+[[nodiscard]] Limits every_limit(const CycleMargins& margins);
 
 }  // namespace wetfront

@@ -99,8 +99,8 @@ Reason hours_reason(const PadsWork& work) {
                       any(farm.design_daily_range->value()), Origin::entered, ""},
                      pad_input(*work.pad),
                      least_cooling_input(margins),
-                     {WF_TEXT("clock ahead of the sun"), "ahead", any(margins.clock_ahead_of_sun),
-                      Origin::assumed, limit_text(margins, Limit::clock_ahead_of_sun).source}};
+                     limit_input(margins, Limit::clock_ahead_of_sun, WF_TEXT("clock ahead of the sun"),
+                                 "ahead", any(margins.clock_ahead_of_sun))};
     reason.resolution = any(margins.clock_step);
     reason.source = day_source;
     return reason;
@@ -121,8 +121,8 @@ Reason why_from(const PadsWork& work, const Told& told) {
 Reason why_to(const PadsWork& work, const Told& told) {
     const auto& margins = work.asked.margins;
     auto reason = hours_reason(work);
-    reason.inputs.push_back({WF_TEXT("pads dry by"), "night", clock(margins.night), Origin::assumed,
-                             limit_text(margins, Limit::night).source});
+    reason.inputs.push_back(
+        limit_input(margins, Limit::night, WF_TEXT("pads dry by"), "night", clock(margins.night)));
     if (told.drying.takes && told.drying.known) {
         reason.inputs.push_back({WF_TEXT("time until the slowest pad is dry, fans on"), "t_night",
                                  any(*told.drying.takes), Origin::derived, ""});

@@ -7,6 +7,8 @@
 #include "cycle/drip_return.h"
 #include "cycle/labels.h"
 #include "cycle/proof_causes.h"
+#include "cycle/pump_runs.h"
+#include "records/setting_ranges.h"
 
 namespace wetfront {
 namespace {
@@ -49,34 +51,46 @@ struct Set {
     std::optional<Duration> on_least;
     std::optional<Duration> on_most;
     std::optional<Duration> base;
-    bool never_rests = false;  ///< it has no cycle
+    bool never_rests = false;   ///< it has no cycle
+    bool fill_missing = false;  ///< its on-times count from a full header, and no fill time is known
 };
 
-Set set_in(const Timer& timer, const TimerSettings* left) {
+// In runs of the pump. Where its on-times count from a full header, the run may be any that the headers of
+// its banks make of them.
+Set set_in(const VisitFile& file, const VisitTimings& timings, const Timer& timer) {
     Set set;
+    const auto* entered = file.visit.left_of(timer.id);
     set.never_rests = timer.kind == TimerKind::on_demand;
-    if (left == nullptr || set.never_rests) {
+    if (entered == nullptr || set.never_rests) {
         return set;
     }
+    const auto runs = pump_runs(file.house, timings, timer, without_unusual(*entered));
+    const auto* left = &runs.settings;
+    const auto spread = runs.fill ? runs.fill->longest - runs.fill->shortest : seconds(0.0);
+    set.fill_missing = runs.fill_missing;
     const auto value = [](const Optional<Duration>& entry) {
         return entry ? std::optional{entry->value()} : std::nullopt;
     };
     set.period = value(left->period);
     set.base = value(left->base_on_time);
-    set.on_least = set.on_most = set.base;
-    const auto ceiling = value(left->on_time_ceiling);
-    if (timer.kind == TimerKind::trimmed && set.base && ceiling) {
-        set.on_most = larger(*set.base, *ceiling);
-    }
-    if (left->shown_on_time) {
-        set.on_least = set.on_most = left->shown_on_time->value();
-    }
-    if (set.period && set.base && in_seconds(*set.base) >= in_seconds(*set.period) - same_s) {
-        set.never_rests = true;
+    if (set.base) {
+        const Duration most = *set.base + spread;
+        const auto ceiling = value(left->on_time_ceiling);
         set.on_least = set.base;
+        set.on_most = timer.kind == TimerKind::trimmed && ceiling ? larger(most, *ceiling) : most;
+        set.never_rests = set.period && in_seconds(most) >= in_seconds(*set.period) - same_s;
+    }
+    if (set.never_rests) {
         set.on_most.reset();
+    } else if (left->shown_on_time) {
+        set.on_least = left->shown_on_time->value();
+        set.on_most = *set.on_least + spread;
     }
     return set;
+}
+
+std::optional<Moment> changed_in(const TimerSettings* left) {
+    return left != nullptr ? left->changed : std::nullopt;
 }
 
 /// Goes through one timer: which runs count, what was seen in them, what it should have been.
@@ -90,7 +104,8 @@ public:
           timer_{timer},
           tolerances_{tolerances},
           uncertainty_{uncertainty},
-          set_{set_in(timer, file.visit.left_of(timer.id))},
+          set_{set_in(file, timings, timer)},
+          changed_{changed_in(file.visit.left_of(timer.id))},
           runs_{watched_runs(file.visit.marks, banks_of_pumps(file.house))},
           banks_{file.house.banks_of(timer)} {
         std::erase_if(runs_, [&](const WatchedRun& run) {
@@ -106,7 +121,8 @@ public:
             return notes != nullptr && (notes->even_drip || notes->dry_patch);
         });
         const bool watched = !runs_.empty() || looked;
-        const bool early = watched && leave_out_early_runs();
+        all_old_ = watched && leave_out_old();
+        const bool early = watched && (all_old_ || leave_out_early_runs());
         for (const auto& pump : timer_.pumps) {
             const auto count = std::ranges::count(runs_, pump, &WatchedRun::pump);
             proof.runs = std::max(proof.runs, static_cast<int>(count));
@@ -129,12 +145,41 @@ public:
     }
 
 private:
+    /// What was watched or answered before the last change says nothing of what is set now. True if nothing
+    /// else is left; it stays then, to be shown.
+    bool leave_out_old() {
+        if (!changed_) {
+            return false;
+        }
+        std::vector<WatchedRun> kept;
+        std::ranges::copy_if(runs_, std::back_inserter(kept), [&](const WatchedRun& run) {
+            const auto start = std::ranges::find(file_.visit.marks, run.start_mark, &Mark::id);
+            return !before(Moment{start->at, start->wall}, *changed_);
+        });
+        const bool looked = std::ranges::any_of(banks_, [&](const PadBank* bank) {
+            const auto* notes = standing(file_.visit.proof_of_bank(bank->id));
+            return notes != nullptr && (notes->even_drip || notes->dry_patch);
+        });
+        if (kept.empty() && !looked) {
+            return true;
+        }
+        runs_ = std::move(kept);
+        return false;
+    }
+
+    /// None where they were answered before the last change.
+    [[nodiscard]] const ProofNotes* standing(const ProofNotes* notes) const {
+        const bool old =
+            notes != nullptr && changed_ && notes->answered && before(*notes->answered, *changed_);
+        return old && !all_old_ ? nullptr : notes;
+    }
+
     /// True if none is left. Where it is too early for all of them they stay, to be shown.
     bool leave_out_early_runs() {
         if (set_.never_rests) {
             return false;
         }
-        const auto* notes = file_.visit.proof_of_timer(timer_.id);
+        const auto* notes = standing(file_.visit.proof_of_timer(timer_.id));
         if (notes == nullptr || !notes->cycles_since_change) {
             return true;
         }
@@ -227,7 +272,7 @@ private:
         // Drip and stop are both timed from the same start, so its signal cancels.
         add_drip_before_stop(bank, result_of(drips, std::hypot(hand, drip), std::nullopt, share));
 
-        const auto* notes = file_.visit.proof_of_bank(bank.id);
+        const auto* notes = standing(file_.visit.proof_of_bank(bank.id));
         add_answer(bank, ProofQuantity::even_drip, notes != nullptr ? notes->even_drip : std::nullopt, true);
         add_answer(bank, ProofQuantity::dry_patch, notes != nullptr ? notes->dry_patch : std::nullopt, false);
     }
@@ -340,7 +385,14 @@ private:
         }
         if (early) {
             proof.verdict = ProofVerdict::too_early;
-            const auto* notes = file_.visit.proof_of_timer(timer_.id);
+            if (all_old_) {
+                proof.text = {
+                    WF_TEXT("Not judged: the settings left were changed after this was watched. Watch "
+                            "again, from run number %1 after the change."),
+                    {tolerances_.first_run_judged}};
+                return;
+            }
+            const auto* notes = standing(file_.visit.proof_of_timer(timer_.id));
             proof.text =
                 notes == nullptr || !notes->cycles_since_change
                     ? Message{WF_TEXT("Not judged: how many runs went by since the last change was not "
@@ -385,6 +437,10 @@ private:
     /// A fill or a return of the drip that there is nothing to compare with is none of it: it was watched.
     [[nodiscard]] std::vector<Message> missing_from(const TimerProof& proof) const {
         std::vector<Message> missing;
+        if (set_.fill_missing) {
+            missing.emplace_back(
+                WF_TEXT("the fill time of every bank, as this controller counts from a full header"));
+        }
         for (const auto& line : proof.lines) {
             const bool of_timer = line.what == ProofQuantity::period || line.what == ProofQuantity::on_time;
             const bool looked_at =
@@ -408,6 +464,8 @@ private:
     const ProofTolerances& tolerances_;
     const EventUncertainty& uncertainty_;
     Set set_;
+    std::optional<Moment> changed_;
+    bool all_old_ = false;  ///< all that was watched and answered is older than the last change
     std::vector<WatchedRun> runs_;
     std::vector<const PadBank*> banks_;
     std::vector<ProofLine> lines_;

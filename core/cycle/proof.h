@@ -37,7 +37,7 @@ enum class ProofVerdict {
     fail,
     not_watched,   ///< nothing was seen of it
     not_compared,  ///< seen, but nothing is set, read or worked out to compare it with
-    too_early,     ///< before the third run after a change
+    too_early,     ///< before the third run after a change, or before that change
     incomplete,    ///< of a timer: nothing failed, and something that belongs to a proof is missing
 };
 [[nodiscard]] Message label_of(ProofVerdict verdict);
@@ -57,12 +57,12 @@ enum class ProofQuantity {
 struct ProofLine {
     ProofQuantity what = ProofQuantity::period;
     Id pump;
-    Id bank;                                    ///< empty for period and on-time
-    std::optional<TimingResult> seen;           ///< over the runs that count
-    std::optional<bool> answer;                 ///< what was looked at: drips evenly, has a dry patch
-    std::optional<Duration> set;                ///< as left in the timer: period, base on-time
-    std::optional<Duration> least;              ///< expected: from here ...
-    std::optional<Duration> most;               ///< ... to here; none: no limit on that side
+    Id bank;                           ///< empty for period and on-time
+    std::optional<TimingResult> seen;  ///< over the runs that count
+    std::optional<bool> answer;        ///< what was looked at: drips evenly, has a dry patch
+    std::optional<Duration> set;       ///< as left in the timer: period, base on-time (from pump start)
+    std::optional<Duration> least;     ///< expected: from here ...
+    std::optional<Duration> most;      ///< ... to here; none: no limit on that side
     std::optional<Duration> expected_expanded;  ///< U of what is expected, where it was measured itself
     Duration tolerance = seconds(0.0);          ///< beyond least and most
     Duration expanded = seconds(0.0);           ///< U of seen minus expected: the one that decides
@@ -101,7 +101,8 @@ struct ProofRun {
 /// A trimmed timer's on-time may be anything from its base to its ceiling; where the on-time that it shows
 /// was entered, it is compared with that. A timer that never rests has no period to prove, and a run of it
 /// must only not be shorter than was set. An uneven drip or a dry patch fails outright. Runs before the third
-/// after a change don't count; where the number is not entered, none does.
+/// after a change don't count; where the number is not entered, none does. Nor does what was watched or
+/// answered before the settings left were changed, where the record knows when that was.
 [[nodiscard]] ProofRun prove(const VisitFile& file, const VisitTimings& timings, const Advice& advice,
                              const ProofTolerances& tolerances = {},
                              const EventUncertainty& uncertainty = {});

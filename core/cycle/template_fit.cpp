@@ -11,12 +11,13 @@
 namespace wetfront {
 namespace {
 
-template <class Less>
-std::optional<Duration> extreme_fill(const std::vector<BankQuestion>& banks, Less less) {
-    if (banks.empty()) {
-        return std::nullopt;
+// By the readings, else of the banks whose cycle could be worked out.
+std::optional<HeaderFill> fill_of_banks(const TemplateWork& work) {
+    if (work.measured || work.banks.empty()) {
+        return work.measured;
     }
-    return std::ranges::min_element(banks, less, &BankQuestion::fill)->fill;
+    const auto [shortest, longest] = std::ranges::minmax_element(work.banks, {}, &BankQuestion::fill);
+    return HeaderFill{shortest->fill, longest->fill};
 }
 
 std::optional<Duration> longest_wet_through(const std::vector<BankQuestion>& banks) {
@@ -33,8 +34,8 @@ std::optional<Duration> longest_wet_through(const std::vector<BankQuestion>& ban
 std::optional<AnyQuantity> wanted_value(const TemplateWork& work, TemplateKey key, std::size_t row) {
     const auto value = held(work.wanted, key, row);
     if (!value && key == TemplateKey::entered_fill) {
-        const auto longest = extreme_fill(work.banks, std::greater{});
-        return longest ? std::optional{any(*longest)} : std::nullopt;
+        const auto fill = fill_of_banks(work);
+        return fill ? std::optional{any(fill->longest)} : std::nullopt;
     }
     if (!value && key == TemplateKey::entered_wet_through) {
         const auto longest = longest_wet_through(work.banks);
@@ -199,9 +200,8 @@ void settle_fill(TemplateWork& work) {
     const auto* told = work.line(TemplateKey::entered_fill);
     if (const auto fill = told != nullptr ? duration_of(told->entered) : std::nullopt) {
         work.fill = HeaderFill{*fill, *fill};
-    } else if (!work.banks.empty()) {
-        work.fill =
-            HeaderFill{*extreme_fill(work.banks, std::less{}), *extreme_fill(work.banks, std::greater{})};
+    } else if (const auto of_banks = fill_of_banks(work)) {
+        work.fill = of_banks;
     } else if (const auto entered = duration_of(held(work.wanted, TemplateKey::entered_fill))) {
         work.fill = HeaderFill{*entered, *entered};
     }
@@ -314,13 +314,6 @@ Optional<Q> entry_of(const TemplateWork& work, const TemplateLine& line) {
     return entry ? Optional<Q>{entry.value()} : std::nullopt;
 }
 
-// On-times from a full header become runs from pump start.
-Optional<Duration> run_entry(const TemplateWork& work, const TemplateLine& line,
-                             Duration HeaderFill::*which) {
-    return work.fill ? Optional<Duration>{Entered<Duration>::of(*run_of(work, &line, which))}
-                     : entry_of<Duration>(work, line);
-}
-
 void put(const TemplateWork& work, const TemplateLine& line, TimerSettings& out) {
     if (!line.entered) {
         return;
@@ -349,10 +342,10 @@ void put(const TemplateWork& work, const TemplateLine& line, TimerSettings& out)
             out.period = entry_of<Duration>(work, line);
             return;
         case TemplateKey::base_on_time:
-            out.base_on_time = run_entry(work, line, &HeaderFill::shortest);
+            out.base_on_time = entry_of<Duration>(work, line);
             return;
         case TemplateKey::on_time_ceiling:
-            out.on_time_ceiling = run_entry(work, line, &HeaderFill::longest);
+            out.on_time_ceiling = entry_of<Duration>(work, line);
             return;
         case TemplateKey::trim_above_target:
         case TemplateKey::trim_change: {
@@ -421,7 +414,7 @@ const TemplateLine* TemplateFit::line(TemplateKey key, int row) const {
 }
 
 TemplateFit fit_to_template(const SettingTemplate& described, const TimerAdvice& advice,
-                            const CycleMargins& margins) {
+                            const CycleMargins& margins, std::optional<HeaderFill> measured) {
     std::vector<BankQuestion> banks;
     for (const auto& bank : advice.banks) {
         if (bank.question) {
@@ -429,7 +422,7 @@ TemplateFit fit_to_template(const SettingTemplate& described, const TimerAdvice&
         }
     }
     const auto wanted = as_settings(advice);
-    return fitted({described, wanted, banks, margins, true});
+    return fitted({described, wanted, banks, margins, true, measured});
 }
 
 TemplateFit fit_to_template(const SettingTemplate& described, const TimerSettings& wanted,

@@ -1,36 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-#include <string>
 #include <vector>
 
 #include "cycle/advice.h"
-#include "records/setting_template.h"
+#include "cycle/pump_runs.h"
+#include "cycle/template_lines.h"
 
 namespace wetfront {
-
-/// One thing that the controller asks for, in its own label and unit.
-struct TemplateLine {
-    TemplateKey setting;
-    int row = 0;         ///< of the trim rows, from 1; else 0
-    std::string label;   ///< the firm's own
-    std::string unit;    ///< as people write it: "s", "°F"; empty for a time of day
-    std::string number;  ///< to be entered: "75", "09:30"; empty where nothing is, or nothing can be held
-    std::optional<AnyQuantity> wanted;   ///< as advised, before this template; on-times from pump start
-    std::optional<AnyQuantity> entered;  ///< what `number` says, as the controller counts
-    std::vector<Message> changes;        ///< why `entered` differs from `wanted`
-    std::vector<Message> problems;       ///< what this controller cannot do here
-};
-
-/// Settings as a controller can hold them, in the order in which it asks.
-struct TemplateFit {
-    std::vector<TemplateLine> lines;
-    std::vector<Message> not_held;  ///< wanted, but the controller has no such setting
-    TimerSettings settings;         ///< what then stands in the timer: on-times from pump start
-
-    [[nodiscard]] bool fits() const;  ///< no problem anywhere
-    [[nodiscard]] const TemplateLine* line(TemplateKey key, int row = 0) const;
-};
 
 /// Each value goes to a step that the controller holds, in the direction that is safe:
 /// - period: nearest; on a tie the shorter, which leaves the far end dry for less long;
@@ -48,15 +25,19 @@ struct TemplateFit {
 /// range on the safe side gets the first or last step; that is a problem too, but for base and ceiling, which
 /// are checked again as they are held.
 ///
-/// Where the on-time counts from a full header, the fill is taken off base and ceiling: the entered fill as
-/// it is held, else the shortest measured fill off the base and the longest off the ceiling.
+/// Where the on-time counts from a full header, the fill is taken off base and ceiling as pump_runs() will
+/// add it again: the entered fill as it is held, else the shortest measured fill off the base and the longest
+/// off the ceiling. Shown on-time and `TemplateFit::settings` are in the controller's counting.
 ///
 /// The advised period may move to the nearest that is held; base, ceiling and review interval are then worked
 /// out anew for it. In the end everything is checked again at what is held: the base against what the banks
 /// need, the rest, the published band of start temperatures, and what the controller demands between
 /// settings.
+///
+/// `measured`: the fill by the readings of all banks; without it, of those whose cycle could be worked out.
 [[nodiscard]] TemplateFit fit_to_template(const SettingTemplate& described, const TimerAdvice& advice,
-                                          const CycleMargins& margins = {});
+                                          const CycleMargins& margins = {},
+                                          std::optional<HeaderFill> measured = std::nullopt);
 
 /// The same for settings that somebody chose: nothing is worked out anew, and a base or rest that is too
 /// short for `banks` is a problem. Without banks only the controller's own limits are checked.

@@ -11,19 +11,14 @@ namespace wetfront {
 
 inline constexpr double same_time = 1e-6;  ///< s; far below any timer's step
 
-/// Of the banks on the timer: how long the header takes to fill.
-struct HeaderFill {
-    Duration shortest;
-    Duration longest;
-};
-
 /// What one fit is made from, and what is settled on the way.
 struct TemplateWork {
     const SettingTemplate& described;
     const TimerSettings& wanted;
     const std::vector<BankQuestion>& banks;
     const CycleMargins& margins;
-    bool advised;  ///< what moves with the period is worked out anew
+    bool advised;                             ///< what moves with the period is worked out anew
+    std::optional<HeaderFill> measured = {};  ///< by the readings of all banks
 
     TemplateFit fit = {};
     std::optional<Duration> period = {};  ///< held, else wanted

@@ -18,16 +18,6 @@ Volume pipe_volume(Length length, Length bore) {
     return std::numbers::pi / 4.0 * bore * bore * length;
 }
 
-std::vector<const PadBank*> banks_of(const House& house, const Pump& pump) {
-    std::vector<const PadBank*> banks;
-    for (const auto& bank : house.banks) {
-        if (bank.pump == pump.id) {
-            banks.push_back(&bank);
-        }
-    }
-    return banks;
-}
-
 BankWater described(const PadBank& bank) {
     BankWater water;
     water.bank = bank.id;
@@ -342,7 +332,7 @@ void compare_catches(const VisitFile& file, const PadBank& bank, BankWater& wate
 }
 
 PumpWork work_of(const VisitFile& file, const Pump& pump) {
-    PumpWork work{file, pump, banks_of(file.house, pump), {}, {}};
+    PumpWork work{file, pump, file.house.banks_of(pump), {}, {}};
     work.result.pump = pump.id;
     for (const auto* bank : work.banks) {
         work.waters.push_back(described(*bank));

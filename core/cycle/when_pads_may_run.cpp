@@ -50,8 +50,8 @@ PadsWork work_of(const PadsQuestion& asked) {
 }  // namespace
 
 ReasonInput start_input(const PadsWork& work) {
-    return {WF_TEXT("start temperature"), "T_start", any(*work.start), Origin::assumed,
-            limit_text(work.asked.margins, Limit::start_temperature).source};
+    return limit_input(work.asked.margins, Limit::start_temperature, WF_TEXT("start temperature"), "T_start",
+                       any(*work.start));
 }
 
 ReasonInput pad_input(const BestPad& pad) {
@@ -60,8 +60,8 @@ ReasonInput pad_input(const BestPad& pad) {
 }
 
 ReasonInput least_cooling_input(const CycleMargins& margins) {
-    return {WF_TEXT("least cooling that is worth the damp"), "dT", any(margins.least_cooling),
-            Origin::assumed, limit_text(margins, Limit::least_cooling).source};
+    return limit_input(margins, Limit::least_cooling, WF_TEXT("least cooling that is worth the damp"), "dT",
+                       any(margins.least_cooling));
 }
 
 namespace {
@@ -76,19 +76,25 @@ Reason why_start(const PadsWork& work) {
     reason.rule = "start temperature";
     reason.brief = {WF_TEXT("for birds from %1 days on, with all tunnel fans on"),
                     {static_cast<int>(std::lround(margins.older_birds_days))}};
+    const Message from_where =
+        is_changed(margins, Limit::start_band)
+            ? Message{WF_TEXT("Older birds of this farm are to get pads from %1 to %2 on, as somebody chose; "
+                              "published are the low to mid 80s °F"),
+                      {any(margins.coolest_start), any(margins.warmest_start)}}
+            : Message{WF_TEXT("Older birds need pads from the low to mid 80s °F, %1 to %2"),
+                      {any(margins.coolest_start), any(margins.warmest_start)}};
     reason.explanation = {
-        WF_TEXT("Older birds need pads from the low to mid 80s °F, %1 to %2: below that, moving air does it "
-                "and pads only make the house damp. Start them only with all tunnel fans on and at least %3 "
-                "of air down the house."),
-        {any(margins.coolest_start), any(margins.warmest_start), any(margins.least_air_speed)}};
+        WF_TEXT("%1: below that, moving air does it and pads only make the house damp. Start them only with "
+                "all tunnel fans on and at least %2 of air down the house."),
+        {from_where, any(margins.least_air_speed)}};
     reason.formula = "T_low <= T_start <= T_high";
-    reason.inputs = {{WF_TEXT("coolest start with older birds"), "T_low", any(margins.coolest_start),
-                      Origin::published, band},
-                     {WF_TEXT("warmest start with older birds"), "T_high", any(margins.warmest_start),
-                      Origin::published, band},
+    reason.inputs = {limit_input(margins, Limit::start_band, WF_TEXT("coolest start with older birds"),
+                                 "T_low", any(margins.coolest_start)),
+                     limit_input(margins, Limit::start_band, WF_TEXT("warmest start with older birds"),
+                                 "T_high", any(margins.warmest_start)),
                      start_input(work),
-                     {WF_TEXT("least air speed down the house"), "V_least", any(margins.least_air_speed),
-                      Origin::published, speed}};
+                     limit_input(margins, Limit::air_speed, WF_TEXT("least air speed down the house"),
+                                 "V_least", any(margins.least_air_speed))};
     if (work.air_speed) {
         reason.inputs.push_back({WF_TEXT("air speed down the house, fans over cross-section"), "V",
                                  any(*work.air_speed), Origin::derived, ""});
@@ -266,8 +272,23 @@ void add_notes(const PadsWork& work, PadsAdvice& advice) {
     }
 }
 
-// The other kinds of timer have no such settings, but something calls for their pads.
+bool on_controller(const Timer& timer, Setting setting) {
+    return timer.controller && std::ranges::any_of(timer.controller->settings, [&](const auto& described) {
+               return setting_of(described.setting) == setting;
+           });
+}
+
+// The other kinds of timer have few such settings or none, but something calls for their pads.
 void tell_caller(const PadsWork& work, const std::optional<AdvisedHours>& told, PadsAdvice& advice) {
+    const auto& timer = work.asked.timer;
+    if (on_controller(timer, Setting::start_temperature)) {
+        if (told && !on_controller(timer, Setting::pad_hours_from)) {
+            advice.notes.push_back({WF_TEXT("This timer has no pad hours: let what calls for these pads do "
+                                            "so between %1 and %2 only."),
+                                    {any(told->from, Scale::clock), any(told->to, Scale::clock)}});
+        }
+        return;
+    }
     if (!work.start) {
         advice.notes.push_back(why_no_start(work).explanation);
     } else if (told) {
@@ -284,29 +305,11 @@ void tell_caller(const PadsWork& work, const std::optional<AdvisedHours>& told, 
     }
 }
 
-PadsAdvice unusable(const Error& error) {
-    PadsAdvice advice;
-    for (const auto setting : {Setting::start_temperature, Setting::lowest_house_temperature,
-                               Setting::humidity_cut_off, Setting::pad_hours_from, Setting::pad_hours_to}) {
-        Reason reason;
-        reason.rule = "limits";
-        reason.brief = WF_TEXT("a limit cannot be used");
-        reason.explanation = {WF_TEXT("A limit of the advice was changed to what cannot be used: %1."),
-                              {error.text()}};
-        reason.source = "limits of the advice";
-        advice.settings.push_back({setting, std::nullopt, reason});
-    }
-    return advice;
-}
-
 }  // namespace
 
 PadsAdvice when_pads_may_run(const PadsQuestion& question) {
     if (question.timer.kind != TimerKind::trimmed && question.banks.empty()) {
         return {};
-    }
-    if (const auto usable = check_house_limits(question.margins); !usable) {
-        return unusable(usable.error());
     }
     const auto work = work_of(question);
     const auto& margins = question.margins;
@@ -318,6 +321,11 @@ PadsAdvice when_pads_may_run(const PadsQuestion& question) {
         advice.settings.push_back({Setting::start_temperature, std::nullopt, why_no_start(work)});
     }
     advice.assumed.push_back(limit_text(margins, Limit::older_birds).text);
+    for (const auto published : {Limit::start_band, Limit::air_speed}) {
+        if (is_changed(margins, published)) {
+            advice.assumed.push_back(limit_text(margins, published).text);
+        }
+    }
     advice.settings.push_back({Setting::lowest_house_temperature, std::nullopt, why_lowest(work)});
     advice.settings.push_back(cut_off(work, advice));
     const auto told = add_pad_hours(work, advice);
@@ -328,7 +336,9 @@ PadsAdvice when_pads_may_run(const PadsQuestion& question) {
     }
     add_notes(work, advice);
     if (question.timer.kind != TimerKind::trimmed) {
-        advice.settings.clear();
+        std::erase_if(advice.settings, [&](const SettingAdvice& each) {
+            return !on_controller(question.timer, each.setting);
+        });
         tell_caller(work, told, advice);
     }
     return advice;

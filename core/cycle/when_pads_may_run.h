@@ -19,7 +19,8 @@ struct PadsQuestion {
 
 /// When a timer's pads may run (model rules 7 to 9). The same for continuous pumping and for a cycle.
 struct PadsAdvice {
-    std::vector<SettingAdvice> settings;  ///< of a trimmed timer; the other kinds have none and get notes
+    std::vector<SettingAdvice> settings;  ///< of a trimmed timer all; of the other kinds those that the
+                                          ///< timer's controller has, and notes for the rest
     std::vector<Message> notes;
     std::vector<Message> assumed;  ///< what was used
 };

@@ -10,6 +10,9 @@
 namespace wetfront {
 namespace {
 
+// Far beyond anything that a timer could show, and where numbers still add up.
+constexpr double most_in_a_record = 1e12;
+
 bool has_range(const Field& field) {
     return std::isfinite(field.least) && std::isfinite(field.most);
 }
@@ -23,6 +26,9 @@ std::string four_digits(double value) {
 }
 
 std::string limit_text(double si, const Field& field, Kind kind, UnitSystem system) {
+    if (kind == Kind::duration && si >= 7200.0) {
+        return show({kind, si}, system).joined(system);
+    }
     const bool in_minutes = kind == Kind::duration && std::abs(si) >= 120.0 && std::fmod(si, 60.0) == 0.0;
     const auto& unit = *display_unit(kind, system, in_minutes ? Scale::coarse : field.scale).unit;
     return QuantityText{four_digits(number_in(unit, si)), std::string{unit.display}}.joined(system);
@@ -55,15 +61,19 @@ std::string range_text(const Field& field, Kind kind, UnitSystem system) {
            limit_text(field.most, field, kind, system);
 }
 
+bool in_range(const Field& field, double si) {
+    const double slack = 1e-12 * std::max(std::abs(field.least), std::abs(field.most));
+    return !has_range(field) || (si >= field.least - slack && si <= field.most + slack);
+}
+
 Result<void> check_range(const Field& field, const AnyQuantity& value, std::string_view text,
                          std::string_view item) {
-    // A limit typed in another unit may miss it by the last bit.
-    const double slack = 1e-12 * std::max(std::abs(field.least), std::abs(field.most));
-    if (!has_range(field) || (value.si >= field.least - slack && value.si <= field.most + slack)) {
+    if (field.kept ? std::abs(value.si) <= most_in_a_record : in_range(field, value.si)) {
         return boost::outcome_v2::success();
     }
     return bad_input(std::string{item}, text,
-                     "must be " + range_text(field, value.kind, system_of_text(text)));
+                     std::string{field.kept ? "more than a record can hold; usual is " : "must be "} +
+                         range_text(field, value.kind, system_of_text(text)));
 }
 
 Result<void> check_text(std::string_view text, std::size_t most_characters, std::string_view item) {

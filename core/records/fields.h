@@ -1,35 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-#include <concepts>
-#include <limits>
-#include <type_traits>
-
+#include "records/field.h"
+#include "records/limit_fields.h"
 #include "records/setting_template.h"
 #include "records/visit.h"
 
 namespace wetfront {
 
-/// What is said about one field of a record, once for files, schema, forms and checks.
-struct Field {
-    const char* key;       ///< in files
-    const char* label;     ///< for people; translated
-    const char* why = "";  ///< why it is asked, or what becomes assumed without it; translated
-    double least =
-        -std::numeric_limits<double>::infinity();  ///< accepted range, inclusive, in the SI unit of the kind
-    double most = std::numeric_limits<double>::infinity();
-    Scale scale = Scale::normal;  ///< which usual unit a form offers
-};
-
 // each_field(record, visit) calls visit(Field, member) for every field in the order in which files and forms
 // show it. It works on constant and mutable records alike. The ranges are plausibility limits of ours, wide
 // on purpose: they catch a slipped digit or unit, not a rare house. No source; each is tested on both sides.
-
-template <class Record, class Wanted>
-concept RecordOf = std::same_as<std::remove_cvref_t<Record>, Wanted>;
-
-constexpr double hours = 3600.0;
-constexpr double celsius_zero = 273.15;
 
 template <class R, class V>
 requires RecordOf<R, Farm>
@@ -52,6 +33,7 @@ void each_field(R& farm, V&& visit) {
     visit(Field{"design_daily_range", WF_TEXT("Design day: warmest minus coolest"),
                 WF_TEXT("For the hours in which pads help."), 0.0, 35.0},
           farm.design_daily_range);
+    visit(Field{"limits", WF_TEXT("Margins and limits")}, farm.limits);
 }
 
 template <class R, class V>
@@ -166,6 +148,7 @@ void each_field(R& timer, V&& visit) {
                 WF_TEXT("Without it, any period is assumed to be possible."), 0.1, 3600.0},
           timer.period_resolution);
     visit(Field{"template_id", ""}, timer.template_id);
+    visit(Field{"controller", WF_TEXT("Setting template")}, timer.controller);
 }
 
 template <class R, class V>
@@ -197,39 +180,48 @@ void each_field(R& house, V&& visit) {
 template <class R, class V>
 requires RecordOf<R, TrimRow>
 void each_field(R& row, V&& visit) {
-    visit(Field{"above_target", WF_TEXT("Above target"), "", 0.0, 20.0}, row.above_target);
-    visit(Field{"change", WF_TEXT("On-time changes by"), "", -600.0, 600.0}, row.change);
+    visit(found_setting("above_target", WF_TEXT("Above target"), 0.0, 20.0), row.above_target);
+    visit(found_setting("change", WF_TEXT("On-time changes by"), -600.0, 600.0), row.change);
+}
+
+template <class R, class V>
+requires RecordOf<R, Moment>
+void each_field(R& moment, V&& visit) {
+    visit(Field{"at", ""}, moment.at);
+    visit(Field{"wall", ""}, moment.wall);
 }
 
 template <class R, class V>
 requires RecordOf<R, TimerSettings>
 void each_field(R& settings, V&& visit) {
     visit(Field{"timer", ""}, settings.timer);
-    visit(Field{"target", WF_TEXT("Target"), "", celsius_zero, celsius_zero + 45.0}, settings.target);
-    visit(Field{"start_temperature", WF_TEXT("Start temperature"), "", celsius_zero, celsius_zero + 50.0},
+    visit(found_setting("target", WF_TEXT("Target"), celsius_zero, celsius_zero + 45.0), settings.target);
+    visit(found_setting("start_temperature", WF_TEXT("Start temperature"), celsius_zero, celsius_zero + 50.0),
           settings.start_temperature);
-    visit(Field{"lowest_house_temperature", WF_TEXT("Lowest house temperature"), "", celsius_zero - 20.0,
-                celsius_zero + 45.0},
+    visit(found_setting("lowest_house_temperature", WF_TEXT("Lowest house temperature"), celsius_zero - 20.0,
+                        celsius_zero + 45.0),
           settings.lowest_house_temperature);
-    visit(Field{"humidity_cut_off", WF_TEXT("Humidity cut-off"), "", 0.0, 1.0}, settings.humidity_cut_off);
+    visit(found_setting("humidity_cut_off", WF_TEXT("Humidity cut-off"), 0.0, 1.0),
+          settings.humidity_cut_off);
     visit(Field{"pad_hours_from", WF_TEXT("Pad hours from")}, settings.pad_hours_from);
     visit(Field{"pad_hours_to", WF_TEXT("Pad hours to")}, settings.pad_hours_to);
-    visit(Field{"period", WF_TEXT("Period"), "", 1.0, 4.0 * hours}, settings.period);
-    visit(Field{"base_on_time", WF_TEXT("Base on-time"), "", 0.0, 4.0 * hours}, settings.base_on_time);
-    visit(Field{"on_time_ceiling", WF_TEXT("On-time ceiling"), "", 0.0, 4.0 * hours},
+    visit(found_setting("period", WF_TEXT("Period"), 1.0, 4.0 * hours), settings.period);
+    visit(found_setting("base_on_time", WF_TEXT("Base on-time"), 0.0, 4.0 * hours), settings.base_on_time);
+    visit(found_setting("on_time_ceiling", WF_TEXT("On-time ceiling"), 0.0, 4.0 * hours),
           settings.on_time_ceiling);
     visit(Field{"trim_rows", WF_TEXT("Trim rows")}, settings.trim_rows);
-    visit(Field{"review_interval", WF_TEXT("Review interval"), "", 1.0, 24.0 * hours},
+    visit(found_setting("review_interval", WF_TEXT("Review interval"), 1.0, 24.0 * hours),
           settings.review_interval);
     visit(Field{"rinse_at", WF_TEXT("Rinse time")}, settings.rinse_at);
-    visit(Field{"rinse_length", WF_TEXT("Rinse length"), "", 0.0, 4.0 * hours}, settings.rinse_length);
-    visit(Field{"entered_fill", WF_TEXT("Entered fill"), "", 0.0, 1.0 * hours}, settings.entered_fill);
-    visit(Field{"entered_wet_through", WF_TEXT("Entered wet-through"), "", 0.0, 2.0 * hours},
+    visit(found_setting("rinse_length", WF_TEXT("Rinse length"), 0.0, 4.0 * hours), settings.rinse_length);
+    visit(found_setting("entered_fill", WF_TEXT("Entered fill"), 0.0, 1.0 * hours), settings.entered_fill);
+    visit(found_setting("entered_wet_through", WF_TEXT("Entered wet-through"), 0.0, 2.0 * hours),
           settings.entered_wet_through);
-    visit(Field{"shown_on_time", WF_TEXT("Shown on-time"), "", 0.0, 4.0 * hours}, settings.shown_on_time);
+    visit(found_setting("shown_on_time", WF_TEXT("Shown on-time"), 0.0, 4.0 * hours), settings.shown_on_time);
     visit(Field{"continuous_intended", WF_TEXT("Pump meant to run without rest")},
           settings.continuous_intended);
     visit(Field{"deviation_reason", WF_TEXT("Why it differs from the advice")}, settings.deviation_reason);
+    visit(Field{"changed", ""}, settings.changed);
 }
 
 template <class R, class V>
@@ -454,6 +446,7 @@ void each_field(R& notes, V&& visit) {
                         "the pads need them to settle."),
                 1.0, 10'000.0},
           notes.cycles_since_change);
+    visit(Field{"answered", ""}, notes.answered);
 }
 
 template <class R, class V>

@@ -59,7 +59,8 @@ template <class R, class Member>
     if constexpr (std::same_as<R, ProofNotes>) {
         return Need::never;  // which of its ids must be there, check_references() says
     }
-    if constexpr (std::same_as<Member, StopAgreement> || std::same_as<Member, Conditions>) {
+    if constexpr (std::same_as<Member, StopAgreement> || std::same_as<Member, Conditions> ||
+                  std::same_as<Member, Limits>) {
         return Need::never;
     }
     if constexpr (std::same_as<R, PadBank>) {

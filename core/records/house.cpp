@@ -13,7 +13,35 @@ const Record* with_id(const std::vector<Record>& records, const Id& id) {
     return found == records.end() ? nullptr : &*found;
 }
 
+Optional<Duration> step_of(const SettingTemplate& described, TemplateKey key) {
+    const auto* setting = described.setting(key);
+    return setting == nullptr ? std::nullopt
+                              : Optional<Duration>{Entered<Duration>::of(
+                                    seconds(to_si(*unit_of(*setting), *setting->resolution)))};
+}
+
 }  // namespace
+
+void choose_controller(Timer& timer, const SettingTemplate& chosen) {
+    timer.template_id = chosen.id;
+    timer.controller = chosen;
+    timer.kind = chosen.kind;
+    timer.resolution = step_of(chosen, TemplateKey::base_on_time);
+    timer.period_resolution = step_of(chosen, TemplateKey::period);
+}
+
+void forget_controller(Timer& timer) {
+    timer.template_id = Id{};
+    timer.controller.reset();
+}
+
+const SettingTemplate* described_controller(const Timer& timer) {
+    return timer.controller && check_template(*timer.controller, "") ? &*timer.controller : nullptr;
+}
+
+bool counts_from_full_header(const Timer& timer) {
+    return timer.controller && timer.controller->counts_from == CountsFrom::full_header;
+}
 
 const Pump* House::pump(const Id& wanted) const {
     return with_id(pumps, wanted);
@@ -33,6 +61,16 @@ std::vector<const PadBank*> House::banks_of(const Timer& timer) const {
         }
     }
     return driven;
+}
+
+std::vector<const PadBank*> House::banks_of(const Pump& pump) const {
+    std::vector<const PadBank*> fed;
+    for (const auto& bank : banks) {
+        if (bank.pump == pump.id) {
+            fed.push_back(&bank);
+        }
+    }
+    return fed;
 }
 
 }  // namespace wetfront

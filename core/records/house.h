@@ -7,12 +7,11 @@
 
 #include "base/enum_names.h"
 #include "base/ids.h"
+#include "records/limits.h"
+#include "records/setting_template.h"
 #include "units/quantity_text.h"
 
 namespace wetfront {
-
-template <class Q>
-using Optional = std::optional<Entered<Q>>;
 
 /// A customer's site with the weather its houses are designed for.
 struct Farm {
@@ -24,6 +23,7 @@ struct Farm {
     Optional<Temperature> design_dry_bulb;  ///< hottest hour of the design day
     Optional<Temperature> design_wet_bulb;  ///< coincident with it
     Optional<TemperatureDifference> design_daily_range;
+    Limits limits;
 
     friend bool operator==(const Farm&, const Farm&) = default;
 };
@@ -85,12 +85,6 @@ struct PadBank {
     friend bool operator==(const PadBank&, const PadBank&) = default;
 };
 
-enum class TimerKind {
-    trimmed,         ///< all settings: on-time trimmed by temperature
-    fixed_interval,  ///< on-time and period only
-    on_demand,       ///< pump on while called for
-};
-
 /// What switches pumps: one timer drives one or more pumps.
 struct Timer {
     Id id;
@@ -100,9 +94,22 @@ struct Timer {
     Optional<Duration> resolution;         ///< smallest step of an on-time
     Optional<Duration> period_resolution;  ///< smallest step of a period
     Id template_id;                        ///< of the setting template that describes it; empty: none
+    /// That template as it was when it was chosen, so that a visit stands alone. Kind and steps above are
+    /// then those that it says.
+    std::optional<SettingTemplate> controller;
 
     friend bool operator==(const Timer&, const Timer&) = default;
 };
+
+/// Takes over a template: its id, its content, and the kind and the steps of on-time and period that it says.
+/// Asks for one that check_template() accepts.
+void choose_controller(Timer& timer, const SettingTemplate& chosen);
+/// Takes it out again; kind and steps stay as they are.
+void forget_controller(Timer& timer);
+/// How its controller is described; null where it is not, or where that is not whole (check_template()).
+[[nodiscard]] const SettingTemplate* described_controller(const Timer& timer);
+/// Whether base, ceiling and shown on-time of that timer count from a full header.
+[[nodiscard]] bool counts_from_full_header(const Timer& timer);
 
 enum class SensorKind { temperature, humidity };
 enum class SensorPlace { outside, in_house, behind_pad };
@@ -130,15 +137,13 @@ struct House {
     [[nodiscard]] const PadBank* bank(const Id& id) const;
     [[nodiscard]] const Timer* timer(const Id& id) const;
     [[nodiscard]] std::vector<const PadBank*> banks_of(const Timer& timer) const;
+    [[nodiscard]] std::vector<const PadBank*> banks_of(const Pump& pump) const;
     friend bool operator==(const House&, const House&) = default;
 };
 
 // clang-format off
 template <> struct EnumNames<PumpEnd> { static constexpr std::array all{
     EnumName{PumpEnd::left, "left"}, EnumName{PumpEnd::right, "right"}}; };
-template <> struct EnumNames<TimerKind> { static constexpr std::array all{
-    EnumName{TimerKind::trimmed, "trimmed"}, EnumName{TimerKind::fixed_interval, "fixed interval"},
-    EnumName{TimerKind::on_demand, "on demand"}}; };
 template <> struct EnumNames<SensorKind> { static constexpr std::array all{
     EnumName{SensorKind::temperature, "temperature"}, EnumName{SensorKind::humidity, "humidity"}}; };
 template <> struct EnumNames<SensorPlace> { static constexpr std::array all{

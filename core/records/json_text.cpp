@@ -129,7 +129,7 @@ Result<Json> read_json(std::string_view text, std::string_view item) {
     if (text.size() > most_file_bytes) {
         // A caller may have stopped reading here, so how long the text really is stays unsaid.
         return bad_input(std::string{item}, "",
-                         "more than " + std::to_string(most_file_bytes / (1024 * 1024)) +
+                         "more than " + std::to_string(most_file_bytes / (std::size_t{1024} * 1024)) +
                              " MiB; a record file is smaller");
     }
     if (!is_utf8(text)) {

@@ -9,7 +9,7 @@
 
 namespace wetfront {
 
-/// Deepest nesting that is read; a visit file has five levels.
+/// Deepest nesting that is read; a visit file has seven levels.
 constexpr std::size_t most_levels = 12;
 /// Most keys of one object; the largest record has under twenty.
 constexpr std::size_t most_keys = 64;

@@ -41,6 +41,19 @@ Result<void> check_names(const VisitFile& file) {
     return boost::outcome_v2::success();
 }
 
+Result<void> check_controller(const Timer& timer, std::size_t index) {
+    if (!timer.controller) {
+        return boost::outcome_v2::success();
+    }
+    WF_CHECK(check_template(*timer.controller, item_of("house.timers", index, "controller")));
+    if (timer.kind != timer.controller->kind) {
+        return bad_input(
+            item_of("house.timers", index, "kind"), std::string{enum_name(timer.kind)},
+            "its controller is described as '" + std::string{enum_name(timer.controller->kind)} + "'");
+    }
+    return boost::outcome_v2::success();
+}
+
 Result<void> check_house(const House& house) {
     WF_CHECK(check_unique(house.pumps, "house.pumps", "id", own_id));
     WF_CHECK(check_unique(house.banks, "house.banks", "id", own_id));
@@ -54,6 +67,7 @@ Result<void> check_house(const House& house) {
     for (std::size_t i = 0; i < house.timers.size(); ++i) {
         const auto& pumps = house.timers[i].pumps;
         const auto list = item_of("house.timers", i, "pumps");
+        WF_CHECK(check_controller(house.timers[i], i));
         WF_CHECK(check_unique(pumps, list, "", [](const Id& id) -> const std::string& { return id.text; }));
         for (std::size_t k = 0; k < pumps.size(); ++k) {
             if (house.pump(pumps[k]) == nullptr) {
@@ -82,7 +96,7 @@ Result<void> check_proof(const House& house, const std::vector<ProofNotes>& all)
         return notes.timer.empty() ? "bank " + notes.bank.text : "timer " + notes.timer.text;
     }));
     for (std::size_t i = 0; i < all.size(); ++i) {
-        const auto& [timer, bank, even_drip, dry_patch, cycles] = all[i];
+        const auto& [timer, bank, even_drip, dry_patch, cycles, answered] = all[i];
         if (timer.empty() == bank.empty()) {
             return bad_input(item_of("visit.proof", i, ""), bank.text,
                              "name either the bank or the timer that these notes are about");

@@ -156,7 +156,9 @@ struct Shape<Entered<Q>> {
         const auto si = range_text(field, kind, UnitSystem::si);
         const auto us = range_text(field, kind, UnitSystem::us);
         if (!si.empty()) {
-            shape["description"] = si == us ? si : si + " (" + us + ")";
+            const auto range = si == us ? si : si + " (" + us + ")";
+            shape["description"] =
+                field.kept ? "usual: " + range + "; what lies outside is kept as found, and flagged" : range;
         }
         return shape;
     }
@@ -173,7 +175,8 @@ std::string visit_schema_text() {
                  "its unit, as "
                  "\"75 s\" or \"98degF\"; what was not measured or not entered is left out. Beyond this "
                  "schema the program "
-                 "checks that quantities lie in the range their description names, that ids are unique and "
+                 "checks that quantities lie in the range their description names (unless that is only what "
+                 "is usual), that ids are unique and "
                  "references "
                  "resolve, and that no key stands twice."}};
     schema.update(record_shape<VisitFile>());

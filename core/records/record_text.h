@@ -15,7 +15,7 @@ namespace wetfront {
 // left out.
 
 /// Most bytes that are read from a file: 8 MiB.
-constexpr std::size_t most_file_bytes = 8 * 1024 * 1024;
+constexpr std::size_t most_file_bytes = std::size_t{8} * 1024 * 1024;
 
 /// Two-space indented, keys in the order of fields.h, newline at the end. Works for every record of fields.h.
 [[nodiscard]] std::string visit_file_text(const VisitFile& file);
@@ -56,7 +56,11 @@ template <class Q>
 /// The range as a person reads it: "0.5 m to 200 m". Empty if the field has none.
 [[nodiscard]] std::string range_text(const Field& field, Kind kind, UnitSystem system);
 
-/// An error if the quantity lies outside the field's range; names both limits in the unit system of the typed
+/// A limit typed in another unit may miss it by the last bit. Fields without a range take everything.
+[[nodiscard]] bool in_range(const Field& field, double si);
+
+/// An error if the quantity lies outside the field's range, or if that is only what is usual, outside what a
+/// record can hold (1e12 in the SI unit); names both limits in the unit system of the typed
 /// unit.
 [[nodiscard]] Result<void> check_range(const Field& field, const AnyQuantity& value, std::string_view text,
                                        std::string_view item);

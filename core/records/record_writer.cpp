@@ -2,6 +2,7 @@
 #include <concepts>
 
 #include "records/file_shape.h"
+#include "records/marks_text.h"
 #include "records/record_text.h"
 
 namespace wetfront {
@@ -54,7 +55,8 @@ bool can_be_left_out(const Field& field, const Member& member) {
         return member.empty() && need_of<R, Member>(field.key) != Need::always;
     } else if constexpr (std::same_as<Member, bool>) {
         return !member && need_of<R, Member>(field.key) == Need::never;
-    } else if constexpr (std::same_as<Member, StopAgreement> || std::same_as<Member, Conditions>) {
+    } else if constexpr (std::same_as<Member, StopAgreement> || std::same_as<Member, Conditions> ||
+                         std::same_as<Member, Limits>) {
         return member == Member{};
     } else {
         return false;
@@ -103,6 +105,15 @@ std::string house_text(const House& house) {
 
 std::string template_text(const SettingTemplate& described) {
     return one_line(written(described));
+}
+
+std::string marks_file_text(const Visit& visit) {
+    Visit bare;
+    bare.id = visit.id;
+    bare.house = visit.house;
+    bare.started = visit.started;
+    bare.marks = visit.marks;
+    return written(bare).dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
 std::string visit_text(const Visit& visit) {

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "base/numbers.h"
+
 namespace wetfront {
 namespace {
 
@@ -157,20 +159,28 @@ const Unit* unit_of(const TemplateSetting& setting) {
 }
 
 std::optional<AnyQuantity> held(const TimerSettings& settings, TemplateKey key, std::size_t row) {
-    if (key == TemplateKey::trim_above_target || key == TemplateKey::trim_change) {
-        if (row >= settings.trim_rows.size()) {
-            return std::nullopt;
-        }
-        const auto& at = settings.trim_rows[row];
-        return key == TemplateKey::trim_change ? value_of(at.change) : value_of(at.above_target);
-    }
     if (const auto setting = setting_of(key)) {
-        return held(settings, *setting);
+        return held(settings, *setting, row);
     }
     return key == TemplateKey::target                ? value_of(settings.target)
            : key == TemplateKey::entered_fill        ? value_of(settings.entered_fill)
            : key == TemplateKey::entered_wet_through ? value_of(settings.entered_wet_through)
                                                      : value_of(settings.shown_on_time);
+}
+
+std::string text_on(const TemplateSetting& setting, const AnyQuantity& value) {
+    if (is_time_of_day(setting.setting)) {
+        return TimeOfDay::at(seconds(value.si)).text();
+    }
+    const auto& unit = *unit_of(setting);
+    return print_number(number_in(unit, value.si), 3) + " " + std::string{unit.display};
+}
+
+std::string range_text(const TemplateSetting& setting) {
+    const auto at = [&](double number) {
+        return text_on(setting, {kind_of(setting.setting), to_si(*unit_of(setting), number)});
+    };
+    return at(*setting.least) + " to " + at(*setting.most);
 }
 
 SettingTemplate generic_template(TimerKind kind) {

@@ -6,7 +6,6 @@
 #include <string>
 #include <vector>
 
-#include "records/house.h"
 #include "records/settings.h"
 
 namespace wetfront {
@@ -106,6 +105,12 @@ constexpr std::size_t most_label_characters = 60;
 /// passed since midnight, with Scale::clock. None if not set.
 [[nodiscard]] std::optional<AnyQuantity> held(const TimerSettings& settings, TemplateKey key,
                                               std::size_t row = 0);
+
+/// The value in the setting's own unit, as a controller writes it: "75 s", "83 °F", "09:30". To three digits
+/// behind the point; steps are no finer.
+[[nodiscard]] std::string text_on(const TemplateSetting& setting, const AnyQuantity& value);
+/// What it can hold: "5 s to 600 s", "00:00 to 23:45".
+[[nodiscard]] std::string range_text(const TemplateSetting& setting);
 
 /// A whole template: name; labels; no setting twice; the settings that its kind of timer needs, and none that
 /// it cannot have; units; ranges and resolutions; trim rows; dependencies that speak of settings that are

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "records/settings.h"
 
-#include <cmath>
-
 namespace wetfront {
 namespace {
 
@@ -20,31 +18,21 @@ std::optional<AnyQuantity> value_of(const std::optional<TimeOfDay>& time) {
 
 }  // namespace
 
-std::string TimeOfDay::text() const {
-    const auto two_digits = [](int number) { return (number < 10 ? "0" : "") + std::to_string(number); };
-    return two_digits(minutes / 60) + ":" + two_digits(minutes % 60);
+bool before(const Moment& one, const Moment& other) {
+    return one.at.boot_id == other.at.boot_id ? one.at.boot_ns < other.at.boot_ns : one.wall < other.wall;
 }
 
-Result<TimeOfDay> TimeOfDay::parse(std::string_view text, std::string_view item) {
-    const auto digit = [&](std::size_t i) { return text[i] >= '0' && text[i] <= '9' ? text[i] - '0' : 100; };
-    if (text.size() == 5 && text[2] == ':') {
-        const int hour = digit(0) * 10 + digit(1);
-        const int minute = digit(3) * 10 + digit(4);
-        if (hour < 24 && minute < 60) {
-            return TimeOfDay{hour * 60 + minute};
-        }
-    }
-    return bad_input(std::string{item}, text, "write a time of day from 00:00 to 23:59, as 09:30");
-}
-
-AnyQuantity TimeOfDay::since_midnight() const {
-    return any(seconds(60.0 * minutes), Scale::clock);
-}
-
-TimeOfDay TimeOfDay::at(Duration since_midnight) {
-    constexpr int day = 1440;
-    const int rounded = static_cast<int>(std::lround(in_seconds(since_midnight) / 60.0) % day);
-    return {(rounded + day) % day};
+bool run_the_same(const TimerSettings& one, const TimerSettings& other) {
+    const auto groups = [](TimerSettings settings) {
+        settings.entered_fill.reset();
+        settings.entered_wet_through.reset();
+        settings.shown_on_time.reset();
+        settings.continuous_intended.reset();
+        settings.deviation_reason.clear();
+        settings.changed.reset();
+        return settings;
+    };
+    return groups(one) == groups(other);
 }
 
 bool warm_enough(const TimerSettings& settings, Temperature house) {
@@ -153,8 +141,8 @@ Message label_of(SettingGroup group) {
     return {};
 }
 
-std::optional<AnyQuantity> held(const TimerSettings& settings, Setting setting) {
-    const auto* row = settings.trim_rows.empty() ? nullptr : &settings.trim_rows.front();
+std::optional<AnyQuantity> held(const TimerSettings& settings, Setting setting, std::size_t at) {
+    const auto* row = at < settings.trim_rows.size() ? &settings.trim_rows[at] : nullptr;
     switch (setting) {
         case Setting::start_temperature:
             return value_of(settings.start_temperature);

@@ -1,25 +1,23 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
 
-#include "records/house.h"
+#include "base/clock.h"
+#include "base/enum_names.h"
+#include "base/ids.h"
+#include "records/time_of_day.h"
 #include "units/message.h"
 
 namespace wetfront {
 
-/// A time of day at the house: 0 to 1439 minutes after midnight.
-struct TimeOfDay {
-    int minutes = 0;
-
-    [[nodiscard]] std::string text() const;  ///< "09:30"
-    [[nodiscard]] static Result<TimeOfDay> parse(std::string_view text, std::string_view item);
-    /// What has passed since midnight, to be shown as a time of day; and back, the nearest minute.
-    [[nodiscard]] AnyQuantity since_midnight() const;
-    [[nodiscard]] static TimeOfDay at(Duration since_midnight);
-    friend auto operator<=>(const TimeOfDay&, const TimeOfDay&) = default;
+enum class TimerKind {
+    trimmed,         ///< all settings: on-time trimmed by temperature
+    fixed_interval,  ///< on-time and period only
+    on_demand,       ///< pump on while called for
 };
 
 /// Degrees above target, and what the on-time gains (or, negative, loses) at a review.
@@ -30,7 +28,19 @@ struct TrimRow {
     friend bool operator==(const TrimRow&, const TrimRow&) = default;
 };
 
+/// When something was done: by the clock that orders marks, and as people write it.
+struct Moment {
+    BootTime at;
+    WallTime wall;
+    friend bool operator==(const Moment&, const Moment&) = default;
+};
+
+/// Within a boot its clock decides, else the wall time.
+[[nodiscard]] bool before(const Moment& one, const Moment& other);
+
 /// What stands in a timer, in the four groups in which a grower asks. Nothing is "not set" or "not asked".
+/// Base, ceiling and shown on-time are as they stand on the controller, in its own counting; the pump's runs
+/// behind them are made by pump_runs().
 struct TimerSettings {
     Id timer;
     // When pads may run
@@ -56,9 +66,13 @@ struct TimerSettings {
     Optional<Duration> shown_on_time;
     std::optional<bool> continuous_intended;  ///< the grower wants the pump to run without rest
     std::string deviation_reason;             ///< of what is left: why it is not as advised
+    std::optional<Moment> changed{};  ///< of what is left: when one of the four groups was entered last
 
     friend bool operator==(const TimerSettings&, const TimerSettings&) = default;
 };
+
+/// The four groups are the same: nothing that decides how the timer runs was changed between the two.
+[[nodiscard]] bool run_the_same(const TimerSettings& one, const TimerSettings& other);
 
 /// True if pads may run at that house temperature as far as the lowest house temperature goes: strictly below
 /// it they are off (a 40 degF limit stops pads at 39 degF and not at 40 degF; common practice, no source).
@@ -80,15 +94,31 @@ enum class Setting {
     rinse_at,
     rinse_length,
 };
+inline constexpr std::array all_settings{Setting::start_temperature, Setting::lowest_house_temperature,
+                                         Setting::humidity_cut_off,  Setting::pad_hours_from,
+                                         Setting::pad_hours_to,      Setting::period,
+                                         Setting::base_on_time,      Setting::on_time_ceiling,
+                                         Setting::trim_step,         Setting::trim_dead_band,
+                                         Setting::review_interval,   Setting::rinse_at,
+                                         Setting::rinse_length};
 enum class SettingGroup { when_pads_may_run, how_long, how_it_adapts, rinse };
+inline constexpr std::array all_groups{SettingGroup::when_pads_may_run, SettingGroup::how_long,
+                                       SettingGroup::how_it_adapts, SettingGroup::rinse};
 
 [[nodiscard]] std::string_view key_of(Setting setting);  ///< "base_on_time"
 [[nodiscard]] Message label_of(Setting setting);         ///< "Base on-time"
 [[nodiscard]] SettingGroup group_of(Setting setting);
 [[nodiscard]] Message label_of(SettingGroup group);
 
-/// What a timer holds for that setting; trim step is that of the first row. A time of day is what has passed
-/// since midnight, with Scale::clock. None if not set.
-[[nodiscard]] std::optional<AnyQuantity> held(const TimerSettings& settings, Setting setting);
+/// What a timer holds for that setting; `row` counts from 0 and matters for trim rows only. A time of day is
+/// what has passed since midnight, with Scale::clock. None if not set.
+[[nodiscard]] std::optional<AnyQuantity> held(const TimerSettings& settings, Setting setting,
+                                              std::size_t row = 0);
+
+// clang-format off
+template <> struct EnumNames<TimerKind> { static constexpr std::array all{
+    EnumName{TimerKind::trimmed, "trimmed"}, EnumName{TimerKind::fixed_interval, "fixed interval"},
+    EnumName{TimerKind::on_demand, "on demand"}}; };
+// clang-format on
 
 }  // namespace wetfront

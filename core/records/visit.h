@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "records/settings.h"
+#include "records/house.h"
 #include "timing/readings.h"
 
 namespace wetfront {
@@ -115,6 +115,7 @@ struct ProofNotes {
     std::optional<bool> dry_patch;  ///< of a bank: somewhere on its face, at any time of the cycle
     /// Of a timer: the first run watched counted from the last change of a setting; 1: the first after it.
     std::optional<double> cycles_since_change;
+    std::optional<Moment> answered{};  ///< the last of these answers
 
     friend bool operator==(const ProofNotes&, const ProofNotes&) = default;
 };

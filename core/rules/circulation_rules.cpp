@@ -43,7 +43,7 @@ std::optional<Length> one_thickness(const std::vector<const PadBank*>& banks) {
 
 std::optional<PumpedPads> pads_on(const RuleInputs& inputs, const Pump& pump) {
     const auto* water = inputs.advice.water.pump(pump.id);
-    const auto banks = banks_of(inputs.file.house, pump);
+    const auto banks = inputs.file.house.banks_of(pump);
     const auto length = length_of(banks);
     if (water == nullptr || water->flow() == nullptr || in_si(water->flow()->flow) <= 0.0 || !length) {
         return std::nullopt;

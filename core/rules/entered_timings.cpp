@@ -42,7 +42,7 @@ struct EnteredTiming {
 std::vector<Finding> compared(const RuleInputs& inputs, const EnteredTiming& which) {
     std::vector<Finding> findings;
     for (const auto& view : timers_with_settings(inputs)) {
-        const auto& entry = view.settings.*(which.entry);
+        const auto& entry = view.settings().*(which.entry);
         const auto slowest = slowest_of(view, inputs.timings, which.reading);
         if (view.timer.kind == TimerKind::on_demand || !entry || !slowest) {
             continue;
@@ -124,7 +124,7 @@ std::vector<LikelyCause> causes_of_other_on_time(const TimerView& view, const Vi
 std::vector<Finding> shown_on_time_differs(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_with_settings(inputs)) {
-        const auto& entry = view.settings.shown_on_time;
+        const auto& entry = view.settings().shown_on_time;
         const auto reach = reach_of(view);
         if (!entry || !reach) {
             continue;
@@ -157,6 +157,23 @@ std::vector<Finding> shown_on_time_differs(const RuleInputs& inputs) {
         finding.remedy = WF_TEXT("Find out what sets the run before anything else is changed.");
         finding.source = "common practice, no source; the limits are the settings themselves";
         finding.causes = causes_of_other_on_time(view, inputs.timings, shown - *view.on_time());
+        findings.push_back(std::move(finding));
+    }
+    return findings;
+}
+
+std::vector<Finding> on_times_without_fill(const RuleInputs& inputs) {
+    std::vector<Finding> findings;
+    for (const auto& view : timers_with_settings(inputs)) {
+        if (!view.runs || !view.runs->fill_missing || view.timer.kind == TimerKind::on_demand) {
+            continue;
+        }
+        auto finding = finding_on(view, nullptr, "on-times-without-fill", Severity::note);
+        finding.message = WF_TEXT(
+            "This controller counts its on-times from a full header, and no fill time is known: how "
+            "long the pump runs, and so whether the pads get enough, is not judged.");
+        finding.remedy = WF_TEXT("Time the fill of every bank on this timer.");
+        finding.source = "as the controller is described";
         findings.push_back(std::move(finding));
     }
     return findings;

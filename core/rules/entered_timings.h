@@ -18,4 +18,8 @@ namespace wetfront {
 /// what it makes of pumping in an hour; likely causes. Needs it and the base.
 [[nodiscard]] std::vector<Finding> shown_on_time_differs(const RuleInputs& inputs);
 
+/// The timer's controller counts its on-times from a full header, and no fill time is known: neither was it
+/// told one nor has every bank a used fill reading. None of the rules on runs looks at such on-times. Note.
+[[nodiscard]] std::vector<Finding> on_times_without_fill(const RuleInputs& inputs);
+
 }  // namespace wetfront

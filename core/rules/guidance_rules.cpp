@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cycle/pad_hours.h"
 #include "pad/measured_pad.h"
 #include "rules/rule_parts.h"
 #include "rules/timer_view.h"
@@ -15,18 +16,24 @@ constexpr const char* start_source =
     "low to mid 80s degF with older birds: Univ. of Georgia, night-time pad operation, 2011; 28 days: common "
     "practice, no source";
 
-// "Not in the 70s", which lies a third of a degree below the band that advice keeps to.
-constexpr auto coolest_start = from_si<Temperature>((80.0 + 459.67) * 5.0 / 9.0);
+// "Not in the 70s", which lies a third of a degree below the band that advice keeps to, unless another band
+// was chosen for the farm.
+Temperature coolest_start(const CycleMargins& margins) {
+    constexpr auto published = from_si<Temperature>((80.0 + 459.67) * 5.0 / 9.0);
+    const CycleMargins own;
+    return margins.coolest_start == own.coolest_start ? published : margins.coolest_start;
+}
+
 constexpr double rounding = 1e-6;  // K: a limit typed in the other unit is met at the limit
 
 std::vector<TimerView> timers_with_start_for_older_birds(const RuleInputs& inputs) {
     const auto& age = inputs.file.visit.conditions.bird_age_days;
-    if (!age || *age < CycleMargins{}.older_birds_days) {
+    if (!age || *age < inputs.advice.margins.older_birds_days) {
         return {};
     }
     std::vector<TimerView> views;
     for (const auto& view : timers_with_settings(inputs)) {
-        if (view.settings.start_temperature) {
+        if (view.settings().start_temperature) {
             views.push_back(view);
         }
     }
@@ -37,9 +44,9 @@ Finding start_finding(const TimerView& view, const char* rule, Severity severity
                       TemperatureDifference beyond) {
     auto finding = finding_on(view, nullptr, rule, severity);
     finding.remedy = {WF_TEXT("Set it to between %1 and %2, with all tunnel fans on before."),
-                      {any(CycleMargins{}.coolest_start), any(CycleMargins{}.warmest_start)}};
-    finding.source = start_source;
-    finding.values = {{"start_temperature", any(view.settings.start_temperature->value())},
+                      {any(view.margins.coolest_start), any(view.margins.warmest_start)}};
+    finding.source = limit_source(view.margins, {Limit::start_band, Limit::older_birds}, start_source);
+    finding.values = {{"start_temperature", any(view.settings().start_temperature->value())},
                       {"beyond", any(beyond)}};
     return finding;
 }
@@ -49,7 +56,8 @@ Finding start_finding(const TimerView& view, const char* rule, Severity severity
 std::vector<Finding> start_temperature_low(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_with_start_for_older_birds(inputs)) {
-        const TemperatureDifference below = coolest_start - view.settings.start_temperature->value();
+        const auto coolest = coolest_start(view.margins);
+        const TemperatureDifference below = coolest - view.settings().start_temperature->value();
         if (in_si(below) <= rounding) {
             continue;
         }
@@ -57,7 +65,7 @@ std::vector<Finding> start_temperature_low(const RuleInputs& inputs) {
         finding.message = {
             WF_TEXT("Pads may start at %1, %2 below the %3 from which older birds need them: air is wetted "
                     "where moving it would do, litter gets damp, and water is used for little."),
-            {any(view.settings.start_temperature->value()), any(below), any(coolest_start)}};
+            {any(view.settings().start_temperature->value()), any(below), any(coolest)}};
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -65,16 +73,16 @@ std::vector<Finding> start_temperature_low(const RuleInputs& inputs) {
 
 std::vector<Finding> start_temperature_high(const RuleInputs& inputs) {
     std::vector<Finding> findings;
-    const auto warmest_start = CycleMargins{}.warmest_start;
+    const auto warmest_start = inputs.advice.margins.warmest_start;
     for (const auto& view : timers_with_start_for_older_birds(inputs)) {
-        const TemperatureDifference above = view.settings.start_temperature->value() - warmest_start;
+        const TemperatureDifference above = view.settings().start_temperature->value() - warmest_start;
         if (in_si(above) <= rounding) {
             continue;
         }
         auto finding = start_finding(view, "start-temperature-high", Severity::fault, above);
         finding.message = {WF_TEXT("Pads wait until the house is at %1, %2 above the %3 by which birds of %4 "
                                    "days need them: they stand that much hotter before any cooling begins."),
-                           {any(view.settings.start_temperature->value()), any(above), any(warmest_start),
+                           {any(view.settings().start_temperature->value()), any(above), any(warmest_start),
                             static_cast<int>(std::lround(*inputs.file.visit.conditions.bird_age_days))}};
         findings.push_back(std::move(finding));
     }
@@ -82,7 +90,7 @@ std::vector<Finding> start_temperature_high(const RuleInputs& inputs) {
 }
 
 std::vector<Finding> air_speed_below_500(const RuleInputs& inputs) {
-    const CycleMargins margins;
+    const auto& margins = inputs.advice.margins;
     const auto least = margins.least_air_speed;
     const auto& house = inputs.file.house;
     const auto& age = inputs.file.visit.conditions.bird_age_days;
@@ -104,7 +112,8 @@ std::vector<Finding> air_speed_below_500(const RuleInputs& inputs) {
     finding.remedy = WF_TEXT(
         "Raise the air speed first: belts, shutters and blades clean, every fan running, leaks of the house "
         "closed; then more fans. Guards stay on.");
-    finding.source = "Czarick, Fairchild, Leu, Univ. of Georgia, 2019";
+    finding.source =
+        limit_source(margins, {Limit::air_speed}, "Czarick, Fairchild, Leu, Univ. of Georgia, 2019");
     finding.values = {{"air_speed", any(speed)}, {"least", any(least)}, {"missing_airflow", any(missing)}};
     return {finding};
 }
@@ -115,10 +124,6 @@ constexpr const char* cut_off_source =
     "2.0 K (3.6 degF) at the start temperature, worked out from effectiveness and wet bulb; under 3 degF "
     "above "
     "80 %: Univ. of Georgia";
-
-double least_cooling() {
-    return in_si(CycleMargins{}.least_cooling);
-}
 
 /// What a timer's pads do at their start temperature.
 struct CutOff {
@@ -137,13 +142,14 @@ struct CutOff {
         return air ? std::optional{in_kelvin(air.value().dry_bulb) - in_kelvin(air.value().wet_bulb)}
                    : std::nullopt;
     }
-    /// Humidity, in whole percent rounded down, up to which pads of that effectiveness cool by 2.0 K.
+    /// K; what is worth the damp.
+    [[nodiscard]] double least_cooling() const { return in_si(view.margins.least_cooling); }
+    /// Humidity, rounded down to its step, up to which pads of that effectiveness cool by that much.
     [[nodiscard]] std::optional<Fraction> serving(double effectiveness) const {
-        const auto air = air_from_wet_bulb(
-            start, from_si<Temperature>(in_kelvin(start) - least_cooling() / effectiveness), pressure);
-        return air ? std::optional{from_si<Fraction>(
-                         std::floor(100.0 * in_si(air.value().relative_humidity)) / 100.0)}
-                   : std::nullopt;
+        const auto humidity =
+            serving_humidity(start, from_si<Fraction>(effectiveness), pressure, view.margins);
+        return humidity ? std::optional{rounded_down(humidity.value(), view.margins.humidity_step)}
+                        : std::nullopt;
     }
 };
 
@@ -168,11 +174,11 @@ AbsolutePressure pressure_of(const VisitWeather& weather) {
 }
 
 std::optional<CutOff> cut_off_of(const RuleInputs& inputs, const TimerView& view) {
-    if (!view.settings.start_temperature || !view.settings.humidity_cut_off || view.banks.empty()) {
+    if (!view.settings().start_temperature || !view.settings().humidity_cut_off || view.banks.empty()) {
         return std::nullopt;
     }
-    CutOff cut_off{view, view.settings.start_temperature->value(), view.settings.humidity_cut_off->value(),
-                   pressure_of(inputs.advice.weather)};
+    CutOff cut_off{view, view.settings().start_temperature->value(),
+                   view.settings().humidity_cut_off->value(), pressure_of(inputs.advice.weather)};
     for (const auto* bank : view.banks) {
         const auto pad = effectiveness_of(inputs.file, inputs.advice.weather, *bank);
         if (pad.origin == Origin::assumed || in_si(pad.value) <= 0.0) {
@@ -206,7 +212,7 @@ Finding cut_off_finding(const CutOff& cut_off, const char* rule, Severity severi
                         Fraction serving) {
     auto finding = finding_on(cut_off.view, nullptr, rule, severity);
     finding.remedy = {WF_TEXT("Set the humidity cut-off to %1."), {any(serving)}};
-    finding.source = cut_off_source;
+    finding.source = limit_source(cut_off.view.margins, {Limit::least_cooling}, cut_off_source);
     finding.values = {{"humidity_cut_off", any(cut_off.humidity)},
                       {"start_temperature", any(cut_off.start)},
                       {"cooling_at_cut_off", any(from_si<TemperatureDifference>(cooling))},
@@ -221,7 +227,7 @@ std::vector<Finding> humidity_cut_off_useless(const RuleInputs& inputs) {
     for (const auto& cut_off : cut_offs(inputs)) {
         const auto depression = cut_off.depression(in_si(cut_off.humidity));
         const auto serving = cut_off.serving(cut_off.best);
-        if (!depression || !serving || cut_off.best_upper * *depression >= least_cooling()) {
+        if (!depression || !serving || cut_off.best_upper * *depression >= cut_off.least_cooling()) {
             continue;
         }
         const double cooling = cut_off.best * *depression;
@@ -245,7 +251,7 @@ std::vector<Finding> humidity_cut_off_early(const RuleInputs& inputs) {
         const auto depression_above = cut_off.depression(above);
         const auto serving = cut_off.serving(cut_off.worst);
         if (!depression || !depression_above || !serving ||
-            cut_off.worst_lower * *depression_above < least_cooling()) {
+            cut_off.worst_lower * *depression_above < cut_off.least_cooling()) {
             continue;
         }
         const double cooling = cut_off.worst * *depression;

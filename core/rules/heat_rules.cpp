@@ -49,7 +49,7 @@ HumiditySensors humidity_sensors_of(const House& house) {
 std::vector<TimerView> timers_with_cut_off(const RuleInputs& inputs) {
     std::vector<TimerView> views;
     for (const auto& view : timers_with_settings(inputs)) {
-        if (view.timer.kind == TimerKind::trimmed && view.settings.humidity_cut_off) {
+        if (view.can_hold(TemplateKey::humidity_cut_off) && view.settings().humidity_cut_off) {
             views.push_back(view);
         }
     }
@@ -71,8 +71,8 @@ Finding stops_in_heat(const TimerView& view, Temperature outside, Fraction humid
                   WF_TEXT("Raise the humidity cut-off above %1, or leave it off: in such heat no humidity "
                           "may stop the pads."),
                   {any(humidity)}};
-    finding.source = cut_off_source;
-    finding.values = {{"humidity_cut_off", any(view.settings.humidity_cut_off->value())},
+    finding.source = limit_source(view.margins, {Limit::hot_outside}, cut_off_source);
+    finding.values = {{"humidity_cut_off", any(view.settings().humidity_cut_off->value())},
                       {"outside", any(outside)},
                       {"humidity_outside", any(humidity)}};
     return finding;
@@ -81,24 +81,25 @@ Finding stops_in_heat(const TimerView& view, Temperature outside, Fraction humid
 }  // namespace
 
 std::vector<Finding> cut_off_stops_pads_in_heat(const RuleInputs& inputs) {
-    const auto hot = CycleMargins{}.hot_outside;
+    const auto& margins = inputs.advice.margins;
+    const auto hot = margins.hot_outside;
     const auto& weather = inputs.advice.weather;
     std::vector<Finding> findings;
     if (!humidity_sensors_of(inputs.file.house).only_outside()) {
         return findings;
     }
     for (const auto& view : timers_with_cut_off(inputs)) {
-        const auto cut_off = view.settings.humidity_cut_off->value();
+        const auto cut_off = view.settings().humidity_cut_off->value();
         const auto stops = [&](Temperature outside, Fraction humidity) {
             return in_kelvin(outside) >= in_kelvin(hot) - rounding && humidity > cut_off;
         };
         const auto part =
             weather.day
-                ? part_of(*weather.day,
+                ? part_of(*weather.day, margins,
                           [&](int, const AirAt& air) { return stops(air.dry_bulb, air.relative_humidity); })
                 : std::nullopt;
         if (part) {
-            const auto air = air_at(*weather.day, part->at);
+            const auto air = air_at(*weather.day, part->at, margins);
             const double pad =
                 in_si(best_pad(inputs, view).value_or(from_si<Fraction>(assumed_effectiveness)));
             const auto lost =
@@ -151,7 +152,7 @@ std::optional<Fraction> shuts_itself_off(const RuleInputs& inputs, const TimerVi
         return std::nullopt;
     }
     const auto own = own_humidity(inputs, view, sensors);
-    return own && *own > view.settings.humidity_cut_off->value() ? own : std::nullopt;
+    return own && *own > view.settings().humidity_cut_off->value() ? own : std::nullopt;
 }
 
 }  // namespace
@@ -163,7 +164,7 @@ std::vector<Finding> cut_off_below_own_humidity(const RuleInputs& inputs) {
         if (!own) {
             continue;
         }
-        const auto cut_off = view.settings.humidity_cut_off->value();
+        const auto cut_off = view.settings().humidity_cut_off->value();
         auto finding = finding_on(view, nullptr, "cut-off-below-own-humidity", Severity::harm);
         finding.message = {
             WF_TEXT("The humidity sensor hangs in the house, where wet pads make about %1, above the cut-off "
@@ -189,7 +190,7 @@ std::vector<Finding> cut_off_by_unfit_sensor(const RuleInputs& inputs) {
         if (shuts_itself_off(inputs, view)) {
             continue;
         }
-        const auto cut_off = any(view.settings.humidity_cut_off->value());
+        const auto cut_off = any(view.settings().humidity_cut_off->value());
         auto finding = finding_on(view, nullptr, "cut-off-by-unfit-sensor", Severity::note);
         if (!sensors.inside()) {
             finding.message = {WF_TEXT("Pads stop above %1 humidity, but no humidity sensor is described: in "
@@ -222,11 +223,11 @@ namespace {
 /// What keeps a timer's pads off at that time in that air, as words; the first that does.
 std::optional<Message> barred_by(const TimerView& view, const HumiditySensors& sensors, int minute,
                                  Temperature outside, Fraction humidity) {
-    const auto& settings = view.settings;
+    const auto& settings = view.settings();
     if (view.on_time() && in_seconds(*view.on_time()) <= 0.0 && !view.can_climb()) {
         return WF_TEXT("an on-time of 0 s");
     }
-    if (view.timer.kind != TimerKind::trimmed) {
+    if (view.timer.kind != TimerKind::trimmed && !view.timer.controller) {
         return std::nullopt;
     }
     if (!view.pads_may_run_at(minute)) {
@@ -266,7 +267,7 @@ std::vector<Finding> pads_off_in_extreme_heat(const RuleInputs& inputs) {
         std::optional<Message> first;
         std::optional<PartOfDay> part;
         if (weather.day) {
-            part = part_of(*weather.day, [&](int minute, const AirAt& air) {
+            part = part_of(*weather.day, inputs.advice.margins, [&](int minute, const AirAt& air) {
                 const auto bar = extreme(air.dry_bulb)
                                      ? barred_by(view, sensors, minute, air.dry_bulb, air.relative_humidity)
                                      : std::nullopt;

@@ -41,7 +41,7 @@ int minutes_of(Duration time) {
 }
 
 std::vector<Hours> hours_of(const RuleInputs& inputs) {
-    const CycleMargins margins;
+    const auto& margins = inputs.advice.margins;
     std::vector<Hours> list;
     const auto& day = inputs.advice.weather.day;
     const auto& age = inputs.file.visit.conditions.bird_age_days;
@@ -50,10 +50,10 @@ std::vector<Hours> hours_of(const RuleInputs& inputs) {
     }
     for (const auto& view : timers_with_settings(inputs)) {
         const auto pad = best_pad(inputs, view);
-        if (!view.has_pad_hours() || !view.settings.start_temperature || !pad) {
+        if (!view.has_pad_hours() || !view.settings().start_temperature || !pad) {
             continue;
         }
-        const auto start = view.settings.start_temperature->value();
+        const auto start = view.settings().start_temperature->value();
         const auto helpful = helpful_hours(*day, start, *pad, margins);
         if (!helpful || helpful.value().when == HelpfulHours::When::never) {
             continue;
@@ -81,7 +81,7 @@ Missed missed_between(const Hours& hours, const DesignDay& day, int from, int to
         if (hours.view.pads_may_run_at((minute % minutes_of_day + minutes_of_day) % minutes_of_day)) {
             continue;
         }
-        const auto air = air_at(day, minute + minutes_of_day);
+        const auto air = air_at(day, minute + minutes_of_day, hours.view.margins);
         missed.minutes += 1;
         if (air.dry_bulb > missed.hottest) {
             missed.hottest = air.dry_bulb;
@@ -95,7 +95,7 @@ Missed missed_between(const Hours& hours, const DesignDay& day, int from, int to
 Finding missed_finding(const Hours& hours, const char* rule, const Missed& missed) {
     auto finding = finding_on(hours.view, nullptr, rule,
                               missed.minutes > clock_unsure ? Severity::harm : Severity::note);
-    finding.source = design_clock_source;
+    finding.source = design_clock_source(hours.view.margins);
     finding.values = {{"without_pads", any(of_minutes(missed.minutes))},
                       {"hottest_without_pads", any(missed.hottest)},
                       {"cooling_lost", any(missed.cooling)}};
@@ -140,7 +140,7 @@ std::vector<Finding> pad_hours_end_in_heat(const RuleInputs& inputs) {
                 ? Message{WF_TEXT("Pad hours end at %1, but on the design day it is at or above the start "
                                   "temperature of %2 long after: %3 without pads, at up to %4 outside, up to "
                                   "%5 hotter than need be."),
-                          {hours.view.settings.pad_hours_to->since_midnight(), any(hours.start),
+                          {hours.view.settings().pad_hours_to->since_midnight(), any(hours.start),
                            any(of_minutes(missed.minutes)), any(missed.hottest), any(missed.cooling)}}
                 : too_close(hours, missed);
         finding.remedy = open_hours(hours);
@@ -163,7 +163,7 @@ std::vector<Finding> pad_hours_begin_in_heat(const RuleInputs& inputs) {
                 ? Message{WF_TEXT("Pad hours begin at %1, but on the design day it is at or above the start "
                                   "temperature of %2 long before: %3 without pads, at up to %4 outside, up "
                                   "to %5 hotter than need be."),
-                          {hours.view.settings.pad_hours_from->since_midnight(), any(hours.start),
+                          {hours.view.settings().pad_hours_from->since_midnight(), any(hours.start),
                            any(of_minutes(missed.minutes)), any(missed.hottest), any(missed.cooling)}}
                 : too_close(hours, missed);
         finding.remedy = open_hours(hours);
@@ -190,11 +190,11 @@ Dry dry_after(const RuleInputs& inputs, const Hours& hours, int end) {
         if (start == nullptr || !weather.test) {
             return {false, std::nullopt};
         }
-        const auto rates =
-            rates_from_timings(start->wet_through - advice->question->fill, start->dry_out, start->fans_on);
+        const auto rates = rates_from_timings(start->wet_through - advice->question->fill, start->dry_out,
+                                              start->fans_on, hours.view.margins.constant_share);
         const auto takes = rates ? dry_down(rates.value(), *weather.test,
                                             effectiveness_of(inputs.file, weather, *bank).value, *weather.day,
-                                            of_minutes(end))
+                                            of_minutes(end), hours.view.margins)
                                  : rates.error();
         if (!takes) {
             return {false, std::nullopt};
@@ -209,12 +209,12 @@ Dry dry_after(const RuleInputs& inputs, const Hours& hours, int end) {
 
 /// The end of the hours, on the side after the hottest hour.
 int end_of(const Hours& hours) {
-    const int to = hours.view.settings.pad_hours_to->minutes;
+    const int to = hours.view.settings().pad_hours_to->minutes;
     return to < hours.hottest ? to + minutes_of_day : to;
 }
 
 int begin_of(const Hours& hours) {
-    const int from = hours.view.settings.pad_hours_from->minutes;
+    const int from = hours.view.settings().pad_hours_from->minutes;
     return from > hours.hottest ? from - minutes_of_day : from;
 }
 
@@ -225,7 +225,7 @@ bool lets_pads_run_at_hottest(const Hours& hours) {
 }  // namespace
 
 std::vector<Finding> pad_hours_into_night(const RuleInputs& inputs) {
-    const auto night = CycleMargins{}.night;
+    const auto night = inputs.advice.margins.night;
     std::vector<Finding> findings;
     for (const auto& hours : hours_of(inputs)) {
         const int end = end_of(hours);
@@ -240,7 +240,7 @@ std::vector<Finding> pad_hours_into_night(const RuleInputs& inputs) {
             continue;
         }
         auto finding = finding_on(hours.view, nullptr, "pad-hours-into-night", Severity::waste);
-        const auto to = hours.view.settings.pad_hours_to->since_midnight();
+        const auto to = hours.view.settings().pad_hours_to->since_midnight();
         const auto stops_helping = clock(hours.helpful_to);
         const auto extra_wet = any(of_minutes(extra));
         if (stays_wet) {
@@ -261,7 +261,7 @@ std::vector<Finding> pad_hours_into_night(const RuleInputs& inputs) {
         }
         finding.remedy = {WF_TEXT("End the pad hours at %1, so that pads dry once a day."),
                           {clock(quarter_after(hours.helpful_to))}};
-        finding.source = night_source;
+        finding.source = limit_source(hours.view.margins, {Limit::night}, night_source);
         finding.values = {{"pad_hours_to", to}, {"stops_helping", stops_helping}, {"extra_wet", extra_wet}};
         findings.push_back(std::move(finding));
     }
@@ -276,9 +276,10 @@ std::vector<Finding> pad_hours_begin_early(const RuleInputs& inputs) {
         if (hours.always || !lets_pads_run_at_hottest(hours) || extra <= clock_unsure) {
             continue;
         }
-        const auto outside = air_at(*inputs.advice.weather.day, begin + minutes_of_day).dry_bulb;
+        const auto outside =
+            air_at(*inputs.advice.weather.day, begin + minutes_of_day, hours.view.margins).dry_bulb;
         auto finding = finding_on(hours.view, nullptr, "pad-hours-begin-early", Severity::waste);
-        const auto from = hours.view.settings.pad_hours_from->since_midnight();
+        const auto from = hours.view.settings().pad_hours_from->since_midnight();
         finding.message = {
             WF_TEXT("Pads may run from %1 on, %2 before they begin to help on the design day: it is %3 "
                     "outside, and birds' heat alone can call for pads in damp morning air."),
@@ -295,8 +296,8 @@ std::vector<Finding> pad_hours_begin_early(const RuleInputs& inputs) {
 std::vector<Finding> pad_hours_empty(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_with_settings(inputs)) {
-        const auto& from = view.settings.pad_hours_from;
-        if (view.timer.kind != TimerKind::trimmed || !from || from != view.settings.pad_hours_to) {
+        const auto& from = view.settings().pad_hours_from;
+        if (!view.can_hold(TemplateKey::pad_hours_from) || !from || from != view.settings().pad_hours_to) {
             continue;
         }
         auto finding = finding_on(view, nullptr, "pad-hours-empty", Severity::note);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <algorithm>
 
-#include "rules/timer_view.h"
+#include "rules/design_clock.h"
 
 namespace wetfront {
 namespace {
@@ -14,6 +14,7 @@ struct Saving {
     Duration period;
     Duration pumping;              ///< less in every hour
     std::optional<Volume> pumped;  ///< less in every hour; none unless the flow of every pump was measured
+    std::optional<Duration> called_for;  ///< on the design day; none where that is not known
 };
 
 std::optional<VolumeFlow> measured_flow(const TimerView& view, const VisitWater& water) {
@@ -29,14 +30,18 @@ std::optional<VolumeFlow> measured_flow(const TimerView& view, const VisitWater&
     return view.timer.pumps.empty() ? std::nullopt : std::optional{total};
 }
 
-std::optional<Saving> saving_of_cycle(const TimerView& view, const VisitWater& water) {
+std::optional<Saving> saving_of_cycle(const RuleInputs& inputs, const TimerView& view) {
     const auto period = view.advised_in_cycle(Setting::period);
     const auto base = view.advised_in_cycle(Setting::base_on_time);
     if (!period || !base || at_least(*base, *period)) {
         return std::nullopt;
     }
-    Saving saving{*base, *period, seconds(an_hour * (1.0 - in_seconds(*base) / in_seconds(*period))), {}};
-    if (const auto flow = measured_flow(view, water)) {
+    Saving saving{*base,
+                  *period,
+                  seconds(an_hour * (1.0 - in_seconds(*base) / in_seconds(*period))),
+                  {},
+                  called_for(inputs, view)};
+    if (const auto flow = measured_flow(view, inputs.advice.water)) {
         saving.pumped = *flow * saving.pumping;
     }
     return saving;
@@ -44,7 +49,7 @@ std::optional<Saving> saving_of_cycle(const TimerView& view, const VisitWater& w
 
 /// Running without rest is intended, is all that this timer can do, or is what the advice comes to.
 bool nothing_to_change(const TimerView& view) {
-    const auto& intended = view.settings.continuous_intended;
+    const auto& intended = view.settings().continuous_intended;
     const bool only_way = view.timer.kind == TimerKind::on_demand && !intended;
     return intended.value_or(false) || only_way || view.no_cycle_fits();
 }
@@ -53,7 +58,7 @@ Severity severity_of(const TimerView& view, const std::optional<Saving>& saving)
     if (nothing_to_change(view)) {
         return Severity::note;
     }
-    if (view.settings.continuous_intended) {
+    if (view.settings().continuous_intended) {
         return Severity::fault;
     }
     return saving ? Severity::waste : Severity::note;
@@ -73,7 +78,7 @@ Message cause(const TimerView& view) {
         {any(*view.ceiling()), any(*view.period())}};
 }
 
-Message what_a_cycle_saves(const Saving& saving) {
+Message saved_in_an_hour(const Saving& saving) {
     if (saving.pumped) {
         return {
             WF_TEXT("a cycle of %1 in %2 cools the same with %3 less pumping in every hour, %4 of water"),
@@ -83,13 +88,28 @@ Message what_a_cycle_saves(const Saving& saving) {
             {any(saving.base), any(saving.period), any(saving.pumping, Scale::coarse)}};
 }
 
+Message what_a_cycle_saves(const Saving& saving) {
+    if (!saving.called_for) {
+        return saved_in_an_hour(saving);
+    }
+    const auto pumping = any(to_the_minute(in_a_day(saving.pumping, *saving.called_for)));
+    if (saving.pumped) {
+        return {WF_TEXT("%1; on the design day, with pads called for during %2, up to %3 less pumping and %4 "
+                        "less water"),
+                {saved_in_an_hour(saving), any(*saving.called_for), pumping,
+                 any(in_a_day(*saving.pumped, *saving.called_for))}};
+    }
+    return {WF_TEXT("%1; on the design day, with pads called for during %2, up to %3 less pumping"),
+            {saved_in_an_hour(saving), any(*saving.called_for), pumping}};
+}
+
 Message consequence(const TimerView& view, const std::optional<Saving>& saving) {
-    if (view.settings.continuous_intended.value_or(false)) {
+    if (view.settings().continuous_intended.value_or(false)) {
         return WF_TEXT("that is what is wanted here");
     }
     if (view.timer.kind == TimerKind::on_demand) {
-        return view.settings.continuous_intended ? Message{WF_TEXT("a cycle was wanted here")}
-                                                 : Message{WF_TEXT("no cycle would cool better")};
+        return view.settings().continuous_intended ? Message{WF_TEXT("a cycle was wanted here")}
+                                                   : Message{WF_TEXT("no cycle would cool better")};
     }
     if (view.no_cycle_fits()) {
         return WF_TEXT("no cycle keeps these pads wet, and running without rest is what is advised");
@@ -97,7 +117,7 @@ Message consequence(const TimerView& view, const std::optional<Saving>& saving) 
     if (saving) {
         return what_a_cycle_saves(*saving);
     }
-    if (view.settings.continuous_intended) {
+    if (view.settings().continuous_intended) {
         return WF_TEXT("a cycle was wanted here");
     }
     return WF_TEXT("whether a cycle cools the same is not known, because readings are missing");
@@ -138,6 +158,14 @@ std::vector<NamedValue> values(const TimerView& view, const std::optional<Saving
         if (saving->pumped) {
             values.push_back({"water_not_pumped_per_hour", any(*saving->pumped)});
         }
+        if (saving->called_for) {
+            values.push_back({"called_for_per_day", any(*saving->called_for)});
+            values.push_back({"pumping_saved_per_day", any(in_a_day(saving->pumping, *saving->called_for))});
+            if (saving->pumped) {
+                values.push_back(
+                    {"water_not_pumped_per_day", any(in_a_day(*saving->pumped, *saving->called_for))});
+            }
+        }
     }
     return values;
 }
@@ -158,7 +186,7 @@ std::vector<Finding> pump_never_rests(const RuleInputs& inputs) {
         if (!never_rests(view)) {
             continue;
         }
-        const auto saving = saving_of_cycle(view, inputs.advice.water);
+        const auto saving = saving_of_cycle(inputs, view);
         const auto severity = severity_of(view, saving);
         auto finding = finding_on(view, nullptr, "pump-never-rests", severity);
         finding.message = {WF_TEXT("%1; %2."), {cause(view), consequence(view, saving)}};

@@ -16,7 +16,7 @@ constexpr int minutes_of_day = 1440;
 std::vector<TimerView> timers_that_rinse(const RuleInputs& inputs) {
     std::vector<TimerView> views;
     for (const auto& view : timers_with_settings(inputs)) {
-        if (view.timer.kind == TimerKind::trimmed) {
+        if (view.can_hold(TemplateKey::rinse_length)) {
             views.push_back(view);
         }
     }
@@ -51,10 +51,10 @@ std::optional<FromDry> slowest_from_dry(const TimerView& view, const VisitTiming
 std::vector<Finding> rinse_below_wet_through(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_that_rinse(inputs)) {
-        const auto& length = view.settings.rinse_length;
+        const auto& length = view.settings().rinse_length;
         const auto slowest = slowest_from_dry(view, inputs.timings);
         if (!length || !slowest || view.always_on() || at_least(length->value(), slowest->takes) ||
-            (in_seconds(length->value()) <= 0.0 && !view.settings.rinse_at)) {
+            (in_seconds(length->value()) <= 0.0 && !view.settings().rinse_at)) {
             continue;
         }
         auto finding = finding_on(view, slowest->bank, "rinse-below-wet-through", Severity::waste);
@@ -79,23 +79,23 @@ std::vector<Finding> rinse_below_wet_through(const RuleInputs& inputs) {
 std::vector<Finding> rinse_outside_pad_hours(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_that_rinse(inputs)) {
-        const auto& at = view.settings.rinse_at;
+        const auto& at = view.settings().rinse_at;
         if (!at || !view.has_pad_hours() || view.pads_may_run_at(at->minutes)) {
             continue;
         }
         const int wait =
-            (view.settings.pad_hours_from->minutes - at->minutes + minutes_of_day) % minutes_of_day;
+            (view.settings().pad_hours_from->minutes - at->minutes + minutes_of_day) % minutes_of_day;
         const auto waits = seconds(60.0 * wait);
         auto finding = finding_on(view, nullptr, "rinse-outside-pad-hours", Severity::waste);
         finding.message = {
             WF_TEXT("The rinse at %1 lies outside the pad hours, %2 before they begin at %3: it is left out, "
                     "or the pads are dry again when they are needed."),
-            {at->since_midnight(), any(waits), view.settings.pad_hours_from->since_midnight()}};
+            {at->since_midnight(), any(waits), view.settings().pad_hours_from->since_midnight()}};
         finding.remedy = {WF_TEXT("Rinse when pad hours begin, at %1."),
-                          {view.settings.pad_hours_from->since_midnight()}};
+                          {view.settings().pad_hours_from->since_midnight()}};
         finding.source = common_practice;
         finding.values = {{"rinse_at", at->since_midnight()},
-                          {"pad_hours_from", view.settings.pad_hours_from->since_midnight()},
+                          {"pad_hours_from", view.settings().pad_hours_from->since_midnight()},
                           {"before_pad_hours", any(waits)}};
         findings.push_back(std::move(finding));
     }
@@ -109,12 +109,12 @@ std::vector<Finding> rinse_before_heat(const RuleInputs& inputs) {
         return findings;
     }
     for (const auto& view : timers_that_rinse(inputs)) {
-        const auto& at = view.settings.rinse_at;
-        const auto& start = view.settings.start_temperature;
+        const auto& at = view.settings().rinse_at;
+        const auto& start = view.settings().start_temperature;
         if (!at || !start) {
             continue;
         }
-        const auto outside = air_at(*day, at->minutes).dry_bulb;
+        const auto outside = air_at(*day, at->minutes, view.margins).dry_bulb;
         const TemperatureDifference below = start->value() - outside;
         if (in_si(below) <= 0.0) {
             continue;
@@ -127,7 +127,7 @@ std::vector<Finding> rinse_before_heat(const RuleInputs& inputs) {
         finding.remedy = WF_TEXT(
             "Rinse at the first call for pads, or at the hour from which the design day is warm "
             "enough.");
-        finding.source = design_clock_source;
+        finding.source = design_clock_source(view.margins);
         finding.values = {
             {"rinse_at", at->since_midnight()}, {"outside", any(outside)}, {"below", any(below)}};
         findings.push_back(std::move(finding));
@@ -137,14 +137,14 @@ std::vector<Finding> rinse_before_heat(const RuleInputs& inputs) {
 
 std::vector<Finding> rinse_on_young_birds(const RuleInputs& inputs) {
     const auto& age = inputs.file.visit.conditions.bird_age_days;
-    const double older = CycleMargins{}.older_birds_days;
+    const double older = inputs.advice.margins.older_birds_days;
     std::vector<Finding> findings;
     if (!age || *age >= older) {
         return findings;
     }
     for (const auto& view : timers_that_rinse(inputs)) {
-        const auto& length = view.settings.rinse_length;
-        if (!view.settings.rinse_at || !length || in_seconds(length->value()) <= 0.0) {
+        const auto& length = view.settings().rinse_length;
+        if (!view.settings().rinse_at || !length || in_seconds(length->value()) <= 0.0) {
             continue;
         }
         auto finding = finding_on(view, nullptr, "rinse-on-young-birds",
@@ -152,11 +152,11 @@ std::vector<Finding> rinse_on_young_birds(const RuleInputs& inputs) {
         finding.message = {
             WF_TEXT("Every day at %1 pads are wetted for %2, whatever the temperature, with birds of %3 "
                     "days: wet, moving air chills birds younger than %4 days."),
-            {view.settings.rinse_at->since_midnight(), any(length->value()),
+            {view.settings().rinse_at->since_midnight(), any(length->value()),
              static_cast<int>(std::floor(*age)), static_cast<int>(std::lround(older))}};
         finding.remedy = {WF_TEXT("Switch the rinse off until the birds are %1 days old."),
                           {static_cast<int>(std::lround(older))}};
-        finding.source = common_practice;
+        finding.source = limit_source(view.margins, {Limit::older_birds}, common_practice);
         finding.values = {{"rinse_length", any(length->value())}};
         findings.push_back(std::move(finding));
     }

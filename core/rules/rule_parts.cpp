@@ -18,16 +18,6 @@ Finding finding_about(const PadBank* bank, const char* rule, Severity severity) 
     return finding;
 }
 
-std::vector<const PadBank*> banks_of(const House& house, const Pump& pump) {
-    std::vector<const PadBank*> banks;
-    for (const auto& bank : house.banks) {
-        if (bank.pump == pump.id) {
-            banks.push_back(&bank);
-        }
-    }
-    return banks;
-}
-
 std::optional<Length> length_of(const std::vector<const PadBank*>& banks) {
     auto sum = from_si<Length>(0.0);
     for (const auto* bank : banks) {

@@ -15,8 +15,6 @@ inline constexpr const char* common_practice = "common practice, no source";
 /// About that bank, or where none is given about the house or what the message names.
 [[nodiscard]] Finding finding_about(const PadBank* bank, const char* rule, Severity severity);
 
-[[nodiscard]] std::vector<const PadBank*> banks_of(const House& house, const Pump& pump);
-
 /// Length of all these pads; none where one is not known or there are none.
 [[nodiscard]] std::optional<Length> length_of(const std::vector<const PadBank*>& banks);
 

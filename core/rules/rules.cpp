@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "records/setting_ranges.h"
 #include "rules/bank_against_bank.h"
 #include "rules/circulation_rules.h"
 #include "rules/entered_timings.h"
@@ -10,12 +11,15 @@
 #include "rules/guidance_rules.h"
 #include "rules/header_rules.h"
 #include "rules/heat_rules.h"
+#include "rules/limit_rules.h"
 #include "rules/pad_hours_rules.h"
 #include "rules/pad_rules.h"
 #include "rules/rinse_rules.h"
+#include "rules/setting_range_rules.h"
 #include "rules/single_settings.h"
 #include "rules/sump_rules.h"
 #include "rules/temperature_rules.h"
+#include "rules/timer_view.h"
 #include "rules/trim_rules.h"
 #include "rules/water_need.h"
 #include "rules/water_quality_rules.h"
@@ -24,6 +28,7 @@ namespace wetfront {
 
 const std::vector<Rule>& all_rules() {
     static const std::vector<Rule> rules{
+        {"limits-unusable", limits_unusable},
         {"pads-off-in-extreme-heat", pads_off_in_extreme_heat},
         {"pad-hours-end-in-heat", pad_hours_end_in_heat},
         {"pad-hours-begin-in-heat", pad_hours_begin_in_heat},
@@ -61,6 +66,8 @@ const std::vector<Rule>& all_rules() {
         {"review-off-period", review_off_period},
         {"cut-off-by-unfit-sensor", cut_off_by_unfit_sensor},
         {"pad-hours-empty", pad_hours_empty},
+        {"setting-out-of-range", setting_out_of_range, true},
+        {"setting-not-on-controller", setting_not_on_controller},
         {"setting-off-resolution", setting_off_resolution},
         {"rests-against-intent", rests_against_intent},
         {"start-temperature-high", start_temperature_high},
@@ -98,22 +105,58 @@ const std::vector<Rule>& all_rules() {
         {"pad-pressure-drop-low", pad_pressure_drop_low},
         {"house-static-pressure-high", house_static_pressure_high},
         {"air-speed-below-500", air_speed_below_500},
+        {"on-times-without-fill", on_times_without_fill},
         {"pad-not-dry-at-start", pad_not_dry_at_start},
         {"flow-disagrees-with-timing", flow_disagrees_with_timing},
         {"flow-methods-disagree", flow_methods_disagree},
         {"flow-unsure", flow_unsure},
         {"fans-mixed", fans_mixed},
+        {"limits-less-safe", limits_less_safe},
     };
     return rules;
 }
 
+namespace {
+
+bool speaks_of_on_times(const Finding& finding) {
+    return std::ranges::any_of(finding.values, [](const auto& value) {
+        return value.name == "base_on_time" || value.name == "on_time_ceiling" ||
+               value.name == "shortest_run" || value.name == "longest_run" || value.name == "shown_on_time";
+    });
+}
+
+// Rules speak of the pump's runs; who has to enter them counts otherwise.
+void say_how_it_counts(std::vector<Finding>& findings, const TimerView& view) {
+    const auto [shortest, longest] = *view.runs->fill;
+    const auto less = shortest == longest
+                          ? Message{"%1", {any(shortest)}}
+                          : Message{WF_TEXT("%1 (base) or %2 (ceiling)"), {any(shortest), any(longest)}};
+    for (auto& finding : findings) {
+        if (finding.timer == view.timer.id && speaks_of_on_times(finding)) {
+            finding.remedy = {WF_TEXT("%1 On-times here count from pump start; this controller counts from a "
+                                      "full header: enter %2 less."),
+                              {std::move(finding.remedy), less}};
+        }
+    }
+}
+
+}  // namespace
+
 std::vector<Finding> check(const VisitFile& file, const VisitTimings& timings, const Advice& advice,
                            WhichSettings which) {
     const auto& settings = which == WhichSettings::found ? file.visit.found : file.visit.left;
-    const RuleInputs inputs{file, timings, advice, settings};
+    std::vector<TimerSettings> usual;
+    std::ranges::transform(settings, std::back_inserter(usual), without_unusual);
+    const RuleInputs as_read{file, timings, advice, settings};
+    const RuleInputs to_judge{file, timings, advice, usual};
     std::vector<Finding> findings;
     for (const auto& rule : all_rules()) {
-        std::ranges::move(rule.check(inputs), std::back_inserter(findings));
+        std::ranges::move(rule.check(rule.as_read ? as_read : to_judge), std::back_inserter(findings));
+    }
+    for (const auto& view : timers_with_settings(to_judge)) {
+        if (view.runs && view.runs->fill) {
+            say_how_it_counts(findings, view);
+        }
     }
     std::ranges::stable_sort(findings, std::greater{}, &Finding::severity);
     return findings;

@@ -15,13 +15,16 @@ struct RuleInputs {
     const VisitFile& file;
     const VisitTimings& timings;
     const Advice& advice;
-    const std::vector<TimerSettings>& settings;  ///< found or left
+    const std::vector<TimerSettings>& settings;  ///< found or left; Rule::as_read says how much of them
 };
 
 /// One rule: a pure function from inputs to findings (none, or one for each timer or bank that it holds for).
 struct Rule {
     const char* id;  ///< "pump-never-rests"; stable, in files
     std::vector<Finding> (*check)(const RuleInputs&);
+    /// Is given settings as somebody read them. All others are given them without what lies outside its usual
+    /// range: no rule judges a number that was hardly read right.
+    bool as_read = false;
 };
 
 /// Every rule, in the order of the catalogue. Static storage.
@@ -43,8 +46,9 @@ enum class WhichSettings { found, left };
 /// The base on-time, or a ceiling to which a trim row can lengthen it, is not below the period; or the timer
 /// is on demand. Note where continuous running is intended, where no cycle fits, or where that is not known;
 /// fault where a cycle was intended (unless none fits); waste otherwise, with what the advised cycle saves in
-/// an hour: pumping, and water pumped where the flow of every pump of the timer was measured. Needs period
-/// and base on-time; for trimming the ceiling and a row that adds time.
+/// an hour: pumping, and water pumped where the flow of every pump of the timer was measured; where the
+/// design day is known hour by hour, in that day too. Needs period and base on-time; for trimming the ceiling
+/// and a row that adds time.
 [[nodiscard]] std::vector<Finding> pump_never_rests(const RuleInputs& inputs);
 
 /// The longest timed run (ceiling; on-time of a fixed-interval timer) is below the wet-through time of the

@@ -3,7 +3,7 @@
 
 #include "cycle/bank_cycle.h"
 #include "pad/wetting_column.h"
-#include "rules/timer_view.h"
+#include "rules/design_clock.h"
 
 // Rules about the length of a run: does water reach the far end, and is a dry pad wet there when the run
 // ends.
@@ -37,9 +37,9 @@ std::optional<TimedBank> slowest_to_wet(const TimerView& view, const VisitTiming
 
 /// The rinse of a timer, where one runs: none where pad hours keep it off.
 std::optional<Duration> rinse_of(const TimerView& view) {
-    const auto& at = view.settings.rinse_at;
-    const auto& length = view.settings.rinse_length;
-    if (view.timer.kind != TimerKind::trimmed || !length || (at && !view.pads_may_run_at(at->minutes))) {
+    const auto& at = view.settings().rinse_at;
+    const auto& length = view.settings().rinse_length;
+    if (!view.can_hold(TemplateKey::rinse_length) || !length || (at && !view.pads_may_run_at(at->minutes))) {
         return std::nullopt;
     }
     return length->value();
@@ -61,8 +61,8 @@ std::optional<int> run_that_drips(const TimerView& view, const PadBank& pads, co
         return std::nullopt;
     }
     const auto supplied = *on - bank.fill->mean;
-    const auto calibrated =
-        rates_from_timings(bank.wetting->mean, bank.dry_out->mean, bank.fans_ran_during_wet_through);
+    const auto calibrated = rates_from_timings(bank.wetting->mean, bank.dry_out->mean,
+                                               bank.fans_ran_during_wet_through, view.margins.constant_share);
     if (!calibrated || in_seconds(supplied) <= 0.0) {
         return std::nullopt;
     }
@@ -135,14 +135,21 @@ double dry_share_of(const VisitWater& water, const PadBank& bank, Duration on, D
     return 1.0 - (supplied != nullptr && supplied->filling ? reached_share(*supplied->filling, time) : time);
 }
 
-Finding fill_not_reached(const TimerView& view, const VisitWater& water, const PadBank& bank, Duration on,
+Finding fill_not_reached(const RuleInputs& inputs, const TimerView& view, const PadBank& bank, Duration on,
                          const TimingResult& fill) {
     auto finding = finding_on(view, &bank, "base-below-fill", Severity::fault);
-    const auto dry_share = from_si<Fraction>(dry_share_of(water, bank, on, fill.mean));
-    finding.message = view.at_shortest_run(
-        {WF_TEXT("Water needs %1 to reach the far end of %2, but a run lasts %3: in every period about "
-                 "%4 of this pad gets no water at all."),
-         {any(fill.mean), view.name(bank), any(on), any(dry_share)}});
+    const auto dry_share = from_si<Fraction>(dry_share_of(inputs.advice.water, bank, on, fill.mean));
+    Message what{
+        WF_TEXT("Water needs %1 to reach the far end of %2, but a run lasts %3: in every period about "
+                "%4 of this pad gets no water at all."),
+        {any(fill.mean), view.name(bank), any(on), any(dry_share)}};
+    const auto dry_a_day = called_for(inputs, view);
+    if (dry_a_day) {
+        what = {
+            WF_TEXT("%1 On the design day that far end is dry for all the %2 in which pads are called for."),
+            {std::move(what), any(*dry_a_day)}};
+    }
+    finding.message = view.at_shortest_run(std::move(what));
     const auto advised = view.advised_in_cycle(Setting::base_on_time);
     if (advised && at_least(*advised, fill.mean)) {
         finding.remedy = {WF_TEXT("Set the on-time to %1 in the advised period of %2."),
@@ -158,6 +165,9 @@ Finding fill_not_reached(const TimerView& view, const VisitWater& water, const P
     finding.source = own_reading;
     finding.values = run_values(name_of_shortest(view), on, "fill", fill);
     finding.values.push_back({"dry_share", any(dry_share)});
+    if (dry_a_day) {
+        finding.values.push_back({"dry_per_day", any(*dry_a_day)});
+    }
     return finding;
 }
 
@@ -169,7 +179,7 @@ Message ceiling_message(const TimerView& view, const TimedBank& slowest, Duratio
         return {WF_TEXT("The longest timed run of %1 is shorter than the %2 that %3 needs from dry, so only "
                         "the rinse "
                         "of %4 wets its far end."),
-                {any(longest), wet_through, name, any(view.settings.rinse_length->value())}};
+                {any(longest), wet_through, name, any(view.settings().rinse_length->value())}};
     }
     if (const auto rinse = rinse_of(view); drips_in && *drips_in == 1 && rinse) {
         return {WF_TEXT("The longest timed run of %1 is shorter than the %2 that %3 needs from dry: only the "
@@ -192,14 +202,14 @@ Message ceiling_message(const TimerView& view, const TimedBank& slowest, Duratio
 
 /// A ceiling that long leaves the pump its rest in the period that is set.
 bool leaves_rest(const TimerView& view, Duration ceiling) {
-    return view.period() && at_least(*view.period() - CycleMargins{}.least_rest, ceiling);
+    return view.period() && at_least(*view.period() - view.margins.least_rest, ceiling);
 }
 
 /// What already wets the pads is kept.
 Message keep_wetting(const TimerView& view, const TimingResult& wet_through) {
     if (rinse_covers(view, wet_through.mean)) {
         return {WF_TEXT("Keep the rinse of %1: the pads have to be wet through before birds depend on them."),
-                {any(view.settings.rinse_length->value())}};
+                {any(view.settings().rinse_length->value())}};
     }
     return WF_TEXT(
         "Let the runs begin early enough for the pads to be wet through before birds depend on them.");
@@ -304,7 +314,7 @@ std::vector<Finding> base_below_fill(const RuleInputs& inputs) {
             }
             const auto& fill = *timed->fill;
             if (!at_least(*on, fill.mean)) {
-                findings.push_back(fill_not_reached(view, inputs.advice.water, *bank, *on, fill));
+                findings.push_back(fill_not_reached(inputs, view, *bank, *on, fill));
             } else if (!at_least(*on, fill.mean + fill.expanded)) {
                 auto finding = too_close_to_call(
                     view, *bank, "base-below-fill",

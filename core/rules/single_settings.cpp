@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cycle/template_steps.h"
 #include "rules/rule_parts.h"
 #include "rules/timer_view.h"
 
@@ -40,10 +41,10 @@ Message zero_message(const TimerView& view) {
             "The base on-time is 0 s and nothing lengthens it: the pump never runs, and the pads "
             "stay dry however hot it gets.");
     }
-    if (view.settings.review_interval) {
+    if (view.settings().review_interval) {
         return {WF_TEXT("The base on-time is 0 s: no run begins before trimming makes one, %1 after pads are "
                         "called for at the soonest."),
-                {any(view.settings.review_interval->value())}};
+                {any(view.settings().review_interval->value())}};
     }
     return WF_TEXT("The base on-time is 0 s: no run begins before trimming makes one.");
 }
@@ -107,7 +108,7 @@ std::vector<Finding> ceiling_below_base(const RuleInputs& inputs) {
 }
 
 std::vector<Finding> rest_too_short(const RuleInputs& inputs) {
-    const auto least = CycleMargins{}.least_rest;
+    const auto least = inputs.advice.margins.least_rest;
     std::vector<Finding> findings;
     for (const auto& view : timers_with_settings(inputs)) {
         const auto longest = view.longest_run();
@@ -125,7 +126,8 @@ std::vector<Finding> rest_too_short(const RuleInputs& inputs) {
             {any(*longest), any(*period), any(rest), any(least), times_an_hour(*period), any(saved)}};
         finding.remedy = advised_cycle_or(
             view, {WF_TEXT("Leave a rest of at least %1, or let the pump run without rest."), {any(least)}});
-        finding.source = "60 s: assumed; common practice, no source";
+        finding.source = limit_source(inputs.advice.margins, {Limit::least_rest},
+                                      "60 s: assumed; common practice, no source");
         finding.values = {{"period", any(*period)}, {"longest_run", any(*longest)}, {"rest", any(rest)}};
         findings.push_back(std::move(finding));
     }
@@ -206,6 +208,14 @@ struct OffStep {
     Duration step;
 };
 
+// The steps of a described controller count from the least that it holds.
+bool is_step_of(const Timer& timer, TemplateKey key, Duration value) {
+    const auto* described = timer.controller ? timer.controller->setting(key) : nullptr;
+    const auto at =
+        described != nullptr ? step_for(*described, any(value), StepDirection::nearest) : std::nullopt;
+    return at && same_number(*described, *at, any(value));
+}
+
 void add_if_off(std::vector<OffStep>& off, Setting setting, const Optional<Duration>& value,
                 const Optional<Duration>& step) {
     if (!value || !step || in_seconds(step->value()) <= 0.0) {
@@ -219,7 +229,7 @@ void add_if_off(std::vector<OffStep>& off, Setting setting, const Optional<Durat
 
 std::vector<OffStep> off_steps(const TimerView& view) {
     const auto& timer = view.timer;
-    const auto& settings = view.settings;
+    const auto& settings = view.on_controller;
     std::vector<OffStep> off;
     if (timer.kind == TimerKind::on_demand) {
         return off;
@@ -233,6 +243,11 @@ std::vector<OffStep> off_steps(const TimerView& view) {
         }
         add_if_off(off, Setting::rinse_length, settings.rinse_length, timer.resolution);
     }
+    std::erase_if(off, [&](const OffStep& each) {
+        return std::ranges::any_of(EnumNames<TemplateKey>::all, [&](const auto& key) {
+            return setting_of(key.value) == each.setting && is_step_of(timer, key.value, each.value);
+        });
+    });
     return off;
 }
 
@@ -264,7 +279,8 @@ std::vector<Finding> rests_against_intent(const RuleInputs& inputs) {
     for (const auto& view : timers_with_settings(inputs)) {
         const auto on = view.on_time();
         const auto period = view.period();
-        if (!view.settings.continuous_intended.value_or(false) || !on || !period || at_least(*on, *period)) {
+        if (!view.settings().continuous_intended.value_or(false) || !on || !period ||
+            at_least(*on, *period)) {
             continue;
         }
         const auto rest = (*period - *on) * (an_hour / in_seconds(*period));

@@ -74,7 +74,7 @@ struct JudgedSump {
 std::vector<JudgedSump> judged_sumps(const RuleInputs& inputs) {
     std::vector<JudgedSump> judged;
     for (const auto& pump : inputs.file.house.pumps) {
-        const auto banks = banks_of(inputs.file.house, pump);
+        const auto banks = inputs.file.house.banks_of(pump);
         const auto* water = inputs.advice.water.pump(pump.id);
         const auto& design = inputs.advice.weather.design;
         Sump sump;

@@ -15,7 +15,7 @@ constexpr double rounding = 1e-6;  // K: a limit typed in the other unit is met 
 std::vector<TimerView> timers_with_start(const RuleInputs& inputs) {
     std::vector<TimerView> views;
     for (const auto& view : timers_with_settings(inputs)) {
-        if (view.timer.kind == TimerKind::trimmed && view.settings.start_temperature) {
+        if (view.can_hold(TemplateKey::start_temperature) && view.settings().start_temperature) {
             views.push_back(view);
         }
     }
@@ -27,11 +27,11 @@ std::vector<TimerView> timers_with_start(const RuleInputs& inputs) {
 std::vector<Finding> lowest_temperature_above_start(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_with_start(inputs)) {
-        const auto& lowest = view.settings.lowest_house_temperature;
+        const auto& lowest = view.settings().lowest_house_temperature;
         if (!lowest) {
             continue;
         }
-        const auto start = view.settings.start_temperature->value();
+        const auto start = view.settings().start_temperature->value();
         const TemperatureDifference above = lowest->value() - start;
         if (in_si(above) < -rounding) {
             continue;
@@ -61,11 +61,11 @@ std::vector<Finding> lowest_temperature_above_start(const RuleInputs& inputs) {
 std::vector<Finding> start_below_target(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_with_start(inputs)) {
-        if (!view.settings.target) {
+        if (!view.settings().target) {
             continue;
         }
-        const auto start = view.settings.start_temperature->value();
-        const auto target = view.settings.target->value();
+        const auto start = view.settings().start_temperature->value();
+        const auto target = view.settings().target->value();
         const TemperatureDifference below = target - start;
         if (in_si(below) <= rounding) {
             continue;
@@ -95,8 +95,8 @@ std::optional<Temperature> air_at_start(const RuleInputs& inputs, const TimerVie
     if (!air || !pad) {
         return std::nullopt;
     }
-    const auto at_start =
-        air_from_humidity_ratio(view.settings.start_temperature->value(), air->humidity_ratio, air->pressure);
+    const auto at_start = air_from_humidity_ratio(view.settings().start_temperature->value(),
+                                                  air->humidity_ratio, air->pressure);
     if (!at_start) {
         return std::nullopt;
     }
@@ -107,14 +107,14 @@ std::optional<Temperature> air_at_start(const RuleInputs& inputs, const TimerVie
 }  // namespace
 
 std::vector<Finding> pads_chill_young_birds(const RuleInputs& inputs) {
-    const CycleMargins margins;
+    const auto& margins = inputs.advice.margins;
     const auto& age = inputs.file.visit.conditions.bird_age_days;
     std::vector<Finding> findings;
     if (!age || *age >= margins.older_birds_days) {
         return findings;
     }
     for (const auto& view : timers_with_start(inputs)) {
-        const auto start = view.settings.start_temperature->value();
+        const auto start = view.settings().start_temperature->value();
         if (in_kelvin(start) > in_kelvin(margins.warmest_start) + rounding) {
             continue;
         }
@@ -137,8 +137,9 @@ std::vector<Finding> pads_chill_young_birds(const RuleInputs& inputs) {
                     "temperature on, above %1, that is; from %2 days on the published start holds."),
             {any(margins.warmest_start), static_cast<int>(std::lround(margins.older_birds_days))}};
         finding.source =
-            "published starts are for older birds: Univ. of Georgia, night-time pad operation, "
-            "2011; 14 and 28 days: common practice, no source";
+            limit_source(margins, {Limit::start_band, Limit::older_birds},
+                         "published starts are for older birds: Univ. of Georgia, night-time pad operation, "
+                         "2011; 14 and 28 days: common practice, no source");
         findings.push_back(std::move(finding));
     }
     return findings;

@@ -18,27 +18,42 @@ bool at_least(Duration value, Duration limit) {
     return in_seconds(value) >= in_seconds(limit) - 1e-9;
 }
 
+bool TimerView::can_hold(TemplateKey key) const {
+    return timer.kind == TimerKind::trimmed ||
+           (timer.controller && timer.controller->setting(key) != nullptr);
+}
+
+const TimerSettings& TimerView::settings() const {
+    return runs ? runs->settings : on_controller;
+}
+
+std::optional<Duration> TimerView::base_at_longest_fill() const {
+    const auto base = on_time();
+    return base && runs && runs->fill ? std::optional{*base + runs->fill->longest - runs->fill->shortest}
+                                      : base;
+}
+
 std::optional<Duration> TimerView::period() const {
-    return timer.kind == TimerKind::on_demand ? std::nullopt : value_of(settings.period);
+    return timer.kind == TimerKind::on_demand ? std::nullopt : value_of(settings().period);
 }
 
 std::optional<Duration> TimerView::on_time() const {
-    return timer.kind == TimerKind::on_demand ? std::nullopt : value_of(settings.base_on_time);
+    return timer.kind == TimerKind::on_demand ? std::nullopt : value_of(settings().base_on_time);
 }
 
 std::optional<Duration> TimerView::ceiling() const {
-    return timer.kind == TimerKind::trimmed ? value_of(settings.on_time_ceiling) : std::nullopt;
+    return timer.kind == TimerKind::trimmed ? value_of(settings().on_time_ceiling) : std::nullopt;
 }
 
 bool TimerView::can_climb() const {
     return timer.kind == TimerKind::trimmed &&
-           std::ranges::any_of(settings.trim_rows, [](const TrimRow& row) {
+           std::ranges::any_of(settings().trim_rows, [](const TrimRow& row) {
                return row.change && in_seconds(row.change->value()) > 0.0;
            });
 }
 
 std::optional<Duration> TimerView::longest_run() const {
-    const auto base = on_time();
+    const auto base = base_at_longest_fill();
     if (!base || !can_climb()) {
         return base;
     }
@@ -51,7 +66,7 @@ std::optional<Duration> TimerView::shortest_run() const {
         return run;
     }
     auto taken_off = seconds(0.0);
-    for (const auto& row : settings.trim_rows) {
+    for (const auto& row : settings().trim_rows) {
         if (row.change) {
             taken_off = std::min(taken_off, row.change->value());
         }
@@ -83,7 +98,7 @@ bool TimerView::always_on() const {
     if (timer.kind == TimerKind::on_demand) {
         return true;
     }
-    return period() && on_time() && at_least(*on_time(), *period());
+    return period() && on_time() && at_least(*base_at_longest_fill(), *period());
 }
 
 std::optional<Duration> TimerView::advised(Setting setting) const {
@@ -119,16 +134,16 @@ std::optional<double> TimerView::evaporation_ratio(const PadBank& bank) const {
 }
 
 bool TimerView::has_pad_hours() const {
-    return timer.kind == TimerKind::trimmed && settings.pad_hours_from && settings.pad_hours_to &&
-           settings.pad_hours_from != settings.pad_hours_to;
+    return can_hold(TemplateKey::pad_hours_from) && settings().pad_hours_from && settings().pad_hours_to &&
+           settings().pad_hours_from != settings().pad_hours_to;
 }
 
 bool TimerView::pads_may_run_at(int minute) const {
     if (!has_pad_hours()) {
         return true;
     }
-    const int from = settings.pad_hours_from->minutes;
-    const int to = settings.pad_hours_to->minutes;
+    const int from = settings().pad_hours_from->minutes;
+    const int to = settings().pad_hours_to->minutes;
     return from < to ? minute >= from && minute < to : minute >= from || minute < to;
 }
 
@@ -142,7 +157,10 @@ std::vector<TimerView> timers_with_settings(const RuleInputs& inputs) {
         const auto settings = std::ranges::find(inputs.settings, timer.id, &TimerSettings::timer);
         if (settings != inputs.settings.end()) {
             views.push_back({inputs.file.house, timer, *settings, inputs.advice.of(timer.id),
-                             inputs.file.house.banks_of(timer)});
+                             inputs.file.house.banks_of(timer), inputs.advice.margins, std::nullopt});
+            if (counts_from_full_header(timer)) {
+                views.back().runs = pump_runs(inputs.file.house, inputs.timings, timer, *settings);
+            }
         }
     }
     return views;

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "cycle/bank_evidence.h"
+#include "cycle/pump_runs.h"
 #include "rules/rules.h"
 
 namespace wetfront {
@@ -13,9 +14,18 @@ namespace wetfront {
 struct TimerView {
     const House& house;
     const Timer& timer;
-    const TimerSettings& settings;
-    const TimerAdvice* advice;  ///< none: nothing was worked out for it
+    const TimerSettings& on_controller;  ///< as they stand there, in its own counting
+    const TimerAdvice* advice;           ///< none: nothing was worked out for it
     std::vector<const PadBank*> banks;
+    const CycleMargins& margins;   ///< that the advice was made with
+    std::optional<PumpRuns> runs;  ///< of a timer that counts from a full header
+
+    /// It can hold that setting: a trimmed timer any, another what its controller is described with.
+    [[nodiscard]] bool can_hold(TemplateKey key) const;
+    /// On-times from pump start, whatever the controller counts from.
+    [[nodiscard]] const TimerSettings& settings() const;
+    /// The base where the header that fills slowest decides; else on_time(). For whether the pump rests.
+    [[nodiscard]] std::optional<Duration> base_at_longest_fill() const;
 
     [[nodiscard]] std::optional<Duration> period() const;
     /// The pump run per period before any trimming; none on a timer on demand.

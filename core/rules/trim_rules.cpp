@@ -16,7 +16,8 @@ constexpr double rounding = 1e-6;  // K or s: a limit typed in the other unit is
 std::vector<TimerView> timers_that_trim(const RuleInputs& inputs) {
     std::vector<TimerView> views;
     for (const auto& view : timers_with_settings(inputs)) {
-        if (view.timer.kind == TimerKind::trimmed && !view.always_on() && !view.settings.trim_rows.empty()) {
+        if (view.timer.kind == TimerKind::trimmed && !view.always_on() &&
+            !view.settings().trim_rows.empty()) {
             views.push_back(view);
         }
     }
@@ -24,14 +25,14 @@ std::vector<TimerView> timers_that_trim(const RuleInputs& inputs) {
 }
 
 bool changes_something(const TimerView& view) {
-    return std::ranges::any_of(view.settings.trim_rows, [](const TrimRow& row) {
+    return std::ranges::any_of(view.settings().trim_rows, [](const TrimRow& row) {
         return row.change && in_seconds(row.change->value()) != 0.0;
     });
 }
 
 std::optional<Duration> largest_step(const TimerView& view) {
     std::optional<Duration> largest;
-    for (const auto& row : view.settings.trim_rows) {
+    for (const auto& row : view.settings().trim_rows) {
         if (row.change && in_seconds(row.change->value()) > 0.0) {
             largest = std::max(largest.value_or(row.change->value()), row.change->value());
         }
@@ -65,7 +66,7 @@ std::optional<double> rise(const TrimRow& cooler, const TrimRow& hotter) {
 std::vector<Finding> trim_rows_out_of_order(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_that_trim(inputs)) {
-        const auto& rows = view.settings.trim_rows;
+        const auto& rows = view.settings().trim_rows;
         for (std::size_t i = 1; i < rows.size(); ++i) {
             const auto step = rise(rows[i - 1], rows[i]);
             if (!step || *step > rounding) {
@@ -92,7 +93,7 @@ std::vector<Finding> trim_rows_out_of_order(const RuleInputs& inputs) {
 std::vector<Finding> trim_against_heat(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_that_trim(inputs)) {
-        const auto& rows = view.settings.trim_rows;
+        const auto& rows = view.settings().trim_rows;
         for (std::size_t i = 1; i < rows.size(); ++i) {
             const auto step = rise(rows[i - 1], rows[i]);
             if (!step || *step <= rounding || !rows[i].change || !rows[i - 1].change) {
@@ -156,12 +157,12 @@ Message decline_message(const TimerView& view, const Decline& decline) {
                           "it is shorter than the %1 that water needs to the far end, which then stays dry"),
                       {any(decline.down_to)}}
             : Message{WF_TEXT("nothing is left of it")};
-    if (view.settings.review_interval) {
+    if (view.settings().review_interval) {
         return {
             WF_TEXT("A trim row takes %1 off the on-time, at every review again: after %2 of them, in %3, "
                     "%4."),
             {any(decline.taken_off), decline.reviews,
-             any(static_cast<double>(decline.reviews) * view.settings.review_interval->value()), ends}};
+             any(static_cast<double>(decline.reviews) * view.settings().review_interval->value()), ends}};
     }
     return {WF_TEXT("A trim row takes %1 off the on-time, at every review again: after %2 of them %3."),
             {any(decline.taken_off), decline.reviews, ends}};
@@ -224,10 +225,10 @@ std::vector<Finding> trim_in_one_step(const RuleInputs& inputs) {
 }
 
 std::vector<Finding> trim_within_dead_band(const RuleInputs& inputs) {
-    const auto band = CycleMargins{}.dead_band;
+    const auto band = inputs.advice.margins.dead_band;
     std::vector<Finding> findings;
     for (const auto& view : timers_that_trim(inputs)) {
-        for (const auto& row : view.settings.trim_rows) {
+        for (const auto& row : view.settings().trim_rows) {
             if (!row.above_target || !row.change || in_seconds(row.change->value()) <= 0.0 ||
                 in_si(row.above_target->value()) >= in_si(band) - rounding) {
                 continue;
@@ -239,7 +240,8 @@ std::vector<Finding> trim_within_dead_band(const RuleInputs& inputs) {
                 {any(row.change->value()), any(row.above_target->value()), any(band)}};
             finding.remedy =
                 advised_row_or(view, {WF_TEXT("Begin to trim at %1 above target or more."), {any(band)}});
-            finding.source = "0.5 K: assumed; common practice, no source";
+            finding.source = limit_source(inputs.advice.margins, {Limit::dead_band},
+                                          "0.5 K: assumed; common practice, no source");
             finding.values = {{"above_target", any(row.above_target->value())},
                               {"change", any(row.change->value())}};
             findings.push_back(std::move(finding));
@@ -249,10 +251,10 @@ std::vector<Finding> trim_within_dead_band(const RuleInputs& inputs) {
 }
 
 std::vector<Finding> review_before_answer(const RuleInputs& inputs) {
-    const auto lag = CycleMargins{}.house_lag;
+    const auto lag = inputs.advice.margins.house_lag;
     std::vector<Finding> findings;
     for (const auto& view : timers_that_trim(inputs)) {
-        const auto& review = view.settings.review_interval;
+        const auto& review = view.settings().review_interval;
         if (!review || at_least(review->value(), lag) || !changes_something(view)) {
             continue;
         }
@@ -277,7 +279,8 @@ std::vector<Finding> review_before_answer(const RuleInputs& inputs) {
         finding.remedy = {WF_TEXT("Review it every %1."),
                           {any(view.advised_in_cycle(Setting::review_interval)
                                    .value_or(view.period() ? review_interval(*view.period(), lag) : lag))}};
-        finding.source = "10 min until a house answers: assumed; common practice, no source";
+        finding.source = limit_source(inputs.advice.margins, {Limit::house_lag},
+                                      "10 min until a house answers: assumed; common practice, no source");
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -286,7 +289,7 @@ std::vector<Finding> review_before_answer(const RuleInputs& inputs) {
 std::vector<Finding> review_off_period(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_that_trim(inputs)) {
-        const auto& review = view.settings.review_interval;
+        const auto& review = view.settings().review_interval;
         const auto period = view.period();
         if (!review || !period || in_seconds(*period) <= 0.0 || !changes_something(view)) {
             continue;
@@ -302,7 +305,7 @@ std::vector<Finding> review_off_period(const RuleInputs& inputs) {
             {any(review->value()), any(*period)}};
         finding.remedy = {
             WF_TEXT("Review it every %1."),
-            {any(review_interval(*period, std::max(review->value(), CycleMargins{}.house_lag)))}};
+            {any(review_interval(*period, std::max(review->value(), inputs.advice.margins.house_lag)))}};
         finding.source = common_practice;
         finding.values = {{"review_interval", any(review->value())}, {"period", any(*period)}};
         findings.push_back(std::move(finding));

@@ -36,8 +36,8 @@ std::optional<Balance> balance_of(const TimerView& view, const PadBank& bank) {
         return std::nullopt;
     }
     const auto& question = *advice->question;
-    const auto bounds = on_time_bounds(question, *period, {});
-    const auto over = drying_over_supply(question, {});
+    const auto bounds = on_time_bounds(question, *period, view.margins);
+    const auto over = drying_over_supply(question, view.margins);
     if (!bounds || !over) {
         return std::nullopt;
     }
@@ -58,7 +58,7 @@ std::optional<Duration> lasts(const TimerView& view, const PadBank& bank, const 
     if (dry == nullptr) {
         return std::nullopt;
     }
-    const auto holds = CycleMargins{}.constant_share * (dry->wet_through - question.fill);
+    const auto holds = view.margins.constant_share * (dry->wet_through - question.fill);
     return balance.period * (in_seconds(holds) / in_seconds(balance.column_lacks));
 }
 
@@ -175,7 +175,7 @@ std::vector<Finding> drying_outruns_supply_of_bank(const RuleInputs& inputs) {
             if (bank == nullptr || !advice.question) {
                 continue;
             }
-            const auto over = drying_over_supply(*advice.question, {});
+            const auto over = drying_over_supply(*advice.question, inputs.advice.margins);
             if (!over || over.value() < 1.0) {
                 continue;
             }

@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include "cycle/bank_cycle.h"
-#include "rules/timer_view.h"
+#include "rules/design_clock.h"
 
 // Rules about the pad itself: does it stay wet between runs, and was it dry when a wet-through was read.
 namespace wetfront {
@@ -30,7 +30,7 @@ Duration advised_most(const TimerView& view, const PadBank& bank, Duration stays
         std::holds_alternative<DryStart>(advice->question->start)) {
         return *advice->longest_gap;
     }
-    return CycleMargins{}.drying_share * stays_wet;
+    return view.margins.drying_share * stays_wet;
 }
 
 std::optional<Gap> gap_of(const TimerView& view, const PadBank& bank, const BankTimings& timed) {
@@ -83,7 +83,8 @@ std::vector<NamedValue> gap_values(const TimerView& view, const Gap& gap) {
 }
 
 /// The finding that a gap deserves, from the worst down; none if it is short enough.
-std::optional<Finding> judged(const TimerView& view, const PadBank& bank, const Gap& gap) {
+std::optional<Finding> judged(const RuleInputs& inputs, const TimerView& view, const PadBank& bank,
+                              const Gap& gap) {
     const auto made = [&](Severity severity, Message message) {
         auto finding = finding_on(view, &bank, "gap-outlasts-wet-pad", severity);
         finding.message = view.at_shortest_run(std::move(message));
@@ -105,14 +106,26 @@ std::optional<Finding> judged(const TimerView& view, const PadBank& bank, const 
     if (!at_least(gap.stays_wet, gap.unsupplied)) {
         const auto dry = gap.unsupplied - gap.stays_wet;
         const int wettings = static_cast<int>(std::lround(3600.0 / in_seconds(*view.period())));
-        auto finding = made(
-            Severity::fault,
-            {WF_TEXT("The far end of %1 is without water for %2 in every period but stays wet for %3 %4: "
-                     "it is dry for %5 before water comes back, dries %6 times an hour, cools less and "
-                     "scales."),
-             {view.name(bank), any(gap.unsupplied), any(gap.stays_wet), weather(view, bank), any(dry),
-              wettings}});
+        const Message what{
+            WF_TEXT("The far end of %1 is without water for %2 in every period but stays wet for %3 %4: "
+                    "it is dry for %5 before water comes back, dries %6 times an hour, cools less and "
+                    "scales."),
+            {view.name(bank), any(gap.unsupplied), any(gap.stays_wet), weather(view, bank), any(dry),
+             wettings}};
+        const auto called = called_for(inputs, view);
+        if (!called) {
+            auto finding = made(Severity::fault, what);
+            finding.values.push_back({"dry_per_period", any(dry)});
+            return finding;
+        }
+        // At the design hour's drying: most of the hours in which pads are called for are close to it.
+        const auto dry_a_day = *called * (in_seconds(dry) / in_seconds(*view.period()));
+        auto finding =
+            made(Severity::fault,
+                 {WF_TEXT("%1 Up to %2 dry on the design day, of %3 in which pads are called for."),
+                  {what, any(to_the_minute(dry_a_day)), any(*called)}});
         finding.values.push_back({"dry_per_period", any(dry)});
+        finding.values.push_back({"dry_per_day", any(dry_a_day)});
         return finding;
     }
     if (!at_least(gap.stays_wet - gap.uncertainty, gap.unsupplied)) {
@@ -169,7 +182,7 @@ std::vector<Finding> gap_outlasts_wet_pad(const RuleInputs& inputs) {
                 continue;
             }
             if (const auto gap = gap_of(view, *bank, *timed)) {
-                if (auto finding = judged(view, *bank, *gap)) {
+                if (auto finding = judged(inputs, view, *bank, *gap)) {
                     findings.push_back(*std::move(finding));
                 }
             }

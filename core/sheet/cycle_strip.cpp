@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <algorithm>
 
+#include "cycle/pump_runs.h"
 #include "pad/wetting_column.h"
+#include "records/setting_ranges.h"
 #include "sheet/blocks.h"
 
 namespace wetfront {
@@ -38,13 +40,14 @@ CycleStrip strip_of_run(const TimerSettings& settings, const Timer& timer, Messa
 /// supplied for on - fill. A cycle that begins and ends so repeats.
 /// Range: a dry-out and a wet-through were read, and both weathers are known. A wet start says only that its
 /// own pause is made up for, not how much the pad holds: nothing is added.
-void add_steady_pad(CycleStrip& strip, const BankTimings& bank, std::optional<double> evaporation_ratio) {
+void add_steady_pad(CycleStrip& strip, const BankTimings& bank, std::optional<double> evaporation_ratio,
+                    double constant_share) {
     if (strip.continuous || strip.dry_patch_s || !evaporation_ratio || !bank.fill || !bank.wetting ||
         !bank.dry_out) {
         return;
     }
-    const auto calibrated =
-        rates_from_timings(bank.wetting->mean, bank.dry_out->mean, bank.fans_ran_during_wet_through);
+    const auto calibrated = rates_from_timings(bank.wetting->mean, bank.dry_out->mean,
+                                               bank.fans_ran_during_wet_through, constant_share);
     if (!calibrated) {
         return;
     }
@@ -74,11 +77,14 @@ const BankTimings* slowest_bank(const VisitFile& file, const VisitTimings& timin
 }
 
 std::optional<CycleStrip> cycle_strip(const VisitFile& file, const VisitTimings& timings,
-                                      const TimerSettings& settings, Message label,
+                                      const TimerSettings& entered, Message label,
                                       std::optional<double> evaporation_ratio) {
-    const auto* timer = file.house.timer(settings.timer);
-    if (timer == nullptr ||
-        (timer->kind != TimerKind::on_demand && !(settings.period && settings.base_on_time))) {
+    const auto* timer = file.house.timer(entered.timer);
+    if (timer == nullptr) {
+        return std::nullopt;
+    }
+    const auto settings = pump_runs(file.house, timings, *timer, without_unusual(entered)).settings;
+    if ((timer->kind != TimerKind::on_demand && !(settings.period && settings.base_on_time))) {
         return std::nullopt;
     }
     auto strip = strip_of_run(settings, *timer, std::move(label));
@@ -101,7 +107,7 @@ std::optional<CycleStrip> cycle_strip(const VisitFile& file, const VisitTimings&
             strip.dry_patch_s = patch;
         }
     }
-    add_steady_pad(strip, *bank, evaporation_ratio);
+    add_steady_pad(strip, *bank, evaporation_ratio, usable_margins(file.farm).constant_share);
     return strip;
 }
 
@@ -123,13 +129,17 @@ void add_timelines(Blocks& blocks, const SheetInputs& inputs) {
                              ? std::nullopt
                              : cycle_strip(inputs.file, inputs.timings, *settings, label, ratio);
             if (!strip) {
-                strip.emplace().label = {WF_TEXT("%1: period or on-time not entered"), {std::move(label)}};
+                const bool counted = settings != nullptr && settings->period && settings->base_on_time;
+                strip.emplace().label = {
+                    counted ? WF_TEXT("%1: on-time from a full header, and no fill time is known")
+                            : WF_TEXT("%1: period or on-time not entered, or outside what is usual"),
+                    {std::move(label)}};
             }
             timeline.strips.push_back(*std::move(strip));
         };
         std::optional<TimerSettings> advised;
         if (advice != nullptr) {
-            advised = as_settings(*advice);
+            advised = settings_to_enter(*advice);
         }
         add(visit.found_of(timer.id), WF_TEXT("found"));
         add(advised ? &*advised : nullptr, WF_TEXT("advised"));

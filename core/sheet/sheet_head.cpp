@@ -159,8 +159,9 @@ struct FactsFromFields {
         }
         facts.push_back({field.label, number ? verbatim(print_number(*number, 2)) : missing});
     }
-    // Flows stand with their pumps, what was measured at a bank in a table of its own, names and ids with the
-    // house.
+    // Flows stand with their pumps, limits with what was assumed, what was measured at a bank in a table of
+    // its own, names and ids with the house.
+    void operator()(const Field&, const Limits&) const {}
     void operator()(const Field&, const std::vector<PumpFlow>&) const {}
     void operator()(const Field&, const std::vector<BankConditions>&) const {}
     void operator()(const Field&, const std::string&) const {}

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <algorithm>
-#include <array>
-#include <cmath>
 
+#include "cycle/deviations.h"
 #include "records/fields.h"
 #include "sheet/blocks.h"
 #include "sheet/words.h"
@@ -10,16 +9,6 @@
 // As found, advised and as left side by side, and why.
 namespace wetfront {
 namespace {
-
-constexpr std::array all_groups{SettingGroup::when_pads_may_run, SettingGroup::how_long,
-                                SettingGroup::how_it_adapts, SettingGroup::rinse};
-constexpr std::array all_settings{Setting::start_temperature, Setting::lowest_house_temperature,
-                                  Setting::humidity_cut_off,  Setting::pad_hours_from,
-                                  Setting::pad_hours_to,      Setting::period,
-                                  Setting::base_on_time,      Setting::on_time_ceiling,
-                                  Setting::trim_step,         Setting::trim_dead_band,
-                                  Setting::review_interval,   Setting::rinse_at,
-                                  Setting::rinse_length};
 
 /// One setting as a timer holds it.
 struct HeldSetting {
@@ -58,6 +47,7 @@ struct ReadHeld {
         held.push_back(std::move(setting));
     }
     void operator()(const Field&, const std::vector<TrimRow>&) const {}
+    void operator()(const Field&, const std::optional<Moment>&) const {}
     void operator()(const Field&, const Id&) const {}
     void operator()(const Field&, const std::string&) const {}
 };
@@ -108,13 +98,6 @@ Message advised_text(const SettingAdvice* advised) {
     return advised->value ? shown(*advised->value) : advised->reason.brief;
 }
 
-// Times of day go round the clock: the end of a day is the midnight of the next.
-bool same_value(const AnyQuantity& a, const AnyQuantity& b) {
-    constexpr double day = 86400.0;
-    const double apart = std::abs(a.si - b.si);
-    return apart < 1e-6 || (a.scale == Scale::clock && std::abs(std::remainder(apart, day)) < 1e-6);
-}
-
 /// Everything about one timer that its tables are made from.
 struct SideBySide {
     const Timer& timer;
@@ -123,19 +106,8 @@ struct SideBySide {
     const TimerAdvice* advice;
     const BankTimings* slowest;
 
-    /// Left without rest where that is advised: as advised, whatever period it is done with.
-    [[nodiscard]] bool left_without_rest_as_advised() const {
-        return advice != nullptr && !advice->cycled && left != nullptr && left->period &&
-               left->base_on_time &&
-               in_seconds(left->base_on_time->value()) >= in_seconds(left->period->value());
-    }
-    [[nodiscard]] bool deviates(const HeldSetting& left_setting, const SettingAdvice* advised) const {
-        if (advised == nullptr || !advised->value || !left_setting.number) {
-            return false;
-        }
-        const bool how_long = group_of(advised->setting) == SettingGroup::how_long;
-        return !same_value(*left_setting.number, *advised->value) &&
-               !(how_long && left_without_rest_as_advised());
+    [[nodiscard]] bool deviates(Setting setting, std::size_t at = 0) const {
+        return advice != nullptr && left != nullptr && deviation(*left, *advice, setting, at).has_value();
     }
     /// A timing that the controller was told, beside the reading of it.
     [[nodiscard]] Message evidence_text(std::string_view key) const {
@@ -170,7 +142,7 @@ void add_setting(SheetTable& table, const SideBySide& side, const HeldSetting& f
     const auto middle = is_evidence(found.key) ? side.evidence_text(found.key) : advised_text(advised);
     auto cells =
         row({found.label, found.text.value_or(not_entered()), middle, left.text.value_or(not_entered())});
-    cells.back().marked = side.deviates(left, advised);
+    cells.back().marked = advised != nullptr && side.deviates(advised->setting);
     table.rows.push_back(std::move(cells));
 }
 
@@ -194,13 +166,6 @@ std::optional<TrimRow> advised_row(const TimerAdvice* advice) {
     return settings.trim_rows.empty() ? std::nullopt : std::optional{settings.trim_rows.front()};
 }
 
-bool same_row(const TrimRow& a, const TrimRow& b) {
-    const auto same = [](const auto& x, const auto& y) {
-        return x.has_value() == y.has_value() && (!x || same_value(any(x->value()), any(y->value())));
-    };
-    return same(a.above_target, b.above_target) && same(a.change, b.change);
-}
-
 void add_trim_rows(SheetTable& table, const SideBySide& side) {
     const auto rows_of = [](const TimerSettings* settings) {
         return settings == nullptr ? std::size_t{0} : settings->trim_rows.size();
@@ -221,12 +186,106 @@ void add_trim_rows(SheetTable& table, const SideBySide& side) {
         auto cells = row(
             {{WF_TEXT("Trim row %1"), {static_cast<int>(i) + 1}}, text(side.found), middle, text(side.left)});
         cells.back().marked =
-            advised && i < rows_of(side.left) && (i > 0 || !same_row(side.left->trim_rows[i], *advised));
+            side.deviates(Setting::trim_step, i) || side.deviates(Setting::trim_dead_band, i);
         table.rows.push_back(std::move(cells));
     }
 }
 
+/// The firm's own label, the trade's name beside it.
+Message name_of(const TemplateLine& line) {
+    const Message both{"%1 (%2)", {verbatim(line.label), label_of(line.setting)}};
+    return line.row == 0 ? both : Message{WF_TEXT("Row %1: %2"), {line.row, both}};
+}
+
+/// What a described controller asks, in its order and units; its own numbers, not turned into the reader's.
+void add_controller_line(SheetTable& table, const SideBySide& side, const TemplateLine& line) {
+    const auto& described = *side.timer.controller->setting(line.setting);
+    const auto at = line.row == 0 ? std::size_t{0} : static_cast<std::size_t>(line.row - 1);
+    const auto text = [&](const TimerSettings* settings) {
+        const auto value = settings == nullptr ? std::nullopt : held(*settings, line.setting, at);
+        return value ? verbatim(text_on(described, *value)) : not_entered();
+    };
+    Message advised = WF_TEXT("no advice");
+    if (line.entered) {
+        advised = verbatim(text_on(described, *line.entered));
+    } else if (const auto setting = setting_of(line.setting)) {
+        advised = advised_text(side.advice->advised(*setting));
+    }
+    if (!line.problems.empty()) {
+        advised = line.entered ? Message{WF_TEXT("%1 (cannot be held as advised)"), {advised}}
+                               : Message{WF_TEXT("%1 (cannot be held)"), {advised}};
+    }
+    auto cells = row({name_of(line), text(side.found), advised, text(side.left)});
+    const auto setting = setting_of(line.setting);
+    cells.back().marked = setting && side.deviates(*setting, at);
+    table.rows.push_back(std::move(cells));
+}
+
+/// What a record holds that the controller is not described with: shown all the same.
+bool is_on_controller(const Timer& timer, std::string_view key) {
+    return timer.controller && std::ranges::any_of(timer.controller->settings, [&](const auto& setting) {
+               return enum_name(setting.setting) == key;
+           });
+}
+
+void add_groups_of_controller(Blocks& blocks, const SideBySide& side) {
+    const auto found = held_settings(side.found);
+    const auto left = held_settings(side.left);
+    const auto add_lines = [&](SheetTable& table, std::optional<SettingGroup> group) {
+        for (const auto& line : side.advice->fit->lines) {
+            if (group_of(line.setting) == group) {
+                add_controller_line(table, side, line);
+            }
+        }
+    };
+    for (const auto group : all_groups) {
+        auto table = group_table(label_of(group));
+        add_lines(table, group);
+        for (std::size_t i = 0; i < found.size(); ++i) {
+            if (group_of_key(found[i].key) == group && (found[i].text || left[i].text) &&
+                !is_on_controller(side.timer, found[i].key)) {
+                add_setting(table, side, found[i], left[i]);
+            }
+        }
+        if (group == SettingGroup::how_long) {
+            add_lines(table, std::nullopt);  // what it is told and shows
+        }
+        if (table.rows.empty()) {
+            table.rows.push_back(row({WF_TEXT("this timer has none"), "", "", ""}));
+        }
+        blocks.emplace_back(std::move(table));
+    }
+}
+
+/// What the numbers of those tables mean, and what the controller cannot do.
+void add_remarks_on_controller(Blocks& blocks, const SideBySide& side) {
+    const auto& fit = *side.advice->fit;
+    blocks.emplace_back(
+        SheetParagraph{counts_from_full_header(side.timer)
+                           ? Message{WF_TEXT("Labels, units and steps are those of %1. Its on-times count "
+                                             "from a full header, the pump's runs from its start."),
+                                     {verbatim(side.timer.controller->name)}}
+                           : Message{WF_TEXT("Labels, units and steps are those of %1."),
+                                     {verbatim(side.timer.controller->name)}},
+                       false});
+    for (const auto& line : fit.lines) {
+        for (const auto* remarks : {&line.changes, &line.problems}) {
+            for (const auto& remark : *remarks) {
+                blocks.emplace_back(SheetParagraph{{WF_TEXT("%1: %2"), {name_of(line), remark}}, false});
+            }
+        }
+    }
+    for (const auto& missing : fit.not_held) {
+        blocks.emplace_back(SheetParagraph{missing, false});
+    }
+}
+
 void add_groups(Blocks& blocks, const SideBySide& side) {
+    if (side.advice != nullptr && side.advice->fit) {
+        add_groups_of_controller(blocks, side);
+        add_remarks_on_controller(blocks, side);
+        return;
+    }
     const auto found = held_settings(side.found);
     const auto left = held_settings(side.left);
     for (const auto group : all_groups) {

@@ -32,7 +32,7 @@ Message label_of(NotUsed why) {
         case NotUsed::too_long:
             return WF_TEXT("not used: longer than a day, a mark is missing");
         case NotUsed::too_quick:
-            return WF_TEXT("not used: a second press, not a second event");
+            return WF_TEXT("not used: sooner than water can do it, or a second press");
         case NotUsed::pressed_again:
             return WF_TEXT("not used: pressed again, the first press counts");
         case NotUsed::upper_bound:

@@ -8,6 +8,15 @@
 
 namespace wetfront::store_detail {
 
+namespace {
+
+Error disk_failed(const std::string& item) {
+    return storage_error(item, "the disk could not be read or written",
+                         "what was saved before is kept; check the disk, then try again or save elsewhere");
+}
+
+}  // namespace
+
 Error failure(const std::string& item, const SQLite::Exception& cause) {
     // The primary result code is the low byte of an extended one.
     switch (cause.getErrorCode() & 0xFF) {
@@ -15,9 +24,7 @@ Error failure(const std::string& item, const SQLite::Exception& cause) {
             return storage_error(item, "the disk is full",
                                  "what was saved before is intact; make room on the disk, then try again");
         case SQLITE_IOERR:
-            return storage_error(
-                item, "the disk could not be read or written",
-                "what was saved before is kept; check the disk, then try again or save elsewhere");
+            return disk_failed(item);
         case SQLITE_READONLY:
         case SQLITE_PERM:
         case SQLITE_AUTH:
@@ -48,6 +55,8 @@ Error system_failure(const std::string& item, int number) {
         case EDQUOT:
             return storage_error(item, "the disk is full",
                                  "what was saved before is intact; make room on the disk, then try again");
+        case EIO:
+            return disk_failed(item);
         case EROFS:
             return storage_error(
                 item, "it is on a read-only medium",

@@ -26,7 +26,10 @@ template <class Work>
     } catch (const SQLite::Exception& cause) {
         return failure(item, cause);
     } catch (const std::exception& cause) {
-        return storage_error(item, cause.what(), "what was saved before is intact");
+        // What the file holds makes no sense.
+        return storage_error(item, cause.what(),
+                             "the file is damaged or was written by another version; leave it and the -wal "
+                             "file beside it as they are, and go back to a good copy");
     }
 }
 

@@ -27,7 +27,7 @@ bool open_in_this_process(const std::filesystem::path& file) {
     });
 }
 
-std::string holder_of(const std::filesystem::path& file) {
+std::optional<std::string> locked_by(const std::filesystem::path& file) {
     struct flock lock {};
     lock.l_type = F_WRLCK;
     lock.l_whence = SEEK_SET;
@@ -36,17 +36,21 @@ std::string holder_of(const std::filesystem::path& file) {
     lock.l_len = 512;
     const int descriptor = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
     if (descriptor < 0) {
-        return "another program";
+        return std::nullopt;
     }
     const bool asked = ::fcntl(descriptor, F_GETLK, &lock) == 0;
     ::close(descriptor);
     if (!asked || lock.l_type == F_UNLCK || lock.l_pid <= 0) {
-        return "another program";
+        return std::nullopt;
     }
     const auto process = std::to_string(lock.l_pid);
     std::string name;
     std::getline(std::ifstream{"/proc/" + process + "/comm"}, name);
     return (name.empty() ? "another program" : printable(name)) + " (process " + process + ")";
+}
+
+std::string holder_of(const std::filesystem::path& file) {
+    return locked_by(file).value_or("another program");
 }
 
 }  // namespace wetfront::store_detail

@@ -76,18 +76,22 @@ Result<void> add_mark(const Pen& pen, const Id& visit, const Mark& mark) {
         }
         return boost::outcome_v2::success();
     }
-    const auto entry = pen.new_entry();
-    const auto insert = pen.sql(
-        "INSERT INTO mark (entry, id, visit, kind, pump, bank, boot_id, boot_ns, unix_ms, "
-        "utc_offset_min, timed_by, stamp_error_ns, seen, started_by, pads, fans_running, proof) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
-    Binder bind{insert};
-    bind(entry)(mark.id)(visit)(enum_name(mark.kind))(mark.pump);
-    bind(mark.bank.empty() ? std::nullopt : std::optional{mark.bank});
-    bind(mark.at.boot_id)(mark.at.boot_ns)(mark.wall)(enum_name(mark.timed_by))(mark.stamp_error_ns);
-    bind(enum_name(mark.seen))(enum_name(mark.started_by))(enum_name(mark.pads))(mark.fans_running);
-    bind(mark.proof);
-    insert.run();
+    pen.write("mark", {{"id", value(mark.id)},
+                       {"visit", value(visit)},
+                       {"kind", value(enum_name(mark.kind))},
+                       {"pump", value(mark.pump)},
+                       {"bank", mark.bank.empty() ? Value{} : value(mark.bank)},
+                       {"boot_id", value(mark.at.boot_id)},
+                       {"boot_ns", value(mark.at.boot_ns)},
+                       {"unix_ms", value(mark.wall.unix_ms)},
+                       {"utc_offset_min", value(mark.wall.utc_offset_minutes)},
+                       {"timed_by", value(enum_name(mark.timed_by))},
+                       {"stamp_error_ns", value(mark.stamp_error_ns)},
+                       {"seen", value(enum_name(mark.seen))},
+                       {"started_by", value(enum_name(mark.started_by))},
+                       {"pads", value(enum_name(mark.pads))},
+                       {"fans_running", value(mark.fans_running)},
+                       {"proof", value(mark.proof)}});
     Mark written = mark;
     written.undone = false;
     set_undone(pen, written, mark.undone);
@@ -98,10 +102,7 @@ void set_undone(const Pen& pen, const Mark& present, bool undone) {
     if (present.undone == undone) {
         return;
     }
-    const auto entry = pen.new_entry();
-    const auto insert = pen.sql("INSERT INTO mark_change (entry, mark, undone) VALUES (?, ?, ?)");
-    Binder{insert}(entry)(present.id)(undone);
-    insert.run();
+    pen.write("mark_change", {{"mark", value(present.id)}, {"undone", value(undone)}});
 }
 
 }  // namespace wetfront::store_detail

@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "base/result.h"
-#include "store/rows.h"
+#include "store/pen.h"
 #include "timing/mark.h"
 
 // Not for other folders. Everything here may throw.

@@ -66,10 +66,18 @@ std::vector<HouseSummary> house_list(Statements& sql) {
     const auto farms = farm_names(sql);
     const auto rows = sql(R"sql(
         WITH visits (house, count) AS MATERIALIZED (SELECT house, count(*) FROM visit GROUP BY house),
+        gone (house, count) AS MATERIALIZED (
+            SELECT r.house, count(*) FROM removed AS x
+            JOIN revision AS r ON r.kind = 'visit' AND r.record = x.record AND r.number = 1
+            WHERE x.kind = 'visit' GROUP BY r.house),
         houses (record, farm, name, count, latest) AS (
-            SELECT h.record, h.farm, h.name, coalesce(v.count, 0),
-                (SELECT entry FROM visit WHERE house = h.record ORDER BY started_unix_ms DESC, record DESC LIMIT 1)
-            FROM head AS h LEFT JOIN visits AS v ON v.house = h.record WHERE h.kind = 'house')
+            SELECT h.record, h.farm, h.name, coalesce(v.count, 0) - coalesce(g.count, 0),
+                (SELECT entry FROM visit AS l WHERE house = h.record AND NOT EXISTS (
+                        SELECT 1 FROM removed AS x WHERE x.kind = 'visit' AND x.record = l.record)
+                    ORDER BY started_unix_ms DESC, record DESC LIMIT 1)
+            FROM head AS h LEFT JOIN visits AS v ON v.house = h.record LEFT JOIN gone AS g ON g.house = h.record
+            WHERE h.kind = 'house'
+                AND NOT EXISTS (SELECT 1 FROM removed AS x WHERE x.kind = 'house' AND x.record = h.record))
         SELECT h.record, h.farm, h.name, h.count, l.record, l.started_unix_ms, l.started_utc_offset_min,
             EXISTS (SELECT 1 FROM revision AS s INDEXED BY signed_visit
                     WHERE s.kind = 'visit' AND s.signed = 1 AND s.record = l.record)
@@ -103,7 +111,9 @@ std::vector<VisitSummary> visit_list(Statements& sql, const Id& house) {
         SELECT v.record, v.started_unix_ms, v.started_utc_offset_min, v.signed,
             (SELECT max(number) FROM revision AS r WHERE r.kind = 'visit' AND r.record = v.record),
             (SELECT count(*) FROM present_mark AS m WHERE m.visit = v.record AND NOT m.undone), v.replaces
-        FROM visit AS v WHERE v.house = ? ORDER BY v.started_unix_ms DESC, v.record DESC)sql");
+        FROM visit AS v WHERE v.house = ?
+            AND NOT EXISTS (SELECT 1 FROM removed AS x WHERE x.kind = 'visit' AND x.record = v.record)
+        ORDER BY v.started_unix_ms DESC, v.record DESC)sql");
     Binder{rows}(house);
     std::vector<VisitSummary> visits;
     while (rows.next_row()) {

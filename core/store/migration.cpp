@@ -1,37 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "store/migration.h"
 
-#include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
-#include <fcntl.h>
-#include <unistd.h>
 
 #include <array>
-#include <cerrno>
 #include <string>
 
-#include "store/failure.h"
+#include "store/whole_copy.h"
 
 namespace wetfront::store_detail {
 namespace {
 
-constexpr std::array<Migration, 2> released{make_schema_1, make_schema_2};
-
-Result<std::filesystem::path> make_empty(const std::string& wanted) {
-    for (int copy = 1;; ++copy) {
-        const std::filesystem::path path = copy == 1 ? wanted : wanted + "-" + std::to_string(copy);
-        const int descriptor = ::open(path.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
-        if (descriptor >= 0) {
-            ::close(descriptor);
-            return path;
-        }
-        if (errno != EEXIST) {
-            return system_failure("copy " + path.string(), errno);
-        }
-    }
-}
+constexpr std::array<Migration, 3> released{make_schema_1, make_schema_2, make_schema_3};
 
 }  // namespace
 
@@ -61,16 +43,7 @@ Result<void> migrate(SQLite::Database& db, std::span<const Migration> steps) {
 
 Result<std::filesystem::path> keep_copy(SQLite::Database& db, const std::filesystem::path& file, int version,
                                         WallTime now) {
-    WF_TRY(const auto path,
-           make_empty(file.string() + ".before-v" + std::to_string(version) + "-" + local_date(now)));
-    SQLite::Database copy{path, SQLite::OPEN_READWRITE};
-    SQLite::Backup{copy, db}.executeStep(-1);
-    // One file, without a -wal beside it, so that it can be taken away as it is.
-    copy.exec("PRAGMA locking_mode=EXCLUSIVE; PRAGMA journal_mode=DELETE");
-    if (copy.execAndGet("PRAGMA integrity_check").getString() != "ok") {
-        return storage_error("copy " + path.string(), "it is not whole", "the record file was not changed");
-    }
-    return path;
+    return copy_whole(db, file.string() + ".before-v" + std::to_string(version) + "-" + local_date(now));
 }
 
 }  // namespace wetfront::store_detail

@@ -34,5 +34,6 @@ using Migration = void (*)(SQLite::Database&);
 // Each version in a file of its own: schema_1.cpp and so on.
 void make_schema_1(SQLite::Database& db);
 void make_schema_2(SQLite::Database& db);
+void make_schema_3(SQLite::Database& db);
 
 }  // namespace wetfront::store_detail

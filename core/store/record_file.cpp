@@ -5,6 +5,7 @@
 #include <SQLiteCpp/Statement.h>
 #include <fcntl.h>
 #include <sqlite3.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include <array>
@@ -15,51 +16,10 @@
 #include "store/failure.h"
 #include "store/holder.h"
 #include "store/new_file.h"
+#include "store/unfinished_restore.h"
 
 namespace wetfront::store_detail {
 namespace {
-
-/// The first 100 bytes tell whose file it is without asking SQLite, which might repair another program's file
-/// (sqlite.org/fileformat2.html, 1.3).
-Result<void> check_is_ours(const std::filesystem::path& file, const std::string& item) {
-    const auto not_ours = [&](std::string_view what) {
-        return storage_error(item, what,
-                             "it was not touched; choose a record file of this program or a new name");
-    };
-    std::error_code ignored;
-    if (!std::filesystem::is_regular_file(file, ignored)) {
-        return not_ours("it is not a file");
-    }
-    std::ifstream stream{file, std::ios::binary};
-    if (!stream) {
-        return system_failure(item, errno);
-    }
-    std::array<char, 100> head{};
-    stream.read(head.data(), head.size());
-    constexpr std::string_view magic{"SQLite format 3\0", 16};
-    const std::string_view read{head.data(), static_cast<std::size_t>(stream.gcount())};
-    if (read.empty()) {
-        return storage_error(
-            item, "the file is empty, which a record file never is",
-            "it was not touched; put a good copy in its place, or move it away to begin anew");
-    }
-    if (!read.starts_with(magic)) {
-        return not_ours("it is not a record file");
-    }
-    if (read.size() < head.size()) {
-        return storage_error(item,
-                             "the file is damaged: it ends after " + std::to_string(read.size()) + " bytes",
-                             "it was not touched; go back to a good copy");
-    }
-    std::uint32_t id = 0;
-    for (const char byte : read.substr(68, 4)) {
-        id = id << 8U | static_cast<unsigned char>(byte);
-    }
-    if (id != static_cast<std::uint32_t>(application_id)) {
-        return not_ours("it is another program's database");
-    }
-    return boost::outcome_v2::success();
-}
 
 bool can_write(const std::filesystem::path& path) {
     return ::faccessat(AT_FDCWD, path.empty() ? "." : path.c_str(), W_OK, AT_EACCESS) == 0;
@@ -73,6 +33,14 @@ Result<void> check_can_write(const std::filesystem::path& file, const std::strin
         }
     }
     return boost::outcome_v2::success();
+}
+
+/// By name and not by descriptor: closing one would drop SQLite's locks. A file of someone else stays as it
+/// is.
+void keep_private(const std::filesystem::path& file) {
+    for (const auto* suffix : {"", "-wal", "-shm", "-journal"}) {
+        ::chmod((file.string() + suffix).c_str(), 0600);
+    }
 }
 
 Error held(const std::filesystem::path& file, const std::string& item) {
@@ -106,6 +74,7 @@ Result<void> demand(SQLite::Database& db, const std::string& pragma, const std::
 Result<SQLite::Database> open_to_write(const std::filesystem::path& file, const Clock& clock,
                                        std::span<const Migration> steps, const std::string& item) {
     WF_CHECK(check_can_write(file, item));
+    keep_private(file);
     SQLite::Database db{file, SQLite::OPEN_READWRITE};
     be_careful(db);
     checkpoint_on_close(db, false);
@@ -166,11 +135,60 @@ Result<SQLite::Database> open_to_read(const std::filesystem::path& file, std::sp
 
 }  // namespace
 
+Result<void> check_is_ours(const std::filesystem::path& file, const std::string& item) {
+    const auto not_ours = [&](std::string_view what) {
+        return storage_error(item, what,
+                             "it was not touched; choose a record file of this program or a new name");
+    };
+    std::error_code ignored;
+    if (!std::filesystem::is_regular_file(file, ignored)) {
+        return not_ours("it is not a file");
+    }
+    std::ifstream stream{file, std::ios::binary};
+    if (!stream) {
+        const int problem = errno;
+        if (problem == EACCES) {
+            return storage_error(
+                item, "no permission to read it",
+                "it was not touched; ask its owner for a copy, or choose a file of your own");
+        }
+        return system_failure(item, problem);
+    }
+    std::array<char, 100> head{};
+    stream.read(head.data(), head.size());
+    constexpr std::string_view magic{"SQLite format 3\0", 16};
+    const std::string_view read{head.data(), static_cast<std::size_t>(stream.gcount())};
+    if (read.empty()) {
+        return storage_error(
+            item, "the file is empty, which a record file never is",
+            "it was not touched; put a good copy in its place, or move it away to begin anew");
+    }
+    if (!read.starts_with(magic)) {
+        return not_ours("it is not a record file");
+    }
+    if (read.size() < head.size()) {
+        return storage_error(item,
+                             "the file is damaged: it ends after " + std::to_string(read.size()) + " bytes",
+                             "it was not touched; go back to a good copy");
+    }
+    std::uint32_t id = 0;
+    for (const char byte : read.substr(68, 4)) {
+        id = id << 8U | static_cast<unsigned char>(byte);
+    }
+    if (id != static_cast<std::uint32_t>(application_id)) {
+        return not_ours("it is another program's database");
+    }
+    return boost::outcome_v2::success();
+}
+
 Result<RecordFile> RecordFile::open(const std::filesystem::path& file, const Clock& clock, OpenMode mode,
                                     std::span<const Migration> steps) {
     const std::string item = "record file " + file.string();
     if (open_in_this_process(file)) {
         return storage_error(item, "this program has it open already", "close it there, then try again");
+    }
+    if (mode == OpenMode::read_write) {
+        WF_CHECK(finish_restore(file));
     }
     std::error_code ignored;
     if (!std::filesystem::exists(std::filesystem::symlink_status(file, ignored))) {
@@ -194,7 +212,7 @@ Result<RecordFile> RecordFile::open(const std::filesystem::path& file, const Clo
         return held(file, item);
     }
     WF_CHECK(db);
-    return RecordFile{std::move(db).value(), mode, item};
+    return RecordFile{std::move(db).value(), mode, file, item};
 }
 
 }  // namespace wetfront::store_detail

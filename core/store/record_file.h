@@ -17,6 +17,10 @@ namespace wetfront::store_detail {
 /// Written into the head of every record file of ours (PRAGMA application_id): the letters "WfRc".
 constexpr std::int32_t application_id = 0x57665263;
 
+/// Bad luck or another program's file: an error that says so, from its first bytes alone. SQLite is not
+/// asked, which might repair another program's file (sqlite.org/fileformat2.html, 1.3).
+[[nodiscard]] Result<void> check_is_ours(const std::filesystem::path& file, const std::string& item);
+
 /// The one connection to a record file, and the lock on it for as long as it lives.
 ///
 /// For writing: WAL, synchronous=FULL, foreign keys on, locking_mode=EXCLUSIVE, taken before open() returns.
@@ -30,15 +34,17 @@ public:
     [[nodiscard]] SQLite::Database& database() { return db_; }
     [[nodiscard]] const SQLite::Database& database() const { return db_; }
     [[nodiscard]] OpenMode mode() const { return mode_; }
+    [[nodiscard]] const std::filesystem::path& path() const { return path_; }
     /// What errors call it: "record file larkrise.wetfront".
     [[nodiscard]] const std::string& item() const { return item_; }
 
 private:
-    RecordFile(SQLite::Database db, OpenMode mode, std::string item)
-        : db_{std::move(db)}, mode_{mode}, item_{std::move(item)} {}
+    RecordFile(SQLite::Database db, OpenMode mode, std::filesystem::path path, std::string item)
+        : db_{std::move(db)}, mode_{mode}, path_{std::move(path)}, item_{std::move(item)} {}
 
     SQLite::Database db_;
     OpenMode mode_;
+    std::filesystem::path path_;
     std::string item_;
 };
 

@@ -61,7 +61,11 @@ json document_at(Statements& sql, const std::string& revision) {
     json document;
     bool any = false;
     while (rows.next_row()) {
-        document.patch_inplace(json::parse(text_at(rows, 0)));
+        try {
+            document.patch_inplace(json::parse(text_at(rows, 0)));
+        } catch (const json::exception&) {
+            throw std::runtime_error{"revision " + revision + " cannot be read"};
+        }
         any = true;
     }
     if (!any) {
@@ -81,22 +85,24 @@ void add_revision(const Pen& pen, RecordKind kind, const Id& record, const std::
     }
     const int number = parent ? parent->number + 1 : 1;
     const auto body = body_of(before, document, number);
-    const auto entry = pen.new_entry();
-    const auto insert = pen.sql(
-        "INSERT INTO revision (entry, id, kind, record, parent, number, whole, body, name, farm, house, "
-        "started_unix_ms, started_utc_offset_min, signed, replaces, house_revision, farm_revision) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
-    Binder bind{insert};
-    bind(entry)(pen.ids.next())(enum_name(kind))(record);
-    bind(parent ? std::optional{parent->revision} : std::nullopt)(number)(body.whole)(body.text);
-    bind(columns.name)(columns.farm)(columns.house);
-    if (columns.started) {
-        bind(*columns.started);
-    } else {
-        bind.null().null();
-    }
-    bind(columns.is_signed)(columns.replaces)(columns.house_revision)(columns.farm_revision);
-    insert.run();
+    const auto started = columns.started;
+    pen.write("revision", {{"id", value(pen.ids.next())},
+                           {"kind", value(enum_name(kind))},
+                           {"record", value(record)},
+                           {"parent", parent ? value(parent->revision) : Value{}},
+                           {"number", value(number)},
+                           {"whole", value(body.whole)},
+                           {"body", value(body.text)},
+                           {"name", value(columns.name)},
+                           {"farm", value(columns.farm)},
+                           {"house", value(columns.house)},
+                           {"started_unix_ms", started ? value(started->unix_ms) : Value{}},
+                           {"started_utc_offset_min", started ? value(started->utc_offset_minutes) : Value{}},
+                           {"signed", value(columns.is_signed)},
+                           {"replaces", value(columns.replaces)},
+                           {"house_revision", value(columns.house_revision)},
+                           {"farm_revision", value(columns.farm_revision)},
+                           {"restores", value(columns.restores)}});
 }
 
 }  // namespace wetfront::store_detail

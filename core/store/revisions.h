@@ -5,13 +5,11 @@
 #include <optional>
 #include <string>
 
-#include "base/enum_names.h"
-#include "store/rows.h"
+#include "store/pen.h"
+#include "store/record_kind.h"
 
 // Not for other folders. Everything here may throw.
 namespace wetfront::store_detail {
-
-enum class RecordKind { farm, house, visit, setting_template };
 
 /// What a record is now, without its content.
 struct Head {
@@ -45,6 +43,7 @@ struct Columns {
     std::optional<Id> replaces = {};
     std::optional<std::string> house_revision = {};
     std::optional<std::string> farm_revision = {};
+    std::optional<std::string> restores = {};  ///< the revision whose state this one brings back
 };
 
 /// Adds a revision behind `parent` (none for a record's first). Adds nothing if the content is the parent's.
@@ -52,12 +51,3 @@ void add_revision(const Pen& pen, RecordKind kind, const Id& record, const std::
                   const nlohmann::json& document, const Columns& columns);
 
 }  // namespace wetfront::store_detail
-
-namespace wetfront {
-// clang-format off
-template <> struct EnumNames<store_detail::RecordKind> { static constexpr std::array all{
-    EnumName{store_detail::RecordKind::farm, "farm"}, EnumName{store_detail::RecordKind::house, "house"},
-    EnumName{store_detail::RecordKind::visit, "visit"},
-    EnumName{store_detail::RecordKind::setting_template, "template"}}; };
-// clang-format on
-}  // namespace wetfront

@@ -113,22 +113,4 @@ private:
     return {number_at(row, column), row.getColumn(column + 1).getInt()};
 }
 
-/// What writes into a file during one transaction.
-struct Pen {
-    Statements& sql;
-    std::int64_t device;  ///< key in the table of that name
-    IdSource& ids;
-    WallTime now;
-
-    /// Takes this device's next number and returns the key of its entry.
-    [[nodiscard]] std::int64_t new_entry() const {
-        const auto insert =
-            sql("INSERT INTO entry (device, seq, unix_ms, utc_offset_min) VALUES (?1, 1 + "
-                "coalesce((SELECT max(seq) FROM entry WHERE device = ?1), 0), ?2, ?3)");
-        Binder{insert}(device)(now);
-        insert.run();
-        return sql.database().getLastInsertRowid();
-    }
-};
-
 }  // namespace wetfront::store_detail

@@ -9,6 +9,7 @@
 namespace wetfront {
 namespace {
 
+// Assumed: a hand that means two presses is slower, and a trembling one or a second finger is quicker.
 constexpr double same_press_s = 0.3;
 
 }  // namespace

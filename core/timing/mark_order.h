@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <optional>
 #include <span>
 #include <vector>
 
-#include "timing/readings.h"
+#include "timing/doubtful_presses.h"
 
 namespace wetfront {
 
@@ -18,6 +19,10 @@ struct Interval {
 
 /// A second press within 0.3 s of the one before (none: nullptr) is not a second event.
 [[nodiscard]] bool is_same_press(const Mark* before, const Mark& mark);
+
+/// Doubt about a mark of a pump that was switched at `since`, after the one pressed `last` for its bank; each
+/// may be nullptr.
+[[nodiscard]] std::optional<PressDoubt> doubt_of(const Mark& mark, const Mark* since, const Mark* last);
 
 [[nodiscard]] bool is_pump_event(const Mark& mark);
 

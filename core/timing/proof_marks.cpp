@@ -69,9 +69,9 @@ private:
             return;
         }
         auto& last = pump.last_of_bank[mark.bank];
-        const bool too_quick = is_same_press(pump.start, mark) || is_same_press(last, mark);
+        const bool doubtful = doubt_of(mark, pump.start, last).has_value();
         last = &mark;
-        if (too_quick || !pump.pressed.insert({mark.bank, mark.kind}).second) {
+        if (doubtful || !pump.pressed.insert({mark.bank, mark.kind}).second) {
             return;
         }
         auto& bank = bank_in(run, mark.bank);

@@ -31,9 +31,9 @@ struct WatchedRun {
 
 /// The runs of a proof, oldest first, from the marks of a proof run (any order; undone ones are left out). A
 /// start opens a run that lasts to the pump's next start; a stop without a start before it belongs to none.
-/// In a run the first stop and the first press for a bank and kind count; a second press within 0.3 s does
-/// not. A drip that was marked before the water takes both with it. The pump's switching by hand, and its
-/// going back on automatic, end the run: what came before says nothing of the period after.
+/// In a run the first stop and the first press for a bank and kind count; a doubtful press does not. A drip
+/// that was marked before the water takes both with it. The pump's switching by hand, and its going back on
+/// automatic, end the run: what came before says nothing of the period after.
 [[nodiscard]] std::vector<WatchedRun> watched_runs(std::span<const Mark> marks,
                                                    std::span<const BankOfPump> banks);
 

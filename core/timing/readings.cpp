@@ -69,7 +69,7 @@ private:
 
     void take_pump_event(const Mark& mark, Pump& pump) {
         order_.emplace(&mark, order_.size());
-        if (pump.since != nullptr && pump.since->kind == mark.kind && is_same_press(pump.since, mark)) {
+        if (is_same_press(pump.since, mark)) {
             return;
         }
         const bool starts = mark.kind == MarkKind::pump_start;
@@ -86,14 +86,14 @@ private:
             return;
         }
         auto& last = pump.last_of_bank[mark.bank];
-        const bool too_quick = is_same_press(pump.since, mark) || is_same_press(last, mark);
+        const bool doubtful = doubt_of(mark, pump.since, last).has_value();
         last = &mark;
 
         auto& first = pump.first_press[{mark.bank, mark.kind}];
         const bool again = !first.empty();
         const auto index = add(*kind, *pump.since, mark, mark.bank, pump_id);
         auto& reading = readings_[index].reading;
-        if (too_quick) {
+        if (doubtful) {
             give_reason(reading, NotUsed::too_quick);
             return;
         }
@@ -390,7 +390,7 @@ std::vector<PumpState> pump_states(std::span<const Mark> marks, std::span<const 
         }
         const auto* since = state->since ? &*state->since : nullptr;
         if (is_pump_event(*mark)) {
-            if (since == nullptr || since->kind != mark->kind || !is_same_press(since, *mark)) {
+            if (!is_same_press(since, *mark)) {
                 state->running = mark->kind == MarkKind::pump_start;
                 state->since = *mark;
                 state->marks_since.clear();
@@ -398,7 +398,7 @@ std::vector<PumpState> pump_states(std::span<const Mark> marks, std::span<const 
             continue;
         }
         auto& last = last_of_bank[mark->bank];
-        if (!is_same_press(since, *mark) && !is_same_press(last, *mark)) {
+        if (!doubt_of(*mark, since, last)) {
             state->marks_since.push_back(*mark);
         }
         last = mark;

@@ -31,7 +31,7 @@ enum class NotUsed {
     unverified,     ///< across a restart of the machine, or from a start or stop that nobody saw happen
     not_positive,   ///< the marks are in the wrong order: no time passed, or dripping was marked before water
     too_long,       ///< longer than 24 h: a mark is missing
-    too_quick,      ///< a second press within 0.3 s: not two events
+    too_quick,      ///< a doubtful press: sooner than water can do it, or a second one within 0.3 s
     pressed_again,  ///< marked before in this run: the first press counts; undo that one to use this one
     upper_bound,    ///< "already there when I came"
     pads_not_dry,   ///< wet-through from a pad that was not dry: too short
@@ -49,7 +49,7 @@ template <> struct EnumNames<TimingKind> { static constexpr std::array all{
 template <> struct EnumNames<NotUsed> { static constexpr std::array all{
     EnumName{NotUsed::set_aside, "set aside"}, EnumName{NotUsed::unverified, "unverified"},
     EnumName{NotUsed::not_positive, "marks in the wrong order"}, EnumName{NotUsed::too_long, "longer than 24 h"},
-    EnumName{NotUsed::too_quick, "second press within 0.3 s"}, EnumName{NotUsed::pressed_again, "pressed again"},
+    EnumName{NotUsed::too_quick, "too soon, or a second press"}, EnumName{NotUsed::pressed_again, "pressed again"},
     EnumName{NotUsed::upper_bound, "upper bound"}, EnumName{NotUsed::pads_not_dry, "pads not dry"},
     EnumName{NotUsed::fans_off, "fans off"}, EnumName{NotUsed::fans_not_stated, "fans not stated"}}; };
 // clang-format on
@@ -113,11 +113,12 @@ struct BankOfPump {
 /// A pump start opens a run that lasts to the pump's next stop or start. In a run the first press for a bank
 /// counts for fill and for the drip; after the stop, until the next start, for the end of the drip and for
 /// the first dry patch. The drip is a wet-through, or in a run that began while the pads dripped a return,
-/// with the time the pump was off before it; the two stand or fall together. A repeated start or stop within
-/// 0.3 s is not a second one. A mark that belongs to no run (a drip while the pump stands) makes no reading.
-/// Times within one boot come from the boot clock; across a restart from wall time, unverified. A bank's mark
-/// belongs to the pump that it names, or if it names none to the pump in `banks`. Marks of a proof run make
-/// no reading, and its first start or stop ends whatever was being timed: the timer has the pump again.
+/// with the time the pump was off before it; the two stand or fall together. A start or stop within 0.3 s of
+/// another is not a second one. A mark that belongs to no run (a drip while the pump stands) makes no
+/// reading. Times within one boot come from the boot clock; across a restart from wall time, unverified. A
+/// bank's mark belongs to the pump that it names, or if it names none to the pump in `banks`. Marks of a
+/// proof run make no reading, and its first start or stop ends whatever was being timed: the timer has the
+/// pump again.
 [[nodiscard]] std::vector<Reading> readings_of(std::span<const Mark> marks, std::span<const BankOfPump> banks,
                                                std::span<const SetAside> set_aside = {});
 
@@ -140,7 +141,7 @@ struct PumpState {
     bool running = false;
     std::optional<Mark> since;  ///< the start or stop it has been in since; none if never marked, back on
                                 ///< automatic, or switched by marks of the other sort since
-    /// Bank marks after `since` in time order; not undone, and no second press within 0.3 s.
+    /// Bank marks after `since` in time order; neither undone nor doubtful.
     std::vector<Mark> marks_since;
 };
 [[nodiscard]] std::vector<PumpState> pump_states(std::span<const Mark> marks, std::span<const Id> pumps,

@@ -56,6 +56,24 @@ QuantityText time_of_day(double since_midnight) {
     return {two_digits(minutes / 60) + ":" + two_digits(minutes % 60), ""};
 }
 
+// From here on minutes are too many to be read; up to there they can be counted.
+constexpr double first_in_hours_s = 7200.0;
+constexpr double last_in_hours_s = 1e12;
+
+// The last of the units stands apart, as everywhere: "10 h 30" and "min".
+QuantityText in_hours(double si) {
+    const long total = std::lround(si);
+    const long minutes = total / 60 % 60;
+    const long rest = total % 60;
+    auto number = std::to_string(total / 3600);
+    if (minutes == 0 && rest == 0) {
+        return {number, "h"};
+    }
+    number += " h " + std::to_string(minutes);
+    return rest == 0 ? QuantityText{number, "min"}
+                     : QuantityText{number + " min " + std::to_string(rest), "s"};
+}
+
 std::string_view without_outer_blanks(std::string_view text) {
     const auto first = text.find_first_not_of(' ');
     if (first == std::string_view::npos) {
@@ -81,7 +99,7 @@ std::string accepted_units(Kind kind) {
 Result<AnyQuantity> parse_any(Kind kind, std::string_view text, std::string_view item) {
     const auto trimmed = without_outer_blanks(text);
     const std::string name{name_of(kind)};
-    if (trimmed.empty() || trimmed.size() > 64) {
+    if (trimmed.empty() || text.size() > 64) {
         return bad_input(std::string{item}, text,
                          "write a " + name + " with its unit: " + accepted_units(kind));
     }
@@ -121,6 +139,10 @@ std::string QuantityText::joined(UnitSystem system) const {
 QuantityText show(const AnyQuantity& quantity, UnitSystem system) {
     if (quantity.kind == Kind::duration && quantity.scale == Scale::clock) {
         return time_of_day(quantity.si);
+    }
+    if (quantity.kind == Kind::duration && quantity.si >= first_in_hours_s &&
+        quantity.si <= last_in_hours_s) {
+        return in_hours(quantity.si);
     }
     auto scale = quantity.scale;
     if (quantity.kind == Kind::duration && quantity.si >= 300.0 && std::fmod(quantity.si, 60.0) == 0.0) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <compare>
+#include <optional>
 #include <string>
 
 #include "base/result.h"
@@ -37,7 +38,8 @@ struct QuantityText {
 /// infinity.
 [[nodiscard]] Result<AnyQuantity> parse_any(Kind kind, std::string_view text, std::string_view item);
 
-/// As a person reads it in that system; durations of whole minutes from 5 min up are shown in minutes.
+/// As a person reads it in that system; durations of whole minutes from 5 min up are shown in minutes, from 2
+/// h up in hours, minutes and whole seconds: "10 h 30 min".
 [[nodiscard]] QuantityText show(const AnyQuantity& quantity, UnitSystem system);
 
 /// As typed in files: the shortest text in that unit that reads back as the same SI number. Where the unit
@@ -90,5 +92,9 @@ private:
     Q value_;
     std::string text_;
 };
+
+/// A typed entry that may not have been made.
+template <class Q>
+using Optional = std::optional<Entered<Q>>;
 
 }  // namespace wetfront

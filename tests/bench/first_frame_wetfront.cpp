@@ -5,6 +5,7 @@
 #include <QFileInfo>
 
 #include "demo/demo.h"
+#include "desktop/bus_awake.h"
 #include "desktop/program.h"
 #include "first_frame.h"
 
@@ -23,7 +24,8 @@ int main(int argc, char** argv) {
     }
     const ui::Preferences nothing_kept{[](const QString&) { return QString{}; },
                                        [](const QString&, const QString&) {}};
-    ui::Program program{store.value(), clock, nothing_kept, QString{}, false};
+    ui::BusAwake awake{QDBusConnection::sessionBus(), QDBusConnection::systemBus(), nullptr};
+    ui::Program program{store.value(), clock, nothing_kept, awake, QString{}, false};
     if (!program.show()) {
         return 3;
     }

@@ -14,6 +14,7 @@
 #include <memory>
 
 #include "demo/demo.h"
+#include "desktop/bus_awake.h"
 #include "desktop/program.h"
 
 namespace {
@@ -45,7 +46,7 @@ public:
     OpenedWhatIf() : store_{open()} {
         const Preferences nothing_kept{[](const QString&) { return QString{}; },
                                        [](const QString&, const QString&) {}};
-        program_ = std::make_unique<Program>(store_, clock_, nothing_kept, folder_.path(), false);
+        program_ = std::make_unique<Program>(store_, clock_, nothing_kept, no_bus_, folder_.path(), false);
         if (!program_->show()) {
             give_up("no window");
         }
@@ -81,6 +82,8 @@ private:
     QTemporaryDir folder_;
     SystemClock clock_;
     Store store_;
+    BusAwake no_bus_{QDBusConnection{QStringLiteral("none")}, QDBusConnection{QStringLiteral("none")},
+                     nullptr};
     std::unique_ptr<Program> program_;
 };
 

@@ -21,6 +21,15 @@ LITERAL_TEXT = re.compile(r"""(?:^|[\s;{.])((?:text|title|label|placeholderText|
 CONTEXT_PROPERTY = re.compile(r"\bsetContext(?:Property|Properties|Object)\b")
 QUICK_ITEM = re.compile(r"\bQQuick(?:Item|Window|View)\b")
 
+# What would take "<b>" for a tag: QML's texts but where they are told not to, and in C++ what guesses or speaks HTML.
+# TextInput, and so the TextField of the templates, shows what it holds.
+TEXTS = {"Text", "Label", "TextArea", "TextEdit", "ToolTip", "TextMetrics"}
+PLAIN = re.compile(r"\btextFormat\s*:\s*(?:Text|TextEdit)\.PlainText\b")
+MARKUP = re.compile(r"\b(?:Text|TextEdit)\.(?:StyledText|RichText|AutoText|MarkdownText)\b")
+MARKUP_IN_CODE = re.compile(r"\b(?:QTextDocument|QStaticText|QLabel|QMessageBox|QTextEdit|QTextBrowser|QToolTip"
+                            r"|setHtml|setMarkdown|insertHtml|fromHtml|setTextFormat)\b")
+OPENED_FROM_TEXT = re.compile(r"\b(?:QDesktopServices|openUrlExternally|onLinkActivated|XMLHttpRequest|QNetworkAccessManager)\b")
+
 # Qt gives these their text as accessible name; the others have none of their own.
 NAMED_BY_TEXT = {"AbstractButton", "Button", "CheckBox", "CheckDelegate", "DelayButton", "ItemDelegate", "MenuItem",
                  "RadioButton", "RadioDelegate", "RoundButton", "Switch", "SwitchDelegate", "TabButton", "ToolButton"}
@@ -59,6 +68,23 @@ def view_models_without_items(tree):
     models = tree.under("ui/viewmodels", "*.h", "*.cpp")
     return (matches(tree, code, CONTEXT_PROPERTY, "QML gets typed properties and registered types, no context properties")
             + matches(tree, models, QUICK_ITEM, "a view model knows no item or window"))
+
+
+def plain_text(tree):
+    pages = tree.under("ui", "*.qml")
+    code = tree.under("ui", "*.h", "*.cpp") + tree.under("app", "*.h", "*.cpp")
+    found = []
+    for name in pages:
+        texts = [item for item in objects(tree.text(name)) if item.type in TEXTS]
+        said = len(PLAIN.findall(blank_comments(tree.text(name))))
+        unsaid = [item for item in texts if "textFormat" not in item.properties]
+        found += [f"{name}:{item.line}: {item.type} guesses whether its text is markup; use StyledText, or say PlainText"
+                  for item in unsaid]
+        if not unsaid and said < len(texts):
+            found.append(f"{name}: a textFormat other than PlainText")
+    return (found + matches(tree, pages, MARKUP, "markup; names and notes from elsewhere are shown as typed")
+            + matches(tree, code, MARKUP_IN_CODE, "takes tags in a text for markup; draw the text as it is")
+            + matches(tree, pages + code, OPENED_FROM_TEXT, "opens what a text names; nothing from a record is ever followed"))
 
 
 def accessible_names(tree):
@@ -173,6 +199,20 @@ RULES = [
         Planted("a context property", {"app/desktop/a.cpp": 'engine.rootContext()->setContextProperty("a", &a);\n'}, "app/desktop/a.cpp:1: setContextProperty"),
         Planted("a context object", {"ui/charts/a.cpp": "context->setContextObject(a);\n"}, "ui/charts/a.cpp:1: setContextObject"),
         Planted("an item", {"ui/viewmodels/a.h": "QQuickItem* page;\n"}, "ui/viewmodels/a.h:1: QQuickItem"),
+    ]),
+    Rule("plain_text", "texts are shown as typed, and nothing that a text names is opened", plain_text, {
+        **CLEAN,
+        "ui/qml/controls/StyledText.qml": "Text {\n    textFormat: Text.PlainText\n}\n",
+        "ui/qml/wizard/CPage.qml": "Item {\n    StyledText { text: a }\n    T.TextField { text: a }\n    // Text.RichText\n}\n",
+        "ui/print/type.cpp": "painter.drawText(at, text);\n",
+    }, [
+        Planted("a text that guesses", {OTHER: "Item {\n    Text { text: a }\n}\n"}, OTHER + ":2: Text guesses"),
+        Planted("a label that guesses", {OTHER: "Item {\n    Label {\n        text: a\n    }\n}\n"}, OTHER + ":2: Label guesses"),
+        Planted("a format chosen at run time", {OTHER: "Text { textFormat: a ? b : c }\n"}, OTHER + ": a textFormat"),
+        Planted("markup asked for", {OTHER: "StyledText { textFormat: Text.RichText }\n"}, OTHER + ":1: Text.RichText"),
+        Planted("HTML on paper", {"ui/print/a.cpp": "QTextDocument page;\n"}, "ui/print/a.cpp:1: QTextDocument"),
+        Planted("a box that guesses", {"app/desktop/a.cpp": "QMessageBox box;\n"}, "app/desktop/a.cpp:1: QMessageBox"),
+        Planted("an address opened", {"ui/viewmodels/a.cpp": "QDesktopServices::openUrl(url);\n"}, "ui/viewmodels/a.cpp:1: QDesktopServices"),
     ]),
     Rule("accessible_names", "every control has an accessible name", accessible_names, CLEAN, [
         Planted("a button without", {OTHER: "Item {\n    Button { icon.name: a }\n}\n"}, OTHER + ":2: Button"),

@@ -31,7 +31,7 @@ struct MarkedRun {
 class VisitBuilder {
 public:
     explicit VisitBuilder(int banks = 1, int timers = 1, TimerKind kind = TimerKind::trimmed) {
-        file_.farm = {Id{"farm-1"}, "Made-up Farm", "A. Grower", "Invented Service", {}, {}, {}, {}};
+        file_.farm = {Id{"farm-1"}, "Made-up Farm", "A. Grower", "Invented Service", {}, {}, {}, {}, {}};
         file_.house.id = Id{"house-1"};
         file_.house.farm = file_.farm.id;
         file_.house.name = "House 7";

@@ -81,6 +81,10 @@ Result<QByteArray> pdf_bytes(const SheetContent& content, Paper paper, const For
 Result<void> write_pdf(const SheetContent& content, const std::filesystem::path& file, Paper paper,
                        const Formatter& formatter) {
     WF_TRY(const QByteArray bytes, pdf_bytes(content, paper, formatter));
+    return write_whole(bytes, file);
+}
+
+Result<void> write_whole(const QByteArray& bytes, const std::filesystem::path& file) {
     QSaveFile beside{QString::fromStdString(file.string())};
     if (!beside.open(QIODevice::WriteOnly | QIODevice::Unbuffered) || beside.write(bytes) != bytes.size() ||
         !beside.commit()) {

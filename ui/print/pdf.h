@@ -23,8 +23,11 @@ enum class Paper { letter, a4 };
 [[nodiscard]] Result<QByteArray> pdf_bytes(const SheetContent& content, Paper paper,
                                            const Formatter& formatter);
 
-/// The same as a file. Written beside the file and renamed when it is
-/// whole; an error (storage) leaves what was there before.
+/// Bytes as a file. Written beside the file and renamed when it is whole; an error (storage) leaves what was
+/// there before.
+[[nodiscard]] Result<void> write_whole(const QByteArray& bytes, const std::filesystem::path& file);
+
+/// The sheet as such a file.
 [[nodiscard]] Result<void> write_pdf(const SheetContent& content, const std::filesystem::path& file,
                                      Paper paper, const Formatter& formatter);
 

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "viewmodels/advice_view_model.h"
 
+#include "cycle/deviations.h"
 #include "sheet/sheet.h"
-#include "viewmodels/deviations.h"
+#include "viewmodels/controller_lines.h"
 #include "viewmodels/finding_maps.h"
 #include "viewmodels/strip_map.h"
-#include "viewmodels/to_enter.h"
 
 namespace wetfront::ui {
 namespace {
@@ -73,6 +73,43 @@ QString AdviceViewModel::truthSource() const {
     return qstring(record_.advice().truth_source);
 }
 
+const SettingTemplate* AdviceViewModel::described() const {
+    const auto* timer = record_.file().house.timer(timer_);
+    return timer == nullptr ? nullptr : described_controller(*timer);
+}
+
+/// What the timer's controller asks for: its labels, order and units.
+QVariantMap AdviceViewModel::controller_row(const TemplateLine& line, const TimerSettings& found,
+                                            const TimerSettings& left) const {
+    const auto& formatter = record_.context().formatter;
+    const auto& timer = *advice();
+    const auto key = line.setting;
+    const auto setting = setting_of(key);
+    const std::size_t row = line.row == 0 ? 0 : static_cast<std::size_t>(line.row - 1);
+    const auto text = [&](const std::optional<AnyQuantity>& value) {
+        return value ? text_on_controller(*described(), key, *value) : QString{};
+    };
+    const auto meaning = [&](const TimerSettings& settings) {
+        const auto differs = setting ? deviation(settings, timer, *setting, row) : std::nullopt;
+        return differs ? formatter.text(differs->meaning) : QString{};
+    };
+    const auto* advised = setting && row == 0 ? timer.advised(*setting) : nullptr;
+    const QString label = QString::fromStdString(line.label);
+    QString brief = advised == nullptr ? QString{} : formatter.text(advised->reason.brief);
+    if (!line.problems.empty()) {
+        brief = tr("Cannot be held as advised. %1").arg(formatter.text(line.problems.front()));
+    }
+    return {{"label", line.row == 0 ? label : tr("Row %1: %2").arg(line.row).arg(label)},
+            {"trade", formatter.text(label_of(key))},
+            {"found", text(held(found, key, row))},
+            {"advised", text(line.entered)},
+            {"left", text(held(left, key, row))},
+            {"brief", brief},
+            {"foundDiffers", meaning(found)},
+            {"leftDiffers", meaning(left)},
+            {"setting", advised == nullptr ? QString{} : qstring(key_of(*setting))}};
+}
+
 QVariantList AdviceViewModel::groups() const {
     const auto& formatter = record_.context().formatter;
     const auto& visit = record_.file().visit;
@@ -83,20 +120,26 @@ QVariantList AdviceViewModel::groups() const {
     const TimerSettings& left = left_entry == nullptr ? none : *left_entry;
 
     const auto plain_row = [](const QString& label, const QString& was, const QString& is) {
-        return QVariantMap{{"label", label},           {"found", was},
-                           {"advised", QString{}},     {"left", is},
-                           {"brief", QString{}},       {"foundDiffers", QString{}},
-                           {"leftDiffers", QString{}}, {"setting", QString{}}};
+        return QVariantMap{{"label", label},
+                           {"trade", QString{}},
+                           {"found", was},
+                           {"advised", QString{}},
+                           {"left", is},
+                           {"brief", QString{}},
+                           {"foundDiffers", QString{}},
+                           {"leftDiffers", QString{}},
+                           {"setting", QString{}}};
     };
     const auto* timer = advice();
     const auto advised_row = [&](Setting setting) {
         const auto* advised = timer == nullptr ? nullptr : timer->advised(setting);
         const auto meaning = [&](const TimerSettings& settings) {
             const auto differs = timer == nullptr ? std::nullopt : deviation(settings, *timer, setting);
-            return differs ? differs->meaning : QString{};
+            return differs ? formatter.text(differs->meaning) : QString{};
         };
         const bool has_value = advised != nullptr && advised->value;
         return QVariantMap{{"label", formatter.text(label_of(setting))},
+                           {"trade", QString{}},
                            {"found", shown(held(found, setting), formatter)},
                            {"advised", has_value ? shown(advised->value, formatter) : QString{}},
                            {"left", shown(held(left, setting), formatter)},
@@ -107,14 +150,26 @@ QVariantList AdviceViewModel::groups() const {
     };
 
     QVariantList groups;
-    for (const auto group : {SettingGroup::when_pads_may_run, SettingGroup::how_long,
-                             SettingGroup::how_it_adapts, SettingGroup::rinse}) {
+    const auto* fit = timer != nullptr && timer->fit ? &*timer->fit : nullptr;
+    for (const auto group : all_groups) {
         QVariantList rows;
+        if (fit != nullptr) {
+            for (const auto& line : fit->lines) {
+                // What it is told stands with how long it runs.
+                if (group_of(line.setting).value_or(SettingGroup::how_long) == group) {
+                    rows.append(controller_row(line, found, left));
+                }
+            }
+            if (!rows.isEmpty()) {
+                groups.append(QVariantMap{{"title", formatter.text(label_of(group))}, {"rows", rows}});
+            }
+            continue;
+        }
         if (group == SettingGroup::when_pads_may_run) {
             rows.append(
                 plain_row(tr("Target"), entered(found.target, formatter), entered(left.target, formatter)));
         }
-        for (const auto setting : advised_settings) {
+        for (const auto setting : all_settings) {
             if (group_of(setting) == group) {
                 rows.append(advised_row(setting));
             }
@@ -169,6 +224,10 @@ QVariantList AdviceViewModel::foundFindings() const {
     return finding_maps(record_.found_findings(), record_.file().house, timer_, FindingsOf::timer_and_house,
                         record_.context().formatter);
 }
+QVariantList AdviceViewModel::foundSettingFindings() const {
+    return finding_maps(record_.found_findings(), record_.file().house, timer_, FindingsOf::timer,
+                        record_.context().formatter);
+}
 QVariantList AdviceViewModel::leftFindings() const {
     return finding_maps(record_.left_findings(), record_.file().house, timer_, FindingsOf::timer,
                         record_.context().formatter);
@@ -188,7 +247,7 @@ QVariantList AdviceViewModel::strips() const {
         add(*found, WF_TEXT("found"));
     }
     if (timer != nullptr) {
-        add(as_settings(*timer), WF_TEXT("advised"));
+        add(settings_to_enter(*timer), WF_TEXT("advised"));
     }
     if (const auto* left = visit.left_of(timer_)) {
         add(*left, WF_TEXT("left"));
@@ -198,7 +257,7 @@ QVariantList AdviceViewModel::strips() const {
 
 QVariantMap AdviceViewModel::reason(const QString& setting) const {
     const auto* timer = advice();
-    for (const auto one : advised_settings) {
+    for (const auto one : all_settings) {
         if (timer == nullptr || setting != qstring(key_of(one))) {
             continue;
         }
@@ -235,27 +294,28 @@ QVariantMap AdviceViewModel::reason(const QString& setting) const {
 }
 
 QString AdviceViewModel::controller() const {
-    const auto entered = to_enter(record_, timer_);
-    return entered ? QString::fromStdString(entered->described.name) : QString{};
+    const auto* known = described();
+    return known != nullptr ? QString::fromStdString(known->name) : QString{};
 }
 
 QVariantList AdviceViewModel::toEnter() const {
     QVariantList lines;
-    const auto entered = to_enter(record_, timer_);
-    if (!entered) {
+    const auto* timer = advice();
+    if (timer == nullptr || !timer->fit) {
         return lines;
     }
     const auto add = [&](const QString& label, const QString& number, const QStringList& remarks, bool held) {
         lines.append(QVariantMap{{"label", label}, {"number", number}, {"remarks", remarks}, {"held", held}});
     };
-    for (const auto& line : entered->fit.lines) {
+    for (const auto& line : timer->fit->lines) {
         const auto number = QString::fromStdString(line.number);
-        add(QString::fromStdString(line.label),
+        const auto label = QString::fromStdString(line.label);
+        add(line.row == 0 ? label : tr("Row %1: %2").arg(line.row).arg(label),
             number.isEmpty() ? tr("nothing")
                              : tr("%1 %2").arg(number, QString::fromStdString(line.unit)).trimmed(),
             texts(line.changes) + texts(line.problems), line.problems.empty());
     }
-    for (const auto& missing : entered->fit.not_held) {
+    for (const auto& missing : timer->fit->not_held) {
         add(record_.context().formatter.text(missing), {}, {}, false);
     }
     return lines;

@@ -21,8 +21,9 @@ class AdviceViewModel : public QObject {
     Q_PROPERTY(QString verdict READ verdict NOTIFY changed)
     Q_PROPERTY(QString truth READ truth NOTIFY changed)
     Q_PROPERTY(QString truthSource READ truthSource NOTIFY changed)
-    /// {title, rows: [{label, found, advised, left, brief, foundDiffers, leftDiffers, setting}]}. Where no
-    /// value is advised, `brief` says why; the differs are what the difference from the advice means.
+    /// {title, rows: [{label, trade (the trade's name where the label is a firm's own), found, advised, left,
+    /// brief, foundDiffers, leftDiffers, setting}]}. Where no value is advised, `brief` says why; the differs
+    /// are what the difference from the advice means.
     Q_PROPERTY(QVariantList groups READ groups NOTIFY changed)
     Q_PROPERTY(QVariantList banks READ banks NOTIFY changed)  ///< {name, decides, text}
     Q_PROPERTY(QStringList missing READ missing NOTIFY changed)
@@ -30,6 +31,8 @@ class AdviceViewModel : public QObject {
     Q_PROPERTY(QStringList assumed READ assumed NOTIFY changed)
     Q_PROPERTY(QVariantList foundFindings READ foundFindings NOTIFY
                    changed)  ///< {severity, message, remedy, source, causes}
+    Q_PROPERTY(QVariantList foundSettingFindings READ foundSettingFindings NOTIFY
+                   changed)                                                 ///< of the timer's settings only
     Q_PROPERTY(QVariantList leftFindings READ leftFindings NOTIFY changed)  ///< of the timer's settings only
     Q_PROPERTY(QVariantList strips READ strips NOTIFY changed)  ///< one a set of settings, keys of CycleStrip
     /// Name of the timer's setting template; empty where it has none.
@@ -53,6 +56,7 @@ public:
     [[nodiscard]] QStringList notes() const;
     [[nodiscard]] QStringList assumed() const;
     [[nodiscard]] QVariantList foundFindings() const;
+    [[nodiscard]] QVariantList foundSettingFindings() const;
     [[nodiscard]] QVariantList leftFindings() const;
     [[nodiscard]] QVariantList strips() const;
     [[nodiscard]] QString controller() const;
@@ -69,6 +73,9 @@ signals:
 private:
     void follow_record();
     [[nodiscard]] const TimerAdvice* advice() const;
+    [[nodiscard]] const SettingTemplate* described() const;
+    [[nodiscard]] QVariantMap controller_row(const TemplateLine& line, const TimerSettings& found,
+                                             const TimerSettings& left) const;
     [[nodiscard]] QStringList texts(const std::vector<Message>& messages) const;
 
     VisitRecord& record_;

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "base/numbers.h"
 #include "records/record_text.h"
 
 namespace wetfront::ui {
@@ -39,6 +40,12 @@ std::pair<QString, QString> split_entry(const QString& entry) {
     return {entry.left(end), entry.mid(end).trimmed()};
 }
 
+// To three digits behind the point, as controllers hold no finer steps.
+QString number_in_own_unit(const FormField& field, const AnyQuantity& quantity, const QLocale& locale) {
+    const auto number = print_number(number_in(*field.own_unit, quantity.si), 3);
+    return QString::fromStdString(number).replace(QLatin1Char('.'), locale.decimalPoint());
+}
+
 // A unit as people read it, whichever way it was typed.
 QString shown_unit(const FormField& field, const QString& typed) {
     if (field.kind) {
@@ -69,18 +76,24 @@ QHash<int, QByteArray> FormModel::roleNames() const {
             {UnitRole, "unit"},
             {EntryRole, "entry"},
             {RangeRole, "range"},
+            {WarningRole, "warning"},
+            {MinusRole, "minus"},
             {TypedNumberRole, "typedNumber"},
             {TypedUnitRole, "typedUnit"},
             {UnitsRole, "units"},
             {ChoicesRole, "choices"},
-            {BesideRole, "beside"}};
+            {BesideRole, "beside"},
+            {OwnRole, "own"},
+            {FixedRole, "fixed"}};
 }
 
 QString FormModel::shown(const FormField& field) const {
     switch (field.type) {
         case FormField::Type::quantity: {
             const auto quantity = field.quantity();
-            return quantity ? formatter_.number(*quantity) : QString{};
+            return !quantity                   ? QString{}
+                   : field.own_unit != nullptr ? number_in_own_unit(field, *quantity, formatter_.locale())
+                                               : formatter_.number(*quantity);
         }
         case FormField::Type::choice:
         case FormField::Type::yes_no: {
@@ -100,10 +113,23 @@ QString FormModel::shown(const FormField& field) const {
     return {};
 }
 
+QString FormModel::range(const FormField& field) const {
+    QString text = field.own_range;
+    if (text.isEmpty() && field.kind) {
+        text = QString::fromStdString(range_text(field.about, *field.kind, formatter_.units()));
+    }
+    return field.about.kept && !text.isEmpty()
+               ? tr("usual: %1; anything else is kept as found, and marked").arg(text)
+               : text;
+}
+
 QStringList FormModel::units(const FormField& field) const {
     QStringList list;
     if (!field.kind) {
         return list;
+    }
+    if (field.own_unit != nullptr) {
+        return {text_of(field.own_unit->display)};
     }
     const auto add = [&](UnitSystem system, Scale scale) {
         const QString display = text_of(display_unit(*field.kind, system, scale).unit->display);
@@ -130,7 +156,8 @@ QVariant FormModel::data(const QModelIndex& index, int role) const {
         case KeyRole:
             return text_of(field.about.key);
         case LabelRole: {
-            const QString label = formatter_.text(Message{field.about.label});
+            const QString label =
+                field.own_label.isEmpty() ? formatter_.text(Message{field.about.label}) : field.own_label;
             return field.title.isEmpty() ? label : tr("%1: %2").arg(field.title, label);
         }
         case WhyRole:
@@ -141,21 +168,35 @@ QVariant FormModel::data(const QModelIndex& index, int role) const {
             return shown(field);
         case UnitRole: {
             const auto quantity = field.type == FormField::Type::quantity ? field.quantity() : std::nullopt;
-            return quantity ? formatter_.unit(*quantity) : QString{};
+            return !quantity                   ? QString{}
+                   : field.own_unit != nullptr ? text_of(field.own_unit->display)
+                                               : formatter_.unit(*quantity);
         }
         case EntryRole:
             return field.entry();
         case TypedNumberRole:
+            if (const auto quantity = field.own_unit != nullptr ? field.quantity() : std::nullopt) {
+                return number_in_own_unit(field, *quantity, QLocale::c());
+            }
             return split_entry(field.entry()).first;
         case TypedUnitRole: {
+            if (field.own_unit != nullptr) {
+                return text_of(field.own_unit->display);
+            }
             const QString unit = split_entry(field.entry()).second;
             const auto usual = units(field);
             return unit.isEmpty() && !usual.isEmpty() ? usual.front() : shown_unit(field, unit);
         }
         case RangeRole:
-            return field.kind
-                       ? QString::fromStdString(range_text(field.about, *field.kind, formatter_.units()))
+            return range(field);
+        case WarningRole: {
+            const auto quantity = field.about.kept && field.kind ? field.quantity() : std::nullopt;
+            return quantity && !in_range(field.about, quantity->si)
+                       ? tr("outside what is usual: kept as found")
                        : QString{};
+        }
+        case MinusRole:
+            return field.kind && (field.about.kept || range(field).startsWith(QLatin1Char('-')));
         case UnitsRole:
             return units(field);
         case ChoicesRole: {
@@ -167,6 +208,10 @@ QVariant FormModel::data(const QModelIndex& index, int role) const {
         }
         case BesideRole:
             return field.beside ? field.beside() : QString{};
+        case OwnRole:
+            return field.own ? field.own() : QString{};
+        case FixedRole:
+            return field.fixed;
         default:
             return {};
     }

@@ -21,14 +21,20 @@ struct FormField {
 
     Type type = Type::text;
     Field about{"", ""};
-    QString title;             ///< a name in front of the label, where several things have the same line
-    bool spare = false;        ///< of the empty item at the end of a list: there to be filled in
-    std::optional<Kind> kind;  ///< of a quantity
+    QString title;      ///< a name in front of the label, where several things have the same line
+    QString own_label;  ///< of a described controller: in place of the field's label
+    QString own_range;  ///< and of the field's range
+    const Unit* own_unit = nullptr;  ///< and of the reader's units: shown and typed in it, whatever these are
+    bool fixed = false;              ///< only shown: it is said elsewhere
+    bool spare = false;              ///< of the empty item at the end of a list: there to be filled in
+    std::optional<Kind> kind;        ///< of a quantity
     std::vector<std::pair<QString, QString>> choices;      ///< value and words, of a choice
     std::function<QString()> entry;                        ///< as entered; empty: not entered
     std::function<std::optional<AnyQuantity>()> quantity;  ///< of a quantity
     std::function<Result<void>(const std::string&)> set;   ///< empty text: take the entry out
     std::function<QString()> beside;                       ///< what to compare it with; may be left out
+    /// Where it was changed: the value that it has without an entry. May be left out.
+    std::function<QString()> own;
 };
 
 /// A form for QML: lines with label, reason, value in the reader's units and the range. Owned by a view model
@@ -49,12 +55,16 @@ public:
         NumberRole,       ///< shown number, words of a choice, or text; empty: not entered
         UnitRole,         ///< shown unit
         EntryRole,        ///< as entered
-        RangeRole,        ///< "0.5 m to 200 m"
+        RangeRole,        ///< "0.5 m to 200 m", or what is usual where everything is kept
+        WarningRole,      ///< the entry lies outside what is usual and was kept; else empty
+        MinusRole,        ///< a number below 0 may be typed
         TypedNumberRole,  ///< number of the entry, as entered
         TypedUnitRole,    ///< unit of the entry, or the usual one
         UnitsRole,        ///< units to type in, the usual one first
         ChoicesRole,      ///< list of {value, text}
         BesideRole,       ///< what to compare it with: "found 30 s, advised 85 s"
+        OwnRole,          ///< value that it goes back to when the entry is taken out; empty: no such value
+        FixedRole,        ///< bool: only shown, it is said elsewhere
     };
 
     FormModel(const Formatter& formatter, QObject* parent);
@@ -83,6 +93,7 @@ signals:
 private:
     [[nodiscard]] QStringList units(const FormField& field) const;
     [[nodiscard]] QString shown(const FormField& field) const;
+    [[nodiscard]] QString range(const FormField& field) const;
 
     const Formatter& formatter_;
     std::vector<FormField> fields_;

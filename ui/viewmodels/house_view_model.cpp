@@ -182,7 +182,12 @@ HouseViewModel::HouseViewModel(VisitRecord& record, QObject* parent)
              const House before = house;
              house.timers.erase(house.timers.begin() + static_cast<std::ptrdiff_t>(i));
              return keep_or_restore(before);
-         }},
+         },
+         {},
+         {},
+         {},
+         [this](std::size_t i) { return template_news(i); },
+         [this](std::size_t i) { return take_over_template(i); }},
         this};
     connect(&record_, &VisitRecord::changed, this, [this] {
         farm_->refresh();
@@ -328,7 +333,17 @@ std::vector<FormField> HouseViewModel::timer_lines(std::size_t row) {
     auto lines = form_lines<Timer>([this, row]() -> Timer& { return record_.house().timers[row]; },
                                    {"name", "kind", "resolution", "period_resolution"},
                                    [this] { return record_.save_house(); });
-    lines.insert(lines.begin() + 2, template_line(row));
+    if (record_.house().timers[row].controller) {
+        // What the template says is not typed again; of a step that it lacks there is nothing to say.
+        std::erase_if(lines, [](const FormField& line) { return line.kind && line.entry().isEmpty(); });
+        for (auto& line : lines) {
+            if (std::string_view{line.about.key} != "name") {
+                line.fixed = true;
+                line.about.why = WF_TEXT("From the template.");
+            }
+        }
+    }
+    lines.insert(lines.begin() + 1, template_line(row));
     return lines;
 }
 
@@ -338,31 +353,65 @@ FormField HouseViewModel::template_line(std::size_t row) {
     line.about = Field{"template_id", WF_TEXT("Setting template")};
     line.choices.emplace_back(QString{}, tr("none"));
     const auto& timer = record_.house().timers[row];
-    bool listed = timer.template_id.empty();
     const auto templates = record_.context().store.setting_templates();
+    bool listed = timer.template_id.empty();
     for (const auto& known : templates ? templates.value() : std::vector<SettingTemplate>{}) {
         const bool chosen = known.id == timer.template_id;
-        const bool usable = known.kind == timer.kind && check_template(known, "");
-        // A choice that does not fit any more stays in sight until another one is made.
+        const bool usable = static_cast<bool>(check_template(known, ""));
+        // A choice that cannot be made any more stays in sight until another one is made.
         if (usable || chosen) {
-            const QString name = QString::fromStdString(known.name);
-            line.choices.emplace_back(qstring(known.id), usable ? name
-                                                         : known.kind == timer.kind
-                                                             ? tr("%1 (not complete)").arg(name)
-                                                             : tr("%1 (another kind of timer)").arg(name));
+            const auto& name = chosen && timer.controller ? timer.controller->name : known.name;
+            line.choices.emplace_back(qstring(known.id), QString::fromStdString(name));
             listed = listed || chosen;
         }
     }
     if (!listed) {
-        line.choices.emplace_back(qstring(timer.template_id), tr("one that is not here"));
+        line.choices.emplace_back(
+            qstring(timer.template_id),
+            timer.controller ? QString::fromStdString(timer.controller->name) : tr("one that is not here"));
     }
     line.entry = [this, row] { return qstring(record_.house().timers[row].template_id); };
     line.set = [this, row](const std::string& id) -> Result<void> {
         const House before = record_.house();
-        record_.house().timers[row].template_id = Id{id};
+        auto& now = record_.house().timers[row];
+        if (id.empty()) {
+            forget_controller(now);
+        } else if (Id{id} != now.template_id) {
+            WF_TRY(const auto chosen, record_.context().store.setting_template(Id{id}));
+            WF_CHECK(check_template(chosen, chosen.name));
+            choose_controller(now, chosen);
+        }
         return keep_or_restore(before);
     };
     return line;
+}
+
+std::optional<SettingTemplate> HouseViewModel::edited_since(std::size_t row) const {
+    const auto& timer = record_.file().house.timers[row];
+    if (!timer.controller || record_.frozen()) {
+        return std::nullopt;
+    }
+    auto now = record_.context().store.setting_template(timer.template_id);
+    if (!now || now.value() == *timer.controller || !check_template(now.value(), "")) {
+        return std::nullopt;
+    }
+    return std::move(now).value();
+}
+
+QString HouseViewModel::template_news(std::size_t row) const {
+    return edited_since(row)
+               ? tr("The template was changed after it was chosen here. This timer keeps to it as it was.")
+               : QString{};
+}
+
+Result<void> HouseViewModel::take_over_template(std::size_t row) {
+    const auto now = edited_since(row);
+    if (!now) {
+        return boost::outcome_v2::success();
+    }
+    const House before = record_.house();
+    choose_controller(record_.house().timers[row], *now);
+    return keep_or_restore(before);
 }
 
 }  // namespace wetfront::ui

@@ -37,6 +37,10 @@ private:
     [[nodiscard]] std::vector<FormField> more_bank_lines(std::size_t row);
     [[nodiscard]] std::vector<FormField> timer_lines(std::size_t row);
     [[nodiscard]] FormField template_line(std::size_t row);
+    /// The timer's template as the firm has it now, where that is another than the one chosen here.
+    [[nodiscard]] std::optional<SettingTemplate> edited_since(std::size_t row) const;
+    [[nodiscard]] QString template_news(std::size_t row) const;
+    [[nodiscard]] Result<void> take_over_template(std::size_t row);
     [[nodiscard]] Result<void> keep_or_restore(const House& before);
     [[nodiscard]] Result<void> refuse_if_timed(const Id& pump, const Id& bank, const std::string& name) const;
     [[nodiscard]] Result<void> refuse_if_measured(const Id& pump, const Id& bank,

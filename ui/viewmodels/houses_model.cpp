@@ -50,7 +50,7 @@ const HousesModel::Details& HousesModel::details(const HouseSummary& summary) co
     if (summary.latest_visit) {
         if (const auto file = context_.store.visit_file(*summary.latest_visit)) {
             const auto timings = timings_of(file.value());
-            const auto advice = advise(file.value(), context_.margins);
+            const auto advice = advise(file.value());
             const auto findings = check(file.value(), timings, advice, WhichSettings::found);
             if (!findings.empty()) {
                 const auto name = name_of(findings.front().severity);

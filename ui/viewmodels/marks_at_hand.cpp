@@ -49,6 +49,24 @@ QString mark_words(MarkKind kind, const QString& bank) {
     return {};
 }
 
+std::map<Id, PressDoubt> doubts_of(const VisitFile& file) {
+    return doubtful_presses(file.visit.marks, banks_of_pumps(file.house));
+}
+
+QString doubt_words(const std::map<Id, PressDoubt>& doubts, const Id& mark) {
+    const auto found = doubts.find(mark);
+    if (found == doubts.end()) {
+        return {};
+    }
+    switch (found->second) {
+        case PressDoubt::second_press:
+            return tr("pressed twice: not used");
+        case PressDoubt::too_soon:
+            return tr("too soon for water: not used");
+    }
+    return {};
+}
+
 bool earlier_in_time(const Mark& a, const Mark& b) {
     return a.at.boot_id == b.at.boot_id ? a.at.boot_ns < b.at.boot_ns : a.wall < b.wall;
 }

@@ -4,6 +4,8 @@
 #include <QString>
 #include <vector>
 
+#include "records/visit.h"
+#include "timing/doubtful_presses.h"
 #include "timing/stopwatch_guide.h"
 #include "viewmodels/press_clock.h"
 
@@ -16,6 +18,10 @@ namespace wetfront::ui {
 
 /// "Water at the far end of Bank 1".
 [[nodiscard]] QString mark_words(MarkKind kind, const QString& bank);
+
+[[nodiscard]] std::map<Id, PressDoubt> doubts_of(const VisitFile& file);
+/// "too soon for water: not used"; empty where there is no doubt.
+[[nodiscard]] QString doubt_words(const std::map<Id, PressDoubt>& doubts, const Id& mark);
 
 /// In the order in which they were pressed.
 [[nodiscard]] bool earlier_in_time(const Mark& a, const Mark& b);

@@ -20,11 +20,8 @@ int PartsModel::rowCount(const QModelIndex& parent) const {
 }
 
 QHash<int, QByteArray> PartsModel::roleNames() const {
-    return {{TitleRole, "title"},
-            {FormRole, "form"},
-            {MoreRole, "more"},
-            {ResultsRole, "results"},
-            {PictureRole, "picture"}};
+    return {{TitleRole, "title"},     {FormRole, "form"},       {MoreRole, "more"},
+            {ResultsRole, "results"}, {PictureRole, "picture"}, {NewsRole, "news"}};
 }
 
 QVariant PartsModel::data(const QModelIndex& index, int role) const {
@@ -43,6 +40,8 @@ QVariant PartsModel::data(const QModelIndex& index, int role) const {
             return access_.results ? access_.results(row) : QStringList{};
         case PictureRole:
             return access_.picture ? access_.picture(row) : QVariantMap{};
+        case NewsRole:
+            return access_.news ? access_.news(row) : QString{};
         default:
             return {};
     }
@@ -78,7 +77,7 @@ void PartsModel::refresh() {
         }
     }
     if (!forms_.empty()) {
-        emit dataChanged(index(0), index(count() - 1), {TitleRole, ResultsRole, PictureRole});
+        emit dataChanged(index(0), index(count() - 1), {TitleRole, ResultsRole, PictureRole, NewsRole});
     }
 }
 
@@ -94,6 +93,15 @@ QString PartsModel::remove(int row) {
     }
     const auto result = access_.remove(static_cast<std::size_t>(row));
     rebuild();
+    return problem_of(result);
+}
+
+QString PartsModel::takeOver(int row) {
+    if (row < 0 || row >= count() || !access_.take_over) {
+        return {};
+    }
+    const auto result = access_.take_over(static_cast<std::size_t>(row));
+    refresh();
     return problem_of(result);
 }
 

@@ -27,6 +27,7 @@ public:
         MoreRole,     ///< a second form, for whoever opens it
         ResultsRole,  ///< sentences: what is worked out from the entries, and what is missing for it
         PictureRole,  ///< a map for the drawing of the part; empty: nothing to draw
+        NewsRole,     ///< a change elsewhere that takeOver() brings in; empty: none
     };
 
     /// How the parts are reached; each is called on the GUI thread.
@@ -41,6 +42,8 @@ public:
         std::function<std::vector<FormField>(std::size_t)> more{};
         std::function<QStringList(std::size_t)> results{};
         std::function<QVariantMap(std::size_t)> picture{};
+        std::function<QString(std::size_t)> news{};
+        std::function<Result<void>(std::size_t)> take_over{};
     };
     PartsModel(const Formatter& formatter, Access access, QObject* parent);
 
@@ -55,6 +58,7 @@ public:
     /// What is wrong, or an empty text.
     Q_INVOKABLE QString add();
     Q_INVOKABLE QString remove(int row);
+    Q_INVOKABLE QString takeOver(int row);
 
 signals:
     void countChanged();

@@ -23,7 +23,8 @@ QString qstring(const std::string& text) {
     return QString::fromStdString(text);
 }
 
-/// The number of the run as a choice of three: what comes after the third is like the third.
+/// The number of the run as a choice of three: what comes after the third is like the third. The chosen one
+/// pressed again takes the answer out.
 void make_choice(FormField& line) {
     line.type = FormField::Type::choice;
     line.choices = {{QStringLiteral("1"), ProofViewModel::tr("1st")},
@@ -32,6 +33,9 @@ void make_choice(FormField& line) {
     line.entry = [entry = std::move(line.entry)] {
         const QString text = entry();
         return text.isEmpty() ? text : QString::number(std::floor(std::min(text.toDouble(), third_or_later)));
+    };
+    line.set = [entry = line.entry, take = std::move(line.set)](const std::string& text) {
+        return take(entry().toStdString() == text ? std::string{} : text);
     };
 }
 
@@ -104,8 +108,13 @@ void ProofViewModel::build_questions() {
     const auto add_notes = [&](Id ProofNotes::*owner, const Id& id,
                                const std::vector<std::string_view>& keys) {
         const auto notes = std::make_shared<ListedItem<ProofNotes>>(list, owner, id);
-        append(lines, form_lines<ProofNotes>([notes]() -> ProofNotes& { return notes->item(); }, keys,
-                                             [notes, stored] { return notes->keep(stored); }));
+        const auto item = [notes]() -> ProofNotes& { return notes->item(); };
+        auto more = form_lines<ProofNotes>(item, keys, [this, notes, stored] {
+            note_answer(notes->item());
+            return notes->keep(stored);
+        });
+        let_answers_age(more, item);
+        append(lines, std::move(more));
     };
     if (const auto* switching = timer()) {
         if (!never_rests()) {
@@ -127,6 +136,35 @@ void ProofViewModel::build_questions() {
         }
     }
     questions_->change_fields(std::move(lines));
+}
+
+/// An answer tells of the settings that it was given under.
+bool ProofViewModel::is_old(const ProofNotes& notes) const {
+    const auto* switching = timer();
+    const auto* left = switching == nullptr ? nullptr : record_.file().visit.left_of(switching->id);
+    return left != nullptr && left->changed && notes.answered && before(*notes.answered, *left->changed);
+}
+
+/// Old answers are shown no more, and go when the first new one is given.
+void ProofViewModel::let_answers_age(std::vector<FormField>& lines,
+                                     const std::function<ProofNotes&()>& notes) const {
+    for (auto& line : lines) {
+        line.entry = [this, notes, entry = line.entry] { return is_old(notes()) ? QString{} : entry(); };
+        line.set = [this, notes, take = line.set](const std::string& text) {
+            if (is_old(notes())) {
+                notes() = ProofNotes{notes().timer, notes().bank, {}, {}, {}, {}};
+            }
+            return take(text);
+        };
+    }
+}
+
+void ProofViewModel::note_answer(ProofNotes& notes) const {
+    const auto& clock = record_.context().clock;
+    notes.answered.reset();
+    if (notes != ProofNotes{notes.timer, notes.bank, {}, {}, {}, {}}) {
+        notes.answered = Moment{clock.boot_now(), clock.wall_now()};
+    }
 }
 
 const Timer* ProofViewModel::timer() const {
@@ -214,6 +252,9 @@ QVariantList ProofViewModel::otherMarks() const {
 }
 
 QString ProofViewModel::blockedWhy() const {
+    if (record_.read_only()) {
+        return tr("The records are only looked at: nothing can be watched.");
+    }
     if (record_.frozen()) {
         return tr("This visit is signed. Start a new visit to watch again.");
     }
@@ -285,11 +326,13 @@ QVariantList ProofViewModel::lastMarks() const {
     auto marks = record_.file().visit.marks;
     std::erase_if(marks, [this](const Mark& mark) { return !mark.proof || mark.pump != pump_; });
     std::ranges::stable_sort(marks, [](const Mark& a, const Mark& b) { return earlier_in_time(b, a); });
+    const auto doubts = doubts_of(record_.file());
     QVariantList list;
     for (const auto& mark : marks) {
         list.append(QVariantMap{{"text", words_of(mark)},
                                 {"time", QString::fromStdString(local_clock(mark.wall))},
-                                {"undone", mark.undone}});
+                                {"undone", mark.undone},
+                                {"doubt", doubt_words(doubts, mark.id)}});
     }
     return list;
 }
@@ -337,14 +380,14 @@ QString ProofViewModel::redoText() const {
 void ProofViewModel::undo() {
     if (const auto* mark = to_undo()) {
         const Id id = mark->id;
-        (void)record_.set_undone(id, true);  // a failure is shown through the record's storage problem
+        record_.set_undone(id, true);
     }
 }
 
 void ProofViewModel::redo() {
     if (const auto* mark = to_redo()) {
         const Id id = mark->id;
-        (void)record_.set_undone(id, false);  // a failure is shown through the record's storage problem
+        record_.set_undone(id, false);
     }
 }
 

@@ -28,12 +28,14 @@ class ProofViewModel : public QObject {
     Q_PROPERTY(QString blockedWhy READ blockedWhy NOTIFY changed)
     Q_PROPERTY(QString elapsedText READ elapsedText NOTIFY ticked)  ///< since the last mark
     Q_PROPERTY(QString elapsedLabel READ elapsedLabel NOTIFY changed)
-    Q_PROPERTY(QVariantList lastMarks READ lastMarks NOTIFY changed)  ///< newest first: {text, time, undone}
+    Q_PROPERTY(
+        QVariantList lastMarks READ lastMarks NOTIFY changed)  ///< newest first: {text, time, undone, doubt}
     Q_PROPERTY(QString undoText READ undoText NOTIFY changed)  ///< what undo would take back; empty: nothing
     Q_PROPERTY(QString redoText READ redoText NOTIFY changed)
     Q_PROPERTY(bool pumpOnLeft READ pumpOnLeft NOTIFY changed)
     Q_PROPERTY(double aspect READ aspect NOTIFY changed)  ///< length over height; 0: unknown
     Q_PROPERTY(bool running READ running NOTIFY changed)
+    Q_PROPERTY(bool watching READ watching NOTIFY changed)
     Q_PROPERTY(double headerFront READ headerFront NOTIFY
                    ticked)  ///< share of the header that should hold water; -1: unknown
     Q_PROPERTY(QList<double> wetFront READ wetFront NOTIFY ticked)          ///< as far as somebody saw it wet
@@ -94,6 +96,9 @@ private:
     void follow_marks();
     void choose_where_something_runs();
     void build_questions();
+    [[nodiscard]] bool is_old(const ProofNotes& notes) const;
+    void let_answers_age(std::vector<FormField>& lines, const std::function<ProofNotes&()>& notes) const;
+    void note_answer(ProofNotes& notes) const;
     void make(const PossibleMark& what);
     /// The mark that usually comes next, then what else can happen from here on.
     [[nodiscard]] std::vector<PossibleMark> possible_marks() const;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "viewmodels/session_view_model.h"
 
+#include <QDir>
 #include <algorithm>
 
 #include "viewmodels/template_files.h"
@@ -28,16 +29,19 @@ constexpr int second_ms = 1000;
 
 }  // namespace
 
-SessionViewModel::SessionViewModel(const Context& context, const PressClock& presses, SheetPaper paper,
-                                   Preferences preferences, bool demo, QObject* parent)
+SessionViewModel::SessionViewModel(const Context& context, const PressClock& presses, Awake& awake,
+                                   SheetPaper paper, Preferences preferences, bool demo, Media media,
+                                   QObject* parent)
     : QObject{parent},
       context_{context},
       presses_{presses},
+      awake_{awake},
       paper_{std::move(paper)},
       preferences_{std::move(preferences)},
       demo_{demo},
       houses_{new HousesModel{context, this}},
-      templates_{new TemplatesViewModel{context, template_folders_of_mine(), this}} {
+      templates_{new TemplatesViewModel{context, template_folders_of_mine(), this}},
+      copies_{new CopiesViewModel{context, std::move(media), this}} {
     if (preferences_.read(QStringLiteral("units")) == QStringLiteral("si")) {
         context_.formatter.set_units(UnitSystem::si);
     }
@@ -45,6 +49,7 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
         theme_ = kept;
     }
     second_.setInterval(second_ms);
+    connect(&awake_, &Awake::problem_changed, this, &SessionViewModel::awakeProblemChanged);
     connect(&second_, &QTimer::timeout, this, &SessionViewModel::follow_pumps);
     failed(houses_->reload());
 }
@@ -67,6 +72,7 @@ void SessionViewModel::set_problem(const QString& problem) {
 QString SessionViewModel::place() const {
     return described_          ? QStringLiteral("template")
            : at_templates_     ? QStringLiteral("templates")
+           : at_copies_        ? QStringLiteral("copies")
            : visit_            ? QStringLiteral("visit")
            : house_.id.empty() ? QStringLiteral("houses")
                                : QStringLiteral("house");
@@ -204,6 +210,12 @@ std::optional<VisitFile> SessionViewModel::latest_before(const VisitFile& file) 
 }
 
 void SessionViewModel::show_visit(VisitFile file) {
+    if (visit_) {
+        // Views still bound to it are taken down by the place change first.
+        auto closing = std::move(visit_);
+        emit placeChanged();
+        closing.release()->deleteLater();
+    }
     auto known = known_before(file);
     house_ = file.house;
     visit_ = std::make_unique<VisitViewModel>(context_, presses_, paper_, std::move(file), std::move(known),
@@ -214,6 +226,7 @@ void SessionViewModel::show_visit(VisitFile file) {
     });
     // What was left off in this visit counts down in it again.
     std::erase_if(off_elsewhere_, [&](const PumpOff& pump) { return pump.visit == visit_->file().visit.id; });
+    timed_elsewhere_ = false;
     follow_pumps();
     emit placeChanged();
 }
@@ -222,6 +235,7 @@ void SessionViewModel::startVisit() {
     if (house_.id.empty()) {
         return;
     }
+    back_up_today();
     auto farm = context_.store.farm(house_.farm);
     if (failed(farm)) {
         return;
@@ -266,11 +280,13 @@ void SessionViewModel::startHouse(const QString& farmId, const QString& farmName
 bool SessionViewModel::asks_before_leaving(bool closing) {
     if (visit_ && visit_->waits_for_storage()) {
         emit leaveAsked(tr("Presses are not stored yet."),
-                        tr("They are kept on screen and tried again; they are lost if you leave now."),
+                        tr("They are only on this screen and are lost if you leave now. Stay, make room, or "
+                           "write them elsewhere first."),
                         closing);
         return true;
     }
-    if (visit_ && !visit_->frozen() && visit_->stopwatch()->running()) {
+    if (visit_ && !visit_->frozen() && visit_->stopwatch()->anything_timed() &&
+        pumps_off(visit_->file(), context_.clock).empty()) {
         emit leaveAsked(tr("A pump is running on the stopwatch."),
                         tr("The time goes on and nothing is lost; Wetfront opens here again."), closing);
         return true;
@@ -298,6 +314,32 @@ void SessionViewModel::showTemplates() {
     if (!failed(templates_->reload())) {
         at_templates_ = true;
         emit placeChanged();
+    }
+}
+
+void SessionViewModel::showCopies() {
+    if (visit_ || at_templates_) {
+        return;
+    }
+    copies_->set_outcome({});
+    copies_->look();
+    at_copies_ = true;
+    emit placeChanged();
+}
+
+void SessionViewModel::goBackToCopy() {
+    if (!all_pumps_off().empty()) {
+        copies_->drop();
+        copies_->set_outcome(
+            tr("A pump is off for a test, and its countdown would end. Start the pump first."));
+        return;
+    }
+    emit goBackAsked();
+}
+
+void SessionViewModel::back_up_today() {
+    if (!demo_ && !readOnly()) {
+        copies_->back_up_today();
     }
 }
 
@@ -339,6 +381,14 @@ void SessionViewModel::go_back_from_templates() {
 }
 
 void SessionViewModel::leave() {
+    if (copies_->busy()) {
+        return;
+    }
+    if (at_copies_) {
+        at_copies_ = false;
+        emit placeChanged();
+        return;
+    }
     if (at_templates_) {
         go_back_from_templates();
         return;
@@ -349,7 +399,7 @@ void SessionViewModel::leave() {
 }
 
 bool SessionViewModel::mayClose() {
-    return closing_ || !asks_before_leaving(true);
+    return !copies_->busy() && (closing_ || !asks_before_leaving(true));
 }
 
 std::vector<PumpOff> SessionViewModel::all_pumps_off() const {
@@ -383,7 +433,13 @@ void SessionViewModel::follow_pumps() {
     } else {
         second_.stop();
     }
+    follow_timing();
     emit pumpOffChanged();
+}
+
+void SessionViewModel::follow_timing() {
+    const bool here = visit_ && (visit_->stopwatch()->anything_timed() || visit_->proof()->watching());
+    awake_.keep(here || timed_elsewhere_ || most_urgent_pump().has_value());
 }
 
 void SessionViewModel::leaveAnyway(bool closing) {
@@ -401,19 +457,61 @@ void SessionViewModel::go_back() {
         auto closing = std::move(visit_);
         const auto off = pumps_off(closing->file(), context_.clock);
         off_elsewhere_.insert(off_elsewhere_.end(), off.begin(), off.end());
+        const auto running = context_.store.visit_with_running_stopwatch();
+        timed_elsewhere_ = running && running.value().has_value();
         follow_pumps();
         emit placeChanged();
         closing.release()->deleteLater();
         return;
     }
     house_ = House{};
+    back_up_today();
     failed(houses_->reload());
     emit placeChanged();
 }
 
+QStringList SessionViewModel::pressFolders() const {
+    QStringList folders = template_folders(paper_.folder);
+    folders.append(QDir::homePath());
+    return folders;
+}
+
+void SessionViewModel::look_for_presses() {
+    found_ = presses_to_take(pressFolders(), context_.store);
+    emit foundPressesChanged();
+}
+
+QString SessionViewModel::foundPresses() const {
+    if (found_.empty()) {
+        return {};
+    }
+    return tr("Presses were written elsewhere and are not in the record: %1, in %2")
+        .arg(found_.front().missing)
+        .arg(found_.front().file);
+}
+
+void SessionViewModel::takeFoundPresses() {
+    if (found_.empty() || failed(take_presses(found_.front(), context_.store))) {
+        return;
+    }
+    const Id taken = found_.front().visit.id;
+    look_for_presses();
+    if (visit_ && visit_->file().visit.id == taken && !visit_->waits_for_storage()) {
+        const int step = visit_->step();
+        openVisit(qstring(taken.text));
+        visit_->goTo(step);
+    }
+    failed(houses_->reload());
+}
+
+void SessionViewModel::leaveFoundPresses() {
+    found_.clear();
+    emit foundPressesChanged();
+}
+
 bool SessionViewModel::resume_running_visit() {
     const auto running = context_.store.visit_with_running_stopwatch();
-    if (failed(running) || !running.value()) {
+    if (readOnly() || failed(running) || !running.value()) {
         return false;
     }
     openVisit(qstring(running.value()->text));

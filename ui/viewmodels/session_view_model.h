@@ -7,7 +7,10 @@
 #include <QVariantList>
 #include <memory>
 
+#include "viewmodels/awake.h"
+#include "viewmodels/copies_view_model.h"
 #include "viewmodels/houses_model.h"
+#include "viewmodels/press_files.h"
 #include "viewmodels/pump_off.h"
 #include "viewmodels/template_view_model.h"
 #include "viewmodels/templates_view_model.h"
@@ -28,7 +31,9 @@ class SessionViewModel : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(QString place READ place NOTIFY
-                   placeChanged)  ///< "houses", "house", "visit", "templates" or "template"
+                   placeChanged)  ///< "houses", "house", "visit", "templates", "template" or "copies"
+    Q_PROPERTY(wetfront::ui::CopiesViewModel* copies READ copies CONSTANT)
+    Q_PROPERTY(bool readOnly READ readOnly CONSTANT)  ///< the record file is only looked at
     Q_PROPERTY(wetfront::ui::HousesModel* houses READ houses CONSTANT)
     Q_PROPERTY(
         QVariantList farms READ farms NOTIFY placeChanged)  ///< {value, text}; the last one is a new farm
@@ -49,16 +54,24 @@ class SessionViewModel : public QObject {
                    pumpOffChanged)  ///< of the pump with least time left, wherever
                                     ///< it is; empty: none is off for a test
     Q_PROPERTY(bool pumpOffUrgent READ pumpOffUrgent NOTIFY pumpOffChanged)
+    Q_PROPERTY(
+        QString awakeProblem READ awakeProblem NOTIFY
+            awakeProblemChanged)  ///< why the screen may go dark while something is timed; empty: it won't
+    Q_PROPERTY(
+        QString foundPresses READ foundPresses NOTIFY
+            foundPressesChanged)  ///< what was written elsewhere and is not in the record; empty: nothing
     Q_PROPERTY(bool demo READ demo CONSTANT)
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
 
 public:
-    SessionViewModel(const Context& context, const PressClock& presses, SheetPaper paper,
-                     Preferences preferences, bool demo, QObject* parent = nullptr);
+    SessionViewModel(const Context& context, const PressClock& presses, Awake& awake, SheetPaper paper,
+                     Preferences preferences, bool demo, Media media, QObject* parent = nullptr);
     ~SessionViewModel() override;
 
     [[nodiscard]] QString place() const;
     [[nodiscard]] HousesModel* houses() const { return houses_; }
+    [[nodiscard]] CopiesViewModel* copies() const { return copies_; }
+    [[nodiscard]] bool readOnly() const { return context_.store.mode() == OpenMode::read_only; }
     [[nodiscard]] QVariantList farms() const;
     [[nodiscard]] QString houseName() const { return QString::fromStdString(house_.name); }
     [[nodiscard]] QString houseFarm() const;
@@ -74,6 +87,8 @@ public:
     [[nodiscard]] QString decimalMark() const;
     [[nodiscard]] QString pumpOffText() const;
     [[nodiscard]] bool pumpOffUrgent() const;
+    [[nodiscard]] QString awakeProblem() const { return awake_.problem(); }
+    [[nodiscard]] QString foundPresses() const;
     [[nodiscard]] bool demo() const { return demo_; }
     [[nodiscard]] QString problem() const { return problem_; }
 
@@ -85,6 +100,11 @@ public:
     Q_INVOKABLE void startHouse(const QString& farmId, const QString& farmName, const QString& houseName);
     /// To the firm's setting templates, from anywhere; a visit that is open stays open behind them.
     Q_INVOKABLE void showTemplates();
+    /// To the copies of the records, from the houses or a house.
+    Q_INVOKABLE void showCopies();
+    /// Goes back to the copy that was looked at: the program ends here and opens again on it (goBackAsked).
+    /// Not while a pump is off for a test.
+    Q_INVOKABLE void goBackToCopy();
     Q_INVOKABLE void openTemplate(const QString& id);
     /// Makes a template that starts as that one does, and opens it.
     Q_INVOKABLE void makeTemplate(const QString& id);
@@ -96,6 +116,17 @@ public:
     /// The answer to leaveAsked: leaves the page, or closes the window, all the same.
     Q_INVOKABLE void leaveAnyway(bool closing);
 
+    /// The copy of today, if none was made yet; not of the demo, and not where nothing is written.
+    void back_up_today();
+    /// Where presses can be written that the record file does not take.
+    Q_INVOKABLE QStringList pressFolders() const;
+    /// Puts the presses that were found elsewhere into the record.
+    Q_INVOKABLE void takeFoundPresses();
+    /// Leaves them where they are until the next start.
+    Q_INVOKABLE void leaveFoundPresses();
+
+    /// Looks for presses that were written elsewhere.
+    void look_for_presses();
     /// If a stopwatch was running when the program ended, opens there. Returns true if it did.
     bool resume_running_visit();
     [[nodiscard]] QImage sheet_page(int index) const;
@@ -106,7 +137,10 @@ signals:
     void problemChanged();
     void leaveAsked(const QString& question, const QString& detail, bool closing);
     void pumpOffChanged();
+    void awakeProblemChanged();
+    void foundPressesChanged();
     void closeNow();
+    void goBackAsked();
 
 private:
     template <class T>
@@ -121,11 +155,13 @@ private:
     [[nodiscard]] std::vector<PumpOff> all_pumps_off() const;
     [[nodiscard]] std::optional<PumpOff> most_urgent_pump() const;
     void follow_pumps();
+    void follow_timing();
     [[nodiscard]] VisitViewModel::Known known_before(const VisitFile& file);
     [[nodiscard]] std::optional<VisitFile> latest_before(const VisitFile& file) const;
 
     Context context_;
     const PressClock& presses_;
+    Awake& awake_;
     SheetPaper paper_;
     Preferences preferences_;
     bool demo_;
@@ -135,10 +171,14 @@ private:
     TemplatesViewModel* templates_;
     std::unique_ptr<TemplateViewModel> described_;
     bool at_templates_ = false;
+    CopiesViewModel* copies_;
+    bool at_copies_ = false;
     QString theme_ = QStringLiteral("sun");
     QString problem_;
     bool closing_ = false;
     std::vector<PumpOff> off_elsewhere_;  ///< left behind in visits that are not open here any more
+    bool timed_elsewhere_ = false;        ///< a visit that was left still runs on its stopwatch
+    std::vector<FoundPresses> found_;
     QTimer second_;
 };
 

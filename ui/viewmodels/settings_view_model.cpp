@@ -2,11 +2,10 @@
 #include "viewmodels/settings_view_model.h"
 
 #include <algorithm>
-#include <cmath>
 
-#include "viewmodels/deviations.h"
+#include "cycle/deviations.h"
+#include "viewmodels/controller_lines.h"
 #include "viewmodels/record_form.h"
-#include "viewmodels/to_enter.h"
 
 namespace wetfront::ui {
 namespace {
@@ -29,8 +28,8 @@ std::optional<Setting> setting_of_line(std::string_view key) {
     if (key == "change") {
         return Setting::trim_step;
     }
-    const auto at = std::ranges::find(advised_settings, key, [](Setting each) { return key_of(each); });
-    return at == advised_settings.end() ? std::nullopt : std::optional{*at};
+    const auto at = std::ranges::find(all_settings, key, [](Setting each) { return key_of(each); });
+    return at == all_settings.end() ? std::nullopt : std::optional{*at};
 }
 
 /// What a timer holds in a line of the forms; `row` counts trim rows.
@@ -40,17 +39,26 @@ std::optional<AnyQuantity> held_in_line(const TimerSettings& settings, std::stri
         return settings.target ? std::optional{any(settings.target->value())} : std::nullopt;
     }
     const auto setting = setting_of_line(key);
-    if (!setting) {
-        return std::nullopt;
+    return setting ? held(settings, *setting, row) : std::nullopt;
+}
+
+/// What is found is kept whatever it is; what somebody leaves is typed within the range. As it was found it
+/// may be left: nobody types it then.
+void keep_to_ranges(std::vector<FormField>& lines) {
+    for (auto& line : lines) {
+        line.about.kept = false;
+        if (!line.kind) {
+            continue;
+        }
+        line.set = [about = line.about, kind = *line.kind,
+                    take = line.set](const std::string& text) -> Result<void> {
+            if (!text.empty()) {
+                WF_TRY(const auto value, parse_any(kind, text, about.label));
+                WF_CHECK(check_range(about, value, text, about.label));
+            }
+            return take(text);
+        };
     }
-    if (row == 0 || (*setting != Setting::trim_step && *setting != Setting::trim_dead_band)) {
-        return held(settings, *setting);
-    }
-    TimerSettings only;
-    if (row < settings.trim_rows.size()) {
-        only.trim_rows = {settings.trim_rows[row]};
-    }
-    return held(only, *setting);
 }
 
 FormModel* form(const VisitRecord& record, QObject* parent) {
@@ -99,8 +107,23 @@ TimerSettings& SettingsViewModel::settings() {
     return new_entry_;
 }
 
+/// What is left was entered now: a proof watched before says nothing of it.
+void SettingsViewModel::note_change() {
+    auto& now = settings();
+    if (which_ == WhichSettings::left && !run_the_same(now, known_)) {
+        const auto& clock = record_.context().clock;
+        now.changed = Moment{clock.boot_now(), clock.wall_now()};
+    }
+    auto without = now;
+    without.changed.reset();
+    if (without == blank_settings(timer_)) {
+        now.changed.reset();
+    }
+}
+
 // A timer gets its entry with the first thing that is entered, and loses it with the last that is taken out.
 Result<void> SettingsViewModel::store_settings() {
+    note_change();
     auto& list = entries();
     const auto before = list;
     const TimerSettings now = settings();
@@ -124,12 +147,18 @@ void SettingsViewModel::build_forms() {
         }
         return;
     }
+    known_ = settings();
     const auto lines = [this](const std::vector<std::string_view>& keys) {
         auto all = form_lines<TimerSettings>([this]() -> TimerSettings& { return settings(); }, keys,
                                              [this] { return store_settings(); });
         put_beside(all);
         return all;
     };
+    if (controller() != nullptr) {
+        build_forms_of_controller();
+        build_reason();
+        return;
+    }
     const auto kind = record_.file().house.timer(timer_)->kind;
     const bool trimmed = kind == TimerKind::trimmed;
     when_->change_fields(lines({"target", "start_temperature", "lowest_house_temperature", "humidity_cut_off",
@@ -143,13 +172,109 @@ void SettingsViewModel::build_forms() {
     evidence_->change_fields(which_ == WhichSettings::found
                                  ? lines({"entered_fill", "entered_wet_through", "shown_on_time"})
                                  : std::vector<FormField>{});
+    build_reason();
+}
+
+void SettingsViewModel::build_reason() {
     const bool asked =
         which_ == WhichSettings::left && (!settings().deviation_reason.empty() || !differences().isEmpty());
-    why_different_->change_fields(asked ? lines({"deviation_reason"}) : std::vector<FormField>{});
+    why_different_->change_fields(
+        asked ? form_lines<TimerSettings>([this]() -> TimerSettings& { return settings(); },
+                                          {"deviation_reason"}, [this] { return store_settings(); })
+              : std::vector<FormField>{});
+}
+
+const SettingTemplate* SettingsViewModel::controller() const {
+    const auto* timer = record_.file().house.timer(timer_);
+    return timer == nullptr ? nullptr : described_controller(*timer);
+}
+
+/// What the timer's controller asks for, as it does; and what is entered though it is not described with it.
+void SettingsViewModel::build_forms_of_controller() {
+    const SettingsAccess access{[this]() -> TimerSettings& { return settings(); },
+                                [this] { return store_settings(); }};
+    const auto& described = *controller();
+    const auto lines = [&](std::optional<SettingGroup> group, const std::vector<std::string_view>& keys,
+                           bool all_evidence = true) {
+        std::vector<FormField> fields;
+        for (auto& line : controller_lines(described, group, access)) {
+            if (!all_evidence && line.key == TemplateKey::shown_on_time) {
+                continue;
+            }
+            line.field.beside = [this, key = line.key, row = line.row] {
+                return beside_on_controller(key, row);
+            };
+            fields.push_back(std::move(line.field));
+        }
+        auto others = form_lines<TimerSettings>(access.settings, keys, access.stored);
+        put_beside(others);
+        for (auto& other : others) {
+            const auto key = enum_value<TemplateKey>(other.about.key);
+            const bool asked = key && described.setting(*key) != nullptr;
+            if (!asked && (!key || !other.entry().isEmpty())) {
+                fields.push_back(std::move(other));
+            }
+        }
+        return fields;
+    };
+    when_->change_fields(
+        lines(SettingGroup::when_pads_may_run, {"target", "start_temperature", "lowest_house_temperature",
+                                                "humidity_cut_off", "pad_hours_from", "pad_hours_to"}));
+    how_long_->change_fields(
+        lines(SettingGroup::how_long, {"period", "base_on_time", "on_time_ceiling", "continuous_intended"}));
+    adapts_->change_fields(lines(SettingGroup::how_it_adapts, {"review_interval"}));
+    rinse_->change_fields(lines(SettingGroup::rinse, {"rinse_at", "rinse_length"}));
+    // What it shows is read once; what it is told may be changed.
+    const bool found = which_ == WhichSettings::found;
+    evidence_->change_fields(
+        lines(std::nullopt,
+              found ? std::vector<std::string_view>{"entered_fill", "entered_wet_through", "shown_on_time"}
+                    : std::vector<std::string_view>{"entered_fill", "entered_wet_through"},
+              found));
+}
+
+QString SettingsViewModel::beside_on_controller(TemplateKey key, std::size_t row) {
+    const auto& described = *controller();
+    const auto& formatter = record_.context().formatter;
+    const auto& visit = record_.file().visit;
+    const auto* advice = record_.advice().of(timer_);
+    QStringList parts;
+    const auto add = [&](const TimerSettings* other, const QString& text) {
+        if (const auto value = other == nullptr ? std::nullopt : held(*other, key, row)) {
+            parts.append(text.arg(text_on_controller(described, key, *value)));
+        }
+    };
+    if (which_ == WhichSettings::left) {
+        add(visit.found_of(timer_), tr("found %1"));
+    }
+    const auto setting = setting_of(key);
+    const bool is_trim = key == TemplateKey::trim_above_target || key == TemplateKey::trim_change;
+    const auto* line = advice == nullptr || !advice->fit
+                           ? nullptr
+                           : advice->fit->line(key, is_trim ? static_cast<int>(row) + 1 : 0);
+    if (line != nullptr && line->entered) {
+        const bool differs = setting && deviation(settings(), *advice, *setting, row);
+        parts.append((differs ? tr("≠ advised %1") : tr("advised %1"))
+                         .arg(text_on_controller(described, key, *line->entered)));
+    } else if (const auto* advised =
+                   !setting || row > 0 || advice == nullptr ? nullptr : advice->advised(*setting);
+               advised != nullptr && !advised->value) {
+        parts.append(tr("advised: no value, %1").arg(formatter.text(advised->reason.brief)));
+    }
+    if (line != nullptr && !line->problems.empty()) {
+        parts.append(tr("cannot be held as advised: %1").arg(formatter.text(line->problems.front())));
+    }
+    if (which_ == WhichSettings::found) {
+        add(visit.left_of(timer_), tr("left %1"));
+    }
+    return parts.join(QStringLiteral(" · "));
 }
 
 /// The other two of found, advised and left stand beside each entry.
 void SettingsViewModel::put_beside(std::vector<FormField>& lines) {
+    if (which_ == WhichSettings::left) {
+        keep_to_ranges(lines);
+    }
     std::size_t trim_lines = 0;
     for (auto& line : lines) {
         const std::string_view key = line.about.key;
@@ -163,8 +288,10 @@ QString SettingsViewModel::beside(std::string_view key, std::size_t row) {
     const auto& formatter = record_.context().formatter;
     const auto& visit = record_.file().visit;
     const auto* advice = record_.advice().of(timer_);
-    const auto setting = row == 0 ? setting_of_line(key) : std::nullopt;
-    const auto* advised = advice == nullptr || !setting ? nullptr : advice->advised(*setting);
+    const auto setting = setting_of_line(key);
+    const auto differs =
+        advice == nullptr || !setting ? std::nullopt : deviation(settings(), *advice, *setting, row);
+    const auto* advised = advice == nullptr || !setting || row > 0 ? nullptr : advice->advised(*setting);
     QStringList parts;
     const auto add = [&](const TimerSettings* other, const QString& text) {
         const auto value = other == nullptr ? std::nullopt : held_in_line(*other, key, row);
@@ -176,10 +303,11 @@ QString SettingsViewModel::beside(std::string_view key, std::size_t row) {
         add(visit.found_of(timer_), tr("found %1"));
     }
     if (advised != nullptr && advised->value) {
-        const bool differs = deviation(settings(), *advice, *setting).has_value();
         parts.append((differs ? tr("≠ advised %1") : tr("advised %1")).arg(formatter.text(*advised->value)));
     } else if (advised != nullptr) {
         parts.append(tr("advised: no value, %1").arg(formatter.text(advised->reason.brief)));
+    } else if (differs) {
+        parts.append(tr("≠ advised %1").arg(formatter.text(differs->advised)));
     }
     if (which_ == WhichSettings::found) {
         add(visit.left_of(timer_), tr("left %1"));
@@ -193,14 +321,38 @@ QVariantList SettingsViewModel::differences() {
     if (which_ == WhichSettings::found || advice == nullptr) {
         return list;
     }
-    const auto& formatter = record_.context().formatter;
     for (const auto& one : deviations(settings(), *advice)) {
         list.append(QVariantMap{
-            {"label", formatter.text(label_of(one.setting))},
-            {"text", tr("%1 instead of %2").arg(formatter.text(one.held), formatter.text(one.advised))},
-            {"meaning", one.meaning}});
+            {"label", setting_label(one.setting, one.row)},
+            {"text",
+             tr("%1 instead of %2").arg(shown(one.setting, one.held), shown(one.setting, one.advised))},
+            {"meaning", record_.context().formatter.text(one.meaning)}});
     }
     return list;
+}
+
+const TemplateSetting* SettingsViewModel::on_controller(Setting setting) const {
+    const auto* described = controller();
+    if (described == nullptr) {
+        return nullptr;
+    }
+    const auto at = std::ranges::find_if(described->settings, [&](const TemplateSetting& each) {
+        return setting_of(each.setting) == setting;
+    });
+    return at == described->settings.end() ? nullptr : &*at;
+}
+
+QString SettingsViewModel::setting_label(Setting setting, std::size_t row) const {
+    const auto* own = on_controller(setting);
+    const auto label = own != nullptr ? QString::fromStdString(own->label)
+                                      : record_.context().formatter.text(label_of(setting));
+    return row > 0 ? tr("%1, row %2").arg(label).arg(row + 1) : label;
+}
+
+QString SettingsViewModel::shown(Setting setting, const AnyQuantity& value) const {
+    const auto* own = on_controller(setting);
+    return own != nullptr ? QString::fromStdString(text_on(*own, value))
+                          : record_.context().formatter.text(value);
 }
 
 std::vector<FormField> SettingsViewModel::trim_lines() {
@@ -250,9 +402,7 @@ TimerSettings SettingsViewModel::with_advice(const TimerAdvice& advice) {
         next.entered_wet_through.reset();
         next.shown_on_time.reset();
     }
-    // As the controller can hold it, where somebody has described it.
-    const auto entered = to_enter(record_, timer_);
-    const auto advised = entered ? entered->fit.settings : as_settings(advice);
+    const auto advised = settings_to_enter(advice);
     const auto take = [](auto& entry, const auto& value) { entry = value ? value : entry; };
     next.timer = timer_;
     take(next.start_temperature, advised.start_temperature);
@@ -267,6 +417,8 @@ TimerSettings SettingsViewModel::with_advice(const TimerAdvice& advice) {
     next.review_interval = advised.review_interval;
     take(next.rinse_at, advised.rinse_at);
     take(next.rinse_length, advised.rinse_length);
+    take(next.entered_fill, advised.entered_fill);
+    take(next.entered_wet_through, advised.entered_wet_through);
     next.continuous_intended = advised.continuous_intended;
     if (deviations(next, advice).empty()) {
         next.deviation_reason.clear();
@@ -281,15 +433,14 @@ QStringList SettingsViewModel::overwritten() {
     if (advice == nullptr || before == blank_settings(timer_)) {
         return list;
     }
-    const auto& formatter = record_.context().formatter;
     const auto next = with_advice(*advice);
-    for (const auto setting : advised_settings) {
+    for (const auto setting : all_settings) {
         const auto was = held(before, setting);
         const auto is = held(next, setting);
         if (was && (!is || std::abs(was->si - is->si) > same_within)) {
             list.append(tr("%1: %2 becomes %3")
-                            .arg(formatter.text(label_of(setting)), formatter.text(*was),
-                                 is ? formatter.text(*is) : tr("not set")));
+                            .arg(setting_label(setting, 0), shown(setting, *was),
+                                 is ? shown(setting, *is) : tr("not set")));
         }
     }
     if (before.continuous_intended && before.continuous_intended != next.continuous_intended) {

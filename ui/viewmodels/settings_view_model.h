@@ -12,7 +12,7 @@
 namespace wetfront::ui {
 
 /// The steps Settings found and Settings left: what stands in each timer, in the four groups in which a
-/// grower asks.
+/// grower asks; where its controller is described, what that asks for, as it does.
 class SettingsViewModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -56,17 +56,26 @@ signals:
 private:
     void follow_record();
     void build_forms();
+    void build_forms_of_controller();
+    void build_reason();
+    [[nodiscard]] const SettingTemplate* controller() const;  ///< null: the timer's is not described
+    [[nodiscard]] const TemplateSetting* on_controller(Setting setting) const;
+    [[nodiscard]] QString setting_label(Setting setting, std::size_t row) const;
+    [[nodiscard]] QString shown(Setting setting, const AnyQuantity& value) const;
     [[nodiscard]] TimerSettings& settings();
     [[nodiscard]] std::vector<TimerSettings>& entries();
     [[nodiscard]] Result<void> store_settings();
+    void note_change();
     [[nodiscard]] std::vector<FormField> trim_lines();
     void put_beside(std::vector<FormField>& lines);
     [[nodiscard]] QString beside(std::string_view key, std::size_t row);
+    [[nodiscard]] QString beside_on_controller(TemplateKey key, std::size_t row);
     [[nodiscard]] TimerSettings with_advice(const TimerAdvice& advice);
 
     VisitRecord& record_;
     WhichSettings which_;
     Id timer_;
+    TimerSettings known_;      ///< as the record last held them
     TimerSettings new_entry_;  ///< behind the forms while nothing is entered for the timer
     FormModel* when_;
     FormModel* how_long_;

@@ -206,11 +206,30 @@ void SheetViewModel::removeOpenPoint(int row) {
     keep_or_restore(before);
 }
 
-Result<SheetContent> SheetViewModel::content() const {
+// A signed sheet is dated when it was signed, whenever it is drawn.
+Result<SheetContent> SheetViewModel::content(int revisions_to_come) const {
     const auto& context = record_.context();
-    WF_TRY(const int revision, context.store.revision_of(record_.file().visit.id));
+    const auto& visit = record_.file().visit;
+    WF_TRY(const int revision, context.store.revision_of(visit.id));
     return commissioning_sheet({record_.file(), record_.timings(), record_.advice(), record_.found_findings(),
-                                record_.left_findings(), revision, context.clock.wall_now()});
+                                record_.left_findings(), revision + revisions_to_come,
+                                visit.is_signed() ? visit.signatures.back().at : context.clock.wall_now()});
+}
+
+Result<QByteArray> SheetViewModel::pdf() const {
+    const auto& context = record_.context();
+    WF_TRY(const auto kept, context.store.signed_sheet(record_.file().visit.id));
+    if (kept) {
+        return QByteArray::fromStdString(kept->pdf);
+    }
+    WF_TRY(const auto sheet, content());
+    return paper_.pdf(sheet, context.formatter);
+}
+
+Result<void> SheetViewModel::keep_signed() {
+    WF_TRY(const auto sheet, content(1));
+    WF_TRY(const QByteArray bytes, paper_.pdf(sheet, record_.context().formatter));
+    return record_.save_signed(bytes.toStdString());
 }
 
 void SheetViewModel::showPages() {
@@ -225,9 +244,9 @@ QImage SheetViewModel::page(int index) const {
 }
 
 QString SheetViewModel::savePdf() {
-    const auto sheet = content();
-    if (!sheet) {
-        return failed(sheet.error());
+    const auto bytes = pdf();
+    if (!bytes) {
+        return failed(bytes.error());
     }
     const auto& file = record_.file();
     const QString name = QStringLiteral("%1-%2-%3.pdf")
@@ -238,16 +257,22 @@ QString SheetViewModel::savePdf() {
             .arg(paper_.folder);
     }
     const QString path = QDir{paper_.folder}.filePath(name);
-    const auto result = paper_.write_pdf(sheet.value(), path, record_.context().formatter);
+    const auto result = paper_.write(bytes.value(), path);
     return result ? tr("Written to %1").arg(path) : failed(result.error());
 }
 
-QString SheetViewModel::print() {
-    const auto sheet = content();
-    if (!sheet) {
-        return failed(sheet.error());
+Result<bool> SheetViewModel::printed() const {
+    const auto& context = record_.context();
+    WF_TRY(const auto kept, context.store.signed_sheet(record_.file().visit.id));
+    if (kept) {
+        return paper_.print_pdf(QByteArray::fromStdString(kept->pdf));
     }
-    const auto result = paper_.print(sheet.value(), record_.context().formatter);
+    WF_TRY(const auto sheet, content());
+    return paper_.print(sheet, context.formatter);
+}
+
+QString SheetViewModel::print() {
+    const auto result = printed();
     if (!result) {
         return failed(result.error());
     }
@@ -266,7 +291,11 @@ QString SheetViewModel::sign(const QString& name) {
         }
     }
     record_.visit().signatures.push_back({signer, record_.context().clock.wall_now()});
-    return keep_or_restore(before);
+    if (const auto kept = keep_signed(); !kept) {
+        record_.visit() = before;
+        return failed(kept.error());
+    }
+    return {};
 }
 
 }  // namespace wetfront::ui

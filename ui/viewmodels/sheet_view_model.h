@@ -16,9 +16,13 @@ namespace wetfront::ui {
 struct SheetPaper {
     std::function<std::vector<QImage>(const SheetContent&, const Formatter&)>
         pages;  ///< as on paper, for looking at
-    std::function<Result<void>(const SheetContent&, const QString& file, const Formatter&)> write_pdf;
+    std::function<Result<QByteArray>(const SheetContent&, const Formatter&)> pdf;
+    /// Whole or not at all: an error leaves what was there before.
+    std::function<Result<void>(const QByteArray& pdf, const QString& file)> write;
     std::function<Result<bool>(const SheetContent&, const Formatter&)>
-        print;       ///< asks for a printer; false: not printed
+        print;  ///< asks for a printer; false: not printed
+    /// The same for a sheet that was kept: these bytes and no others.
+    std::function<Result<bool>(const QByteArray& pdf)> print_pdf;
     QString folder;  ///< where PDFs go unless asked otherwise
 };
 
@@ -54,7 +58,7 @@ public:
     [[nodiscard]] QStringList instrumentLines() const;
     [[nodiscard]] QStringList knownInstruments() const;
     [[nodiscard]] QStringList openPoints() const;
-    [[nodiscard]] bool isSigned() const { return record_.frozen(); }
+    [[nodiscard]] bool isSigned() const { return record_.file().visit.is_signed(); }
     [[nodiscard]] QString signedBy() const;
     [[nodiscard]] int pageCount() const { return static_cast<int>(pages_.size()); }
     [[nodiscard]] int pagesRevision() const { return pages_revision_; }
@@ -70,10 +74,11 @@ public:
     Q_INVOKABLE void removeOpenPoint(int row);
     /// Draws the pages as they would be printed now.
     Q_INVOKABLE void showPages();
-    /// Where it was written, or what went wrong, as one sentence.
+    /// Where it was written, or what went wrong, as one sentence. Of a signed visit, the bytes kept at the
+    /// signing; where none were kept (signed by an older version) it is drawn anew.
     Q_INVOKABLE QString savePdf();
     Q_INVOKABLE QString print();
-    /// Freezes the visit. What went wrong, or an empty text.
+    /// Freezes the visit and keeps its sheet as it is drawn now. What went wrong, or an empty text.
     Q_INVOKABLE QString sign(const QString& name);
 
 signals:
@@ -81,7 +86,10 @@ signals:
     void pagesChanged();
 
 private:
-    [[nodiscard]] Result<SheetContent> content() const;
+    [[nodiscard]] Result<SheetContent> content(int revisions_to_come = 0) const;
+    [[nodiscard]] Result<QByteArray> pdf() const;
+    [[nodiscard]] Result<bool> printed() const;
+    [[nodiscard]] Result<void> keep_signed();
     QString keep_or_restore(const Visit& before);
 
     VisitRecord& record_;

@@ -192,11 +192,12 @@ StepState before_leaving(VisitRecord& record) {
 }
 
 StepState sheet(VisitRecord& record) {
-    StepState state{Step::sheet, tr("Sheet"), record.frozen(), {}, {}};
-    if (!record.frozen() && record.file().visit.persons.empty()) {
+    const bool is_signed = record.file().visit.is_signed();
+    StepState state{Step::sheet, tr("Sheet"), is_signed, {}, {}};
+    if (!is_signed && record.file().visit.persons.empty()) {
         state.summary = tr("nobody named yet");
     } else {
-        state.summary = record.frozen() ? tr("signed") : tr("draft");
+        state.summary = is_signed ? tr("signed") : tr("draft");
     }
     return state;
 }

@@ -27,6 +27,18 @@ QString enum_qstring(std::string_view name) {
     return QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
 }
 
+// What is timed across a restart of the machine is never used: starting again comes first, going on stays
+// possible.
+StopwatchGuide repeated(StopwatchGuide guide) {
+    const PossibleMark start{MarkKind::pump_start, {}};
+    if (guide.next != start) {
+        std::erase(guide.others, start);
+        guide.others.insert(guide.others.begin(), guide.next);
+        guide.next = start;
+    }
+    return guide;
+}
+
 }  // namespace
 
 StopwatchViewModel::StopwatchViewModel(VisitRecord& record, const PressClock& presses, VisitTimings earlier,
@@ -56,6 +68,9 @@ void StopwatchViewModel::follow_marks() {
     }
     state_ = state_of(pump_);
     guide_ = stopwatch_guide(state_, ids, bank_, pads_);
+    if (unverified()) {
+        guide_ = repeated(std::move(guide_));
+    }
     if (!guide_.next.bank.empty()) {
         bank_ = guide_.next.bank;  // the next thing to see is there
     }
@@ -85,10 +100,20 @@ bool StopwatchViewModel::is_timing() const {
     return is_being_timed(state_, ids);
 }
 
+bool StopwatchViewModel::anything_timed() const {
+    return std::ranges::any_of(record_.file().house.pumps, [this](const Pump& pump) {
+        return is_being_timed(state_of(pump.id), banks_of(pump.id));
+    });
+}
+
 std::vector<Id> StopwatchViewModel::bank_ids() const {
+    return banks_of(pump_);
+}
+
+std::vector<Id> StopwatchViewModel::banks_of(const Id& pump) const {
     std::vector<Id> ids;
     for (const auto& bank : record_.file().house.banks) {
-        if (bank.pump == pump_) {
+        if (bank.pump == pump) {
             ids.push_back(bank.id);
         }
     }
@@ -179,6 +204,9 @@ bool StopwatchViewModel::needs_agreement() const {
 }
 
 QString StopwatchViewModel::blockedWhy() const {
+    if (record_.read_only()) {
+        return tr("The records are only looked at: nothing can be timed.");
+    }
     if (record_.frozen()) {
         return tr("This visit is signed. Start a new visit to time again.");
     }
@@ -204,7 +232,9 @@ QString StopwatchViewModel::instruction() const {
         return why;
     }
     if (unverified()) {
-        return tr("The tablet restarted: this time is not verified. Best start the reading again.");
+        return tr(
+            "The tablet restarted: this time is not verified and not used. Let the pads dry, then start "
+            "again.");
     }
     const QString bank = name_of_bank(guide_.next.bank);
     switch (guide_.next.kind) {
@@ -359,14 +389,14 @@ QString StopwatchViewModel::redoText() const {
 void StopwatchViewModel::undo() {
     if (const auto* mark = to_undo()) {
         const Id id = mark->id;
-        (void)record_.set_undone(id, true);  // a failure is shown through the record's storage problem
+        record_.set_undone(id, true);
     }
 }
 
 void StopwatchViewModel::redo() {
     if (const auto* mark = to_redo()) {
         const Id id = mark->id;
-        (void)record_.set_undone(id, false);  // a failure is shown through the record's storage problem
+        record_.set_undone(id, false);
     }
 }
 
@@ -375,6 +405,7 @@ QVariantList StopwatchViewModel::lastMarks() const {
     std::erase_if(marks, [](const Mark& mark) { return mark.proof; });
     std::stable_sort(marks.begin(), marks.end(),
                      [](const Mark& a, const Mark& b) { return earlier_in_time(b, a); });
+    const auto doubts = doubts_of(record_.file());
     QVariantList list;
     for (const auto& mark : marks) {
         const auto* pump = record_.file().house.pump(mark.pump);
@@ -387,7 +418,8 @@ QVariantList StopwatchViewModel::lastMarks() const {
         }
         list.append(QVariantMap{{"text", text},
                                 {"time", QString::fromStdString(local_clock(mark.wall))},
-                                {"undone", mark.undone}});
+                                {"undone", mark.undone},
+                                {"doubt", doubt_words(doubts, mark.id)}});
     }
     return list;
 }

@@ -41,7 +41,8 @@ class StopwatchViewModel : public QObject {
     Q_PROPERTY(QString elapsedLabel READ elapsedLabel NOTIFY changed)
     Q_PROPERTY(
         bool unverified READ unverified NOTIFY changed)  ///< the machine restarted since the last pump event
-    Q_PROPERTY(QVariantList lastMarks READ lastMarks NOTIFY changed)  ///< newest first: {text, time, undone}
+    Q_PROPERTY(
+        QVariantList lastMarks READ lastMarks NOTIFY changed)  ///< newest first: {text, time, undone, doubt}
     Q_PROPERTY(QString undoText READ undoText NOTIFY changed)  ///< what undo would take back; empty: nothing
     Q_PROPERTY(QString redoText READ redoText NOTIFY changed)
     Q_PROPERTY(QVariantList results READ results NOTIFY changed)    ///< a line a bank and kind, see results()
@@ -53,6 +54,7 @@ class StopwatchViewModel : public QObject {
     Q_PROPERTY(QList<double> wetFront READ wetFront NOTIFY
                    ticked)  ///< share of the height wet, by column; empty: unknown
     Q_PROPERTY(bool running READ running NOTIFY changed)
+    Q_PROPERTY(bool timing READ timing NOTIFY changed)  ///< the pump at hand runs, or its banks dry
     Q_PROPERTY(
         bool canHandBack READ canHandBack NOTIFY changed)  ///< switched by hand and not back on automatic
 
@@ -96,6 +98,9 @@ public:
     [[nodiscard]] bool running() const { return state_.running; }
 
     [[nodiscard]] bool canHandBack() const;
+    [[nodiscard]] bool timing() const { return is_timing(); }
+    /// A pump of the house runs on the stopwatch, or one of its banks drips or dries.
+    [[nodiscard]] bool anything_timed() const;
 
     Q_INVOKABLE void mark();
     Q_INVOKABLE void markOther(int index);
@@ -116,6 +121,7 @@ private:
     void follow_marks();
     void make(const PossibleMark& what, Seen seen);
     [[nodiscard]] std::vector<Id> bank_ids() const;
+    [[nodiscard]] std::vector<Id> banks_of(const Id& pump) const;
     [[nodiscard]] bool needs_agreement() const;
     [[nodiscard]] QString name_of_bank(const Id& bank) const;
     [[nodiscard]] QString words_of(const PossibleMark& what) const;

@@ -2,11 +2,11 @@
 #include "viewmodels/template_files.h"
 
 #include <QDir>
+#include <QFileInfo>
 #include <QSaveFile>
-#include <QStorageInfo>
-#include <algorithm>
 
 #include "records/record_text.h"
+#include "viewmodels/media.h"
 
 namespace wetfront::ui {
 namespace {
@@ -28,23 +28,15 @@ QString file_name(const std::string& name, int number) {
 }  // namespace
 
 QStringList template_folders(const QString& documents) {
-    QStringList folders{documents};
-    for (const auto& volume : QStorageInfo::mountedVolumes()) {
-        const QString root = volume.rootPath();
-        const bool plugged_in =
-            root.startsWith(QStringLiteral("/media/")) || root.startsWith(QStringLiteral("/run/media/"));
-        if (plugged_in && volume.isReady()) {
-            folders.append(root);
-        }
-    }
-    return folders;
+    return QStringList{documents} + plugged_in_media();
 }
 
 QStringList files_that_may_be_templates(const QStringList& folders) {
     QStringList files;
     for (const auto& folder : folders) {
         const QDir dir{folder};
-        for (const auto& name : dir.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name)) {
+        for (const auto& name :
+             dir.entryList({QStringLiteral("*.json")}, QDir::Files | QDir::NoSymLinks, QDir::Name)) {
             files.append(dir.filePath(name));
         }
     }
@@ -59,7 +51,8 @@ Result<QString> write_template(const SettingTemplate& described, const QString& 
     QString path;
     for (int number = 1;; ++number) {
         path = QDir{folder}.filePath(file_name(described.name, number));
-        if (!QFile::exists(path)) {
+        const QFileInfo taken{path};
+        if (!taken.exists() && !taken.isSymLink()) {
             break;
         }
         const auto there = read_template(path);
@@ -76,6 +69,10 @@ Result<QString> write_template(const SettingTemplate& described, const QString& 
 }
 
 Result<SettingTemplate> read_template(const QString& file) {
+    // A stick from elsewhere must not choose which file of this machine is opened, or written through a link.
+    if (QFileInfo{file}.isSymLink()) {
+        return bad_input(file.toStdString(), "a link to another file", "choose the file itself");
+    }
     QFile opened{file};
     if (!opened.open(QIODevice::ReadOnly)) {
         return bad_input(file.toStdString(), opened.errorString().toStdString(),

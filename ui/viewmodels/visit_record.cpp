@@ -1,19 +1,37 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "viewmodels/visit_record.h"
 
+#include <algorithm>
+
 #include "rules/rules.h"
+#include "viewmodels/press_files.h"
 
 namespace wetfront::ui {
 namespace {
 
-constexpr int retry_ms = 2000;
+constexpr int first_retry_ms = 500;
+constexpr int last_retry_ms = 30'000;
 
 }  // namespace
 
 VisitRecord::VisitRecord(const Context& context, VisitFile file, QObject* parent)
     : QObject{parent}, context_{context}, file_{std::move(file)} {
-    retry_.setInterval(retry_ms);
-    connect(&retry_, &QTimer::timeout, this, &VisitRecord::store_waiting_marks);
+    retry_.setSingleShot(true);
+    retry_.setInterval(first_retry_ms);
+    connect(&retry_, &QTimer::timeout, this, [this] {
+        retry_.setInterval(std::min(2 * retry_.interval(), last_retry_ms));
+        store_waiting();
+    });
+    for (auto& timer : file_.house.timers) {
+        if (timer.template_id.empty() || timer.controller) {
+            continue;
+        }
+        // A record from before templates were taken into the house names one only.
+        const auto named = context_.store.setting_template(timer.template_id);
+        if (named && named.value().kind == timer.kind && check_template(named.value(), "")) {
+            choose_controller(timer, named.value());
+        }
+    }
 }
 
 Result<void> VisitRecord::announce(Result<void> result) {
@@ -37,42 +55,60 @@ Result<void> VisitRecord::save_house() {
 Result<void> VisitRecord::save_visit() {
     return announce(context_.store.save(file_.visit));
 }
+Result<void> VisitRecord::save_signed(std::string_view pdf) {
+    return announce(context_.store.keep_sheet(file_.visit, pdf));
+}
 
 void VisitRecord::add_mark(Mark mark) {
     file_.visit.marks.push_back(mark);
-    waiting_.push_back(std::move(mark));
-    store_waiting_marks();
+    const Id id = mark.id;
+    wait_with(std::move(mark), id, false);
+}
+
+void VisitRecord::set_undone(const Id& mark, bool undone) {
+    const auto kept = std::ranges::find(file_.visit.marks, mark, &Mark::id);
+    if (kept != file_.visit.marks.end()) {
+        kept->undone = undone;
+        wait_with(std::nullopt, mark, undone);
+    }
+}
+
+void VisitRecord::wait_with(std::optional<Mark> mark, const Id& id, bool undone) {
+    waiting_.push_back({std::move(mark), id, undone});
+    store_waiting();
     forget_derived();
     emit marks_changed();
     emit changed();
 }
 
-void VisitRecord::store_waiting_marks() {
-    while (!waiting_.empty()) {
-        const auto result = context_.store.add_mark(file_.visit.id, waiting_.front());
-        if (!result) {
-            retry_.start();
-            set_storage_problem(QString::fromStdString(result.error().text()));
-            return;
-        }
-        waiting_.erase(waiting_.begin());
-    }
-    retry_.stop();
-    set_storage_problem({});
+Result<void> VisitRecord::store_first_waiting() {
+    const auto& first = waiting_.front();
+    return first.mark ? context_.store.add_mark(file_.visit.id, *first.mark)
+                      : context_.store.set_undone(first.id, first.undone);
 }
 
-Result<void> VisitRecord::set_undone(const Id& mark, bool undone) {
-    auto result = context_.store.set_undone(mark, undone);
-    if (result) {
-        for (auto& kept : file_.visit.marks) {
-            if (kept.id == mark) {
-                kept.undone = undone;
-            }
+void VisitRecord::store_waiting() {
+    const bool was_shown = !storage_problem_.isEmpty();
+    while (!waiting_.empty()) {
+        if (const auto stored = store_first_waiting(); !stored) {
+            retry_.start();
+            set_storage_problem(QString::fromStdString(stored.error().text()));
+            break;
         }
+        waiting_.pop_front();
     }
-    result = announce(std::move(result));
-    emit marks_changed();
-    return result;
+    if (waiting_.empty()) {
+        retry_.stop();
+        retry_.setInterval(first_retry_ms);
+        set_storage_problem({});
+    }
+    if (was_shown && !storage_problem_.isEmpty()) {  // how many wait is shown too
+        emit storage_problem_changed();
+    }
+}
+
+Result<QString> VisitRecord::write_presses(const QString& folder) const {
+    return wetfront::ui::write_presses(file_.visit, folder);
 }
 
 void VisitRecord::set_storage_problem(const QString& problem) {
@@ -106,7 +142,7 @@ const VisitWater& VisitRecord::water() {
 
 const Advice& VisitRecord::advice() {
     if (!advice_) {
-        advice_ = wetfront::advise(file_, water(), context_.margins);
+        advice_ = wetfront::advise(file_, water());
     }
     return *advice_;
 }

@@ -3,6 +3,7 @@
 
 #include <QObject>
 #include <QTimer>
+#include <deque>
 #include <optional>
 #include <vector>
 
@@ -20,7 +21,6 @@ struct Context {
     Store& store;
     const Clock& clock;
     Formatter& formatter;
-    CycleMargins margins;
 };
 
 /// The visit at hand with its house and farm: every change is stored before it is announced, and everything
@@ -33,7 +33,9 @@ public:
 
     [[nodiscard]] const Context& context() const { return context_; }
     [[nodiscard]] const VisitFile& file() const { return file_; }
-    [[nodiscard]] bool frozen() const { return file_.visit.is_signed(); }
+    /// Nothing of it can be changed: it is signed, or the record file is only looked at.
+    [[nodiscard]] bool frozen() const { return file_.visit.is_signed() || read_only(); }
+    [[nodiscard]] bool read_only() const { return context_.store.mode() == OpenMode::read_only; }
 
     // For forms: change the record, then call the matching save; a save that fails reloads what is stored.
     [[nodiscard]] Farm& farm() { return file_.farm; }
@@ -42,12 +44,20 @@ public:
     [[nodiscard]] Result<void> save_farm();
     [[nodiscard]] Result<void> save_house();
     [[nodiscard]] Result<void> save_visit();
+    /// The visit with its signature, and its sheet with it.
+    [[nodiscard]] Result<void> save_signed(std::string_view pdf);
 
-    /// Puts the mark into the journal. If that fails it is kept in memory, shown as not yet stored, and tried
-    /// again every two seconds and before the next mark.
+    // A press, and its undoing, goes into the journal before anything shows it. If that fails it is kept in
+    // memory, counted as not stored, and tried again with the next one and by itself: after half a second,
+    // then after twice as long each time, at most half a minute.
     void add_mark(Mark mark);
-    [[nodiscard]] Result<void> set_undone(const Id& mark, bool undone);
-    [[nodiscard]] int marks_not_stored() const { return static_cast<int>(waiting_.size()); }
+    void set_undone(const Id& mark, bool undone);
+    void store_waiting();
+    [[nodiscard]] int presses_not_stored() const { return static_cast<int>(waiting_.size()); }
+    /// Writes the visit's presses, stored and not, into a file in that folder (made if it is not there),
+    /// readable by its owner alone, and reads it back; returns its path. They go on waiting for the record
+    /// file.
+    [[nodiscard]] Result<QString> write_presses(const QString& folder) const;
     [[nodiscard]] QString storage_problem() const { return storage_problem_; }
 
     [[nodiscard]] const VisitTimings& timings();
@@ -64,13 +74,20 @@ signals:
 
 private:
     Result<void> announce(Result<void> result);
-    void store_waiting_marks();
+    void wait_with(std::optional<Mark> mark, const Id& id, bool undone);
+    [[nodiscard]] Result<void> store_first_waiting();
     void forget_derived();
     void set_storage_problem(const QString& problem);
 
     Context context_;
     VisitFile file_;
-    std::vector<Mark> waiting_;
+    /// A press or a change of one that is only in memory yet, in the order in which they were made.
+    struct Waiting {
+        std::optional<Mark> mark;  ///< as pressed; none: a change of one that is stored or before in the list
+        Id id;
+        bool undone = false;
+    };
+    std::deque<Waiting> waiting_;
     QTimer retry_;
     QString storage_problem_;
     std::optional<VisitTimings> timings_;

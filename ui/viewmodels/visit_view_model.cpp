@@ -31,6 +31,7 @@ VisitViewModel::VisitViewModel(const Context& context, const PressClock& presses
       safety_checks_{new ChecklistModel{record_, Step::safety, this}},
       leaving_checks_{new ChecklistModel{record_, Step::before_leaving, this}},
       house_{new HouseViewModel{record_, this}},
+      limits_{new LimitsViewModel{record_, this}},
       stopwatch_{new StopwatchViewModel{record_, presses, std::move(known.earlier), this}},
       conditions_{new ConditionsViewModel{record_, this}},
       found_{new SettingsViewModel{record_, WhichSettings::found, this}},
@@ -48,7 +49,7 @@ VisitViewModel::VisitViewModel(const Context& context, const PressClock& presses
 }
 
 QString VisitViewModel::stepNote() const {
-    if (frozen()) {
+    if (record_.file().visit.is_signed()) {
         return sheet_->signedBy();
     }
     const auto& state = steps_->at(step_);
@@ -88,12 +89,18 @@ QString VisitViewModel::codesComeFirst() const {
 
 QString VisitViewModel::storageProblem() const {
     const QString problem = record_.storage_problem();
-    if (problem.isEmpty() || record_.marks_not_stored() == 0) {
+    if (problem.isEmpty() || record_.presses_not_stored() == 0) {
         return problem;
     }
-    return tr("Presses not stored yet: %1. They are kept on screen and tried again. %2")
-        .arg(record_.marks_not_stored())
+    return tr("Presses not stored yet: %1. They are kept on screen and tried again: go on timing. Why: %2")
+        .arg(record_.presses_not_stored())
         .arg(problem);
+}
+
+QString VisitViewModel::writePresses(const QString& folder) const {
+    const auto file = record_.write_presses(folder);
+    return file ? tr("Written to %1. Wetfront finds it there at its next start.").arg(file.value())
+                : QString::fromStdString(file.error().text());
 }
 
 void VisitViewModel::show_again() {

@@ -8,6 +8,7 @@
 #include "viewmodels/checklist_model.h"
 #include "viewmodels/conditions_view_model.h"
 #include "viewmodels/house_view_model.h"
+#include "viewmodels/limits_view_model.h"
 #include "viewmodels/proof_view_model.h"
 #include "viewmodels/settings_view_model.h"
 #include "viewmodels/sheet_view_model.h"
@@ -32,6 +33,7 @@ class VisitViewModel : public QObject {
     Q_PROPERTY(wetfront::ui::ChecklistModel* safetyChecks READ safetyChecks CONSTANT)
     Q_PROPERTY(wetfront::ui::ChecklistModel* leavingChecks READ leavingChecks CONSTANT)
     Q_PROPERTY(wetfront::ui::HouseViewModel* house READ house CONSTANT)
+    Q_PROPERTY(wetfront::ui::LimitsViewModel* limits READ limits CONSTANT)
     Q_PROPERTY(wetfront::ui::StopwatchViewModel* stopwatch READ stopwatch CONSTANT)
     Q_PROPERTY(wetfront::ui::ConditionsViewModel* conditions READ conditions CONSTANT)
     Q_PROPERTY(wetfront::ui::SettingsViewModel* found READ found CONSTANT)
@@ -43,6 +45,8 @@ class VisitViewModel : public QObject {
         QVariantList cautions READ cautions NOTIFY stepChanged)  ///< of this step: {level, text, source}
     Q_PROPERTY(QString codesComeFirst READ codesComeFirst NOTIFY stepChanged)
     Q_PROPERTY(QString storageProblem READ storageProblem NOTIFY storageProblemChanged)
+    Q_PROPERTY(bool waitsForStorage READ waits_for_storage NOTIFY
+                   storageProblemChanged)  ///< presses are only on screen yet
 
 public:
     struct Known {
@@ -65,6 +69,7 @@ public:
     [[nodiscard]] ChecklistModel* safetyChecks() const { return safety_checks_; }
     [[nodiscard]] ChecklistModel* leavingChecks() const { return leaving_checks_; }
     [[nodiscard]] HouseViewModel* house() const { return house_; }
+    [[nodiscard]] LimitsViewModel* limits() const { return limits_; }
     [[nodiscard]] StopwatchViewModel* stopwatch() const { return stopwatch_; }
     [[nodiscard]] ConditionsViewModel* conditions() const { return conditions_; }
     [[nodiscard]] SettingsViewModel* found() const { return found_; }
@@ -77,7 +82,11 @@ public:
     [[nodiscard]] QString storageProblem() const;
     [[nodiscard]] const VisitFile& file() const { return record_.file(); }
     /// Presses that are only on screen yet.
-    [[nodiscard]] bool waits_for_storage() const { return record_.marks_not_stored() > 0; }
+    [[nodiscard]] bool waits_for_storage() const { return record_.presses_not_stored() > 0; }
+
+    Q_INVOKABLE void storeNow() { record_.store_waiting(); }
+    /// Says in one line where the presses are now, or why they are not there.
+    Q_INVOKABLE QString writePresses(const QString& folder) const;
 
     /// The unit system changed: everything is shown anew, nothing is stored.
     void show_again();
@@ -95,6 +104,7 @@ private:
     ChecklistModel* safety_checks_;
     ChecklistModel* leaving_checks_;
     HouseViewModel* house_;
+    LimitsViewModel* limits_;
     StopwatchViewModel* stopwatch_;
     ConditionsViewModel* conditions_;
     SettingsViewModel* found_;

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "records/setting_ranges.h"
 #include "rules/rules.h"
 #include "sheet/sheet.h"
 #include "viewmodels/finding_maps.h"
@@ -78,13 +79,19 @@ std::optional<TimerSettings> WhatIfViewModel::beginning() {
         return std::nullopt;
     }
     if (const auto* advice = record_.advice().of(timer_)) {
-        auto advised = as_settings(*advice);
+        auto advised = settings_to_enter(*advice);
         if (advised.period && advised.base_on_time) {
             return advised;
         }
     }
+    auto found = usual_found();
+    return found && found->period && found->base_on_time ? found : std::nullopt;
+}
+
+/// A scale has no place for what lies far outside what is usual.
+std::optional<TimerSettings> WhatIfViewModel::usual_found() const {
     const auto* found = record_.file().visit.found_of(timer_);
-    return found != nullptr && found->period && found->base_on_time ? std::optional{*found} : std::nullopt;
+    return found == nullptr ? std::nullopt : std::optional{without_unusual(*found)};
 }
 
 bool WhatIfViewModel::possible() {
@@ -93,7 +100,7 @@ bool WhatIfViewModel::possible() {
 
 bool WhatIfViewModel::fromAdvice() {
     const auto* advice = record_.advice().of(timer_);
-    return advice != nullptr && as_settings(*advice).period.has_value();
+    return advice != nullptr && settings_to_enter(*advice).period.has_value();
 }
 
 void WhatIfViewModel::setOpen(bool open) {
@@ -154,8 +161,9 @@ void WhatIfViewModel::begin() {
 void WhatIfViewModel::offer(WhatIfSetting& setting, WhatIfSetting::Scale scale) {
     const auto& formatter = record_.context().formatter;
     const auto* advice = record_.advice().of(timer_);
-    const auto advised_settings = advice == nullptr ? TimerSettings{} : as_settings(*advice);
-    const auto found = seconds_of(record_.file().visit.found_of(timer_), setting.setting());
+    const auto advised_settings = advice == nullptr ? TimerSettings{} : settings_to_enter(*advice);
+    const auto was_found = usual_found();
+    const auto found = seconds_of(was_found ? &*was_found : nullptr, setting.setting());
     const auto advised = seconds_of(&advised_settings, setting.setting());
     QVariantList ticks;
     const auto tick = [&](const std::optional<double>& at, const QString& text, bool is_advised) {

@@ -105,6 +105,7 @@ signals:
 
 private:
     [[nodiscard]] std::optional<TimerSettings> beginning();
+    [[nodiscard]] std::optional<TimerSettings> usual_found() const;
     void begin();
     void offer(WhatIfSetting& setting, WhatIfSetting::Scale scale);
     void take(const WhatIfSetting& setting);

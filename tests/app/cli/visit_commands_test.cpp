@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "cli_run.h"
 
+#include <algorithm>
+
 #include "demo/demo.h"
 #include "records/record_text.h"
 
@@ -75,6 +77,50 @@ TEST(AdviseCommandTest, explain_lists_every_margin_and_limit_with_where_it_comes
     }
 }
 
+/// The example with limits changed for its farm.
+std::string example_with(const nlohmann::ordered_json& limits) {
+    auto json = nlohmann::ordered_json::parse(example());
+    json["farm"]["limits"] = limits;
+    return json.dump();
+}
+
+TEST(AdviseCommandTest, limits_changed_in_the_file_change_the_advice_and_are_told_as_changed) {
+    const auto on_time = [](const std::string& file) {
+        const auto json = run({"advise", "-", "--json"}, file).json();
+        for (const auto& setting : json.at("cycle")) {
+            if (setting.at("name") == "base_on_time") {
+                return setting.at("value").get<double>();
+            }
+        }
+        return 0.0;
+    };
+    const auto changed = example_with({{"water_margin", "110 %"}, {"least_air_speed", "3 m/s"}});
+    EXPECT_GT(on_time(example()), on_time(changed));
+    const auto full = run({"--units", "si", "advise", "-", "--explain"}, changed);
+    ASSERT_EQ(full.status, 0) << full.err;
+    for (const auto* line :
+         {"  - water margin 110 %, changed for this farm (the program's own: 125 %) (entered)",
+          "at least 3 m/s, changed for this farm (the program's own: 2.54 m/s) (entered: the program's own: "
+          "500 ft/min: Czarick",
+          "Runs bring 110 % of the water that a pad evaporates"}) {
+        EXPECT_NE(full.out.find(line), std::string::npos) << line << "\n" << full.out;
+    }
+    const auto assumed = run({"--units", "si", "advise", "-", "--json"}, changed).json().at("assumed");
+    EXPECT_NE(std::find(assumed.begin(), assumed.end(),
+                        "water margin 110 %, changed for this farm (the program's own: 125 %)"),
+              assumed.end())
+        << assumed;
+}
+
+TEST(AdviseCommandTest, limits_that_cannot_be_used_together_are_said_and_found) {
+    const auto file = example_with({{"least_rest", "10 min"}});
+    EXPECT_NE(run({"advise", "-"}, file).out.find("cannot be used together (shortest rest"),
+              std::string::npos);
+    const auto findings = run({"check", "-", "--json"}, file).json().at("findings");
+    EXPECT_EQ(findings.at(0).at("rule"), "limits-unusable") << findings;
+    expect_refused(run({"advise", "-"}, example_with({{"least_rest", "2 h"}})), "farm.limits.least_rest");
+}
+
 TEST(AdviseCommandTest, with_a_template_it_says_what_to_enter_in_the_labels_of_the_controller) {
     const auto dir = std::filesystem::path{testing::TempDir()} / "controller.json";
     std::ofstream{dir} << run({"example", "template"}).out;
@@ -92,6 +138,29 @@ TEST(AdviseCommandTest, with_a_template_it_says_what_to_enter_in_the_labels_of_t
     std::ofstream{dir} << "{}";
     expect_refused(run({"advise", "-", "--template", dir.string()}, example()), "format_version");
     EXPECT_EQ(run({"advise", "-", "--template", "/no/such/file"}, example()).status, 3);
+}
+
+TEST(AdviseCommandTest, a_visit_that_carries_its_controller_needs_no_template) {
+    auto visit = nlohmann::json::parse(example());
+    auto controller = nlohmann::json::parse(run({"example", "template"}).out).at("template");
+    for (auto& setting : controller.at("settings")) {
+        if (setting.at("setting") == "base_on_time") {
+            setting["label"] = "Wet run";
+        }
+    }
+    visit["house"]["timers"][0]["controller"] = controller;
+    const auto text = visit.dump();
+    EXPECT_NE(run({"advise", "-"}, text).out.find("Wet run "), std::string::npos);
+    const auto fit = run({"advise", "-", "--json"}, text).json().at("timers").at(0).at("to_enter");
+    EXPECT_EQ(fit.at("template"), controller.at("name"));
+    const auto dir = std::filesystem::path{testing::TempDir()} / "in_place.json";
+    std::ofstream{dir} << run({"example", "template"}).out;
+    EXPECT_EQ(run({"advise", "-", "--template", dir.string()}, text).out.find("Wet run "), std::string::npos)
+        << "a file goes before what the visit carries";
+    const auto checked = run({"check", "-"}, text);
+    EXPECT_TRUE(checked.status == 0 || checked.status == 1) << checked.err;
+    visit["house"]["timers"][0]["kind"] = "on demand";
+    expect_refused(run({"check", "-"}, visit.dump()), "house.timers[0].kind");
 }
 
 TEST(AdviseCommandTest, text_and_json_give_the_same_on_time) {
@@ -225,6 +294,21 @@ TEST(VisitSourceTest, one_wrong_value_gives_one_message_with_its_path) {
     json["house"]["banks"][1]["length"] = "3km";
     expect_refused(run({"advise", "-"}, json.dump()),
                    "house.banks[1].length: '3km': not a unit of length, write m, mm, cm, ft or in");
+}
+
+TEST(VisitSourceTest, a_path_in_a_record_is_a_text_and_its_file_is_never_read) {
+    const TemporaryFolder folder;
+    const auto other = folder.with("other.json", "what stands in the other file");
+    auto json = nlohmann::ordered_json::parse(example());
+    json["house"]["name"] = other;
+    json["farm"]["name"] = "file://" + other;
+    json["visit"]["open_points"] = {other, "<img src=\"file://" + other + "\">"};
+    for (const auto* command : {"advise", "check"}) {
+        const auto result = run({command, "-"}, json.dump());
+        EXPECT_NE(result.out.find(other + ", file://" + other), std::string::npos)
+            << result.out << result.err;
+        EXPECT_EQ((result.out + result.err).find("what stands in"), std::string::npos);
+    }
 }
 
 TEST(SheetCommandTest, without_a_printer_it_says_so_and_writes_nothing) {

@@ -9,6 +9,7 @@
 #include <set>
 
 #include "cycle/advice.h"
+#include "cycle/proof.h"
 #include "records/record_text.h"
 #include "rules/checklists.h"
 #include "rules/rules.h"
@@ -94,6 +95,19 @@ TEST(DemoTest, the_well_set_house_has_nothing_worse_than_a_note_in_any_summer) {
         }
         EXPECT_TRUE(advise(file).timers.front().cycled)
             << in_english(advise(file).timers.front().verdict, UnitSystem::us);
+    }
+}
+
+TEST(DemoTest, what_was_left_in_the_well_set_house_was_watched_and_passed) {
+    for (const auto& file : visits_to("House Alder")) {
+        const auto proof = prove(file, timings_of(file), advise(file));
+        ASSERT_EQ(proof.timers.size(), 1U);
+        EXPECT_EQ(proof.timers[0].verdict, ProofVerdict::pass)
+            << file.visit.id.text << ": " << in_english(proof.timers[0].text, UnitSystem::us);
+        EXPECT_EQ(proof.timers[0].runs, 3) << "two watched whole, and the start of the next";
+        for (const auto& line : proof.timers[0].lines) {
+            EXPECT_EQ(line.verdict, ProofVerdict::pass) << in_english(label_of(line.what), UnitSystem::us);
+        }
     }
 }
 

@@ -92,6 +92,43 @@ TEST_P(TemplateWalkTest, a_controller_is_described_handed_over_as_a_file_and_cho
     EXPECT_TRUE(std::ranges::any_of(kept(), [&](const auto& each) { return each.id == chosen; }));
 }
 
+TEST_P(TemplateWalkTest, a_setting_found_is_typed_under_the_firms_label_and_advised_in_its_unit) {
+    const std::string visit_id = walk.stored_visit().visit.id.text;
+    auto described = generic_template(TimerKind::trimmed);
+    described.id = walk.store().new_id();
+    described.name = "Grey box";
+    for (auto& setting : described.settings) {
+        if (setting.setting == TemplateKey::base_on_time) {
+            setting.label = "Wet for";
+            setting.unit = "min";
+            setting.resolution = 0.25;
+            setting.most = 30.0;
+        }
+    }
+    ASSERT_TRUE(walk.store().save(described));
+    walk.session().leaveAnyway(false);
+    walk.session().openVisit(QString::fromStdString(visit_id));
+    walk.go_to(Step::house_and_banks);
+    click("Grey box");
+    walk.go_to(Step::settings_found);
+    EXPECT_TRUE(shows("Wet for"));
+    EXPECT_FALSE(shows("Base on-time"));
+    click("Wet for");
+    EXPECT_TRUE(says("0 min to 30 min")) << "the pad does not show the controller's range";
+    click("Cancel");
+    walk.enter(QStringLiteral("Wet for"), QStringLiteral("1.5"), QString{});
+    const auto visit = walk.stored_visit();
+    const auto& found = *visit.visit.found_of(visit.house.timers.front().id);
+    EXPECT_EQ(found.base_on_time->text(), "1.5 min");
+    walk.go_to(Step::advice);
+    const auto line = walk.hand().find(QStringLiteral("Wet for"));
+    const auto& fit = *advise(visit).timers.front().fit;
+    EXPECT_TRUE(line.description.contains(
+        QStringLiteral("found 1.5 min, advised %1 min")
+            .arg(QString::fromStdString(fit.line(TemplateKey::base_on_time)->number))))
+        << line.description.toStdString();
+}
+
 TEST_P(TemplateWalkTest, a_template_that_lacks_something_says_so_at_the_line_and_in_the_list) {
     open_templates();
     click("Make one from Plain timer with a fixed interval");

@@ -21,7 +21,7 @@ Walk::Walk(QSize window) {
     store_ = std::make_unique<Store>(std::move(opened).value());
     const Preferences nothing_kept{[](const QString&) { return QString{}; },
                                    [](const QString&, const QString&) {}};
-    program_ = std::make_unique<Program>(*store_, clock_, nothing_kept, documents(), false);
+    program_ = std::make_unique<Program>(*store_, clock_, nothing_kept, awake_, documents(), false);
     if (!program_->show()) {
         throw std::runtime_error{"no window"};
     }

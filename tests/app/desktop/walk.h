@@ -7,6 +7,7 @@
 
 #include "desktop/program.h"
 #include "support/fake_clock.h"
+#include "ui_support/fake_awake.h"
 #include "ui_support/hand.h"
 
 namespace wetfront::ui {
@@ -19,6 +20,8 @@ public:
     Hand& hand() { return *hand_; }
     Store& store() { return *store_; }
     SessionViewModel& session() { return program_->session(); }
+    FakeAwake& awake() { return awake_; }
+    test::FakeClock& clock() { return clock_; }
     [[nodiscard]] QString documents() const { return folder_.filePath(QStringLiteral("documents")); }
 
     /// Opens the line of that name and types digits and a unit on the number pad.
@@ -35,6 +38,7 @@ public:
 private:
     QTemporaryDir folder_;
     test::FakeClock clock_;
+    FakeAwake awake_;
     std::unique_ptr<Store> store_;
     std::unique_ptr<Program> program_;
     std::unique_ptr<Hand> hand_;

@@ -341,6 +341,7 @@ TEST_P(WizardWalkTest, a_stopped_pump_counts_down_on_every_page_until_it_is_hand
     walk.hand().click(QStringLiteral("Go on with the open visit"));
     walk.go_to(Step::time_the_water);
     walk.hand().click(QStringLiteral("Pump is back on automatic"));
+    walk.hand().click(QStringLiteral("It is on automatic"));
     EXPECT_FALSE(walk.hand().shows(QStringLiteral("Pump off: 25:00 left")));
     walk.hand().click(QStringLiteral("Back"));
     EXPECT_EQ(walk.session().place(), QStringLiteral("house"));

@@ -2,7 +2,6 @@
 #include "cycle/advice.h"
 
 #include <gmock/gmock.h>
-#include <gtest/gtest.h>
 
 #include <cmath>
 
@@ -562,6 +561,39 @@ TEST(AdviceTest, nothing_is_invented_for_a_timer_without_banks) {
     EXPECT_FALSE(timer.cycled);
     EXPECT_TRUE(timer.banks.empty());
     EXPECT_THAT(english(timer.verdict), HasSubstr("describe them first"));
+}
+
+TEST(AdviceTest, limits_of_the_farm_are_those_that_it_is_made_with) {
+    auto visit = timed();
+    visit.file.farm.limits.least_rest = TimedVisit::entry<Duration>("90s");
+    const auto advice = advise(visit.file);
+    EXPECT_EQ(advice.margins.least_rest, 90_s);
+    EXPECT_THAT(english(advice.assumed),
+                Contains("shortest rest 90 s, changed for this farm (the program's own: 60 s)"));
+    const auto& inputs = advice.timers.front().advised(Setting::period)->reason.inputs;
+    ASSERT_FALSE(inputs.empty());
+    EXPECT_EQ(inputs.front().origin, Origin::entered);
+    EXPECT_EQ(english(inputs.front().name), "shortest rest, changed for this farm (the program's own: 60 s)");
+}
+
+TEST(AdviceTest, limits_that_cannot_be_used_together_are_said_and_the_programs_own_are_used) {
+    auto visit = timed();
+    const auto own = advise(visit.file);
+    visit.file.farm.limits.least_rest = TimedVisit::entry<Duration>("10min");
+    const auto advice = advise(visit.file);
+    EXPECT_THAT(english(advice.notes),
+                Contains(HasSubstr("cannot be used together (shortest rest: '600 s'")));
+    EXPECT_EQ(value_of(advice.timers.front(), Setting::base_on_time),
+              value_of(own.timers.front(), Setting::base_on_time));
+    EXPECT_EQ(advice.margins.least_rest, 60_s);
+}
+
+TEST(AdviceTest, a_period_rounded_for_the_timer_is_not_told_as_changed) {
+    auto visit = timed();
+    visit.file.house.timers.front().period_resolution = TimedVisit::entry<Duration>("8min");
+    for (const auto& input : advise(visit.file).timers.front().advised(Setting::period)->reason.inputs) {
+        EXPECT_EQ(input.origin, Origin::assumed) << english(input.name);
+    }
 }
 
 }  // namespace

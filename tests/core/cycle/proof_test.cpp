@@ -5,8 +5,7 @@
 
 #include <algorithm>
 
-#include "support/visit_builder.h"
-#include "support/watched_cycles.h"
+#include "proved_house.h"
 
 namespace wetfront::test {
 namespace {
@@ -14,81 +13,7 @@ namespace {
 using testing::Contains;
 using testing::HasSubstr;
 using testing::IsEmpty;
-using testing::Not;
 using testing::SizeIs;
-
-std::string english(const Message& message) {
-    return in_english(message, UnitSystem::si);
-}
-
-/// A house whose one bank fills in 40 s, is wet through in 140 s and dries out in 2400 s; left in its timer:
-/// 90 s in 300 s. Proved with what a test watches.
-class Proof {
-public:
-    explicit Proof(TimerKind kind = TimerKind::fixed_interval, int banks = 1) : visit{banks, 1, kind} {
-        visit.both_weathers();
-        for (int bank = 1; bank <= banks; ++bank) {
-            for (const double more : {-1.0, 0.0, 1.0}) {
-                visit.run(bank, {.fill = 40.0 + more, .wet_through = 140.0 + more});
-            }
-            visit.run(bank, {.dry_out = 2400.0});
-        }
-        visit.left().period = typed<Duration>("300s");
-        visit.left().base_on_time = typed<Duration>("90s");
-        counted_from_change(file(), visit.timer(1), 3.0);
-        for (int bank = 1; bank <= banks; ++bank) {
-            looked_at(file(), visit.bank(bank)).even_drip = true;
-            looked_at(file(), visit.bank(bank)).dry_patch = false;
-        }
-    }
-
-    VisitFile& file() { return visit.file(); }
-    ProofNotes& looked() { return looked_at(file(), visit.bank(1)); }
-    Proof& watch(const WatchedCycle& cycle) {
-        marks().cycle(visit.bank(1), cycle);
-        return *this;
-    }
-    /// One good cycle and the start of the next.
-    Proof& watch_good() {
-        return watch({.at = 0.0, .water = 41.0, .drips = 55.0, .stops = 90.0}).watch({.at = 300.0});
-    }
-    [[nodiscard]] TimerProof result() {
-        const auto run = prove(file(), timings_of(file()), advise(file()));
-        EXPECT_EQ(run.timers.size(), 1U);
-        return run.timers.at(0);
-    }
-    [[nodiscard]] ProofLine line(ProofQuantity what) {
-        const auto lines = result().lines;
-        const auto found = std::ranges::find(lines, what, &ProofLine::what);
-        EXPECT_NE(found, lines.end()) << english(label_of(what));
-        return found == lines.end() ? ProofLine{} : *found;
-    }
-    [[nodiscard]] ProofVerdict verdict(ProofQuantity what) { return line(what).verdict; }
-    [[nodiscard]] std::vector<std::string> causes() {
-        std::vector<std::string> texts;
-        for (const auto& cause : result().causes) {
-            texts.push_back(english(cause.cause));
-            EXPECT_FALSE(cause.next_check.empty()) << texts.back();
-        }
-        return texts;
-    }
-    [[nodiscard]] std::string first_cause() {
-        const auto all = causes();
-        return all.empty() ? "" : all.front();
-    }
-
-    VisitBuilder visit;
-
-private:
-    // All cycles of one test are told from the same zero.
-    ProofMarks& marks() {
-        if (!marks_) {
-            marks_.emplace(file());
-        }
-        return *marks_;
-    }
-    std::optional<ProofMarks> marks_;
-};
 
 std::string verdict_text(ProofVerdict verdict) {
     return english(label_of(verdict));
@@ -447,94 +372,90 @@ TEST(ProofTest, a_pump_left_without_rest_fails_if_it_stops_early) {
     EXPECT_EQ(proof.verdict(ProofQuantity::on_time), fail);
 }
 
-TEST(ProofCausesTest, an_on_time_longer_by_the_fill_points_at_a_count_from_a_full_header) {
-    Proof by_fill;
-    by_fill.watch({.at = 0.0, .stops = 130.0});
-    EXPECT_THAT(by_fill.first_cause(), HasSubstr("counts the on-time from a full header"));
-    Proof by_else;
-    by_else.watch({.at = 0.0, .stops = 105.0});
-    EXPECT_THAT(by_else.first_cause(), HasSubstr("Another on-time stands in the controller"));
-    EXPECT_THAT(by_else.causes(), Not(Contains(HasSubstr("full header"))));
-    EXPECT_THAT(by_else.causes(), Contains(HasSubstr("contactor that sticks")));
+/// When that timer's settings were changed, counted from the proof's first start.
+Moment at_the_watch(Proof& proof, double after_start) {
+    const auto& first = *std::ranges::find_if(proof.file().visit.marks, &Mark::proof);
+    Moment moment{first.at, first.wall};
+    moment.at.boot_ns += static_cast<std::int64_t>(after_start * 1e9);
+    moment.wall.unix_ms += static_cast<std::int64_t>(after_start * 1e3);
+    return moment;
 }
 
-TEST(ProofCausesTest, an_on_time_shorter_by_the_fill_was_entered_from_a_full_header) {
+TEST(ChangedAfterProofTest, what_was_watched_before_the_change_is_not_judged_and_one_is_told_to_watch_again) {
     Proof proof;
-    proof.watch({.at = 0.0, .stops = 50.0});
-    EXPECT_THAT(proof.first_cause(), HasSubstr("entered as counted from a full header"));
-    EXPECT_THAT(proof.causes(), Contains(HasSubstr("starts late or drops out")));
+    proof.watch_good();
+    proof.visit.left().changed = at_the_watch(proof, -1.0);
+    EXPECT_EQ(proof.result().verdict, pass) << english(proof.result().text);
+    proof.visit.left().changed = at_the_watch(proof, 400.0);
+    for (auto& notes : proof.file().visit.proof) {
+        notes.answered = at_the_watch(proof, 350.0);
+    }
+    EXPECT_EQ(proof.result().verdict, ProofVerdict::too_early);
+    EXPECT_THAT(english(proof.result().text), HasSubstr("Watch again"));
+    EXPECT_EQ(proof.result().runs, 0);
+    EXPECT_EQ(proof.verdict(ProofQuantity::period), ProofVerdict::too_early) << "it is still shown";
 }
 
-TEST(ProofCausesTest, only_a_trimmed_timer_may_have_trimmed) {
-    Proof trimmed{TimerKind::trimmed};
-    trimmed.visit.left().on_time_ceiling = typed<Duration>("150s");
-    trimmed.watch({.at = 0.0, .stops = 60.0});
-    EXPECT_THAT(trimmed.first_cause(), HasSubstr("A review has trimmed"));
-    Proof fixed;
-    fixed.watch({.at = 0.0, .stops = 60.0});
-    EXPECT_THAT(fixed.causes(), Not(Contains(HasSubstr("A review has trimmed"))));
-}
-
-TEST(ProofCausesTest, a_whole_number_of_periods_points_at_a_missed_start) {
-    Proof twice;
-    twice.watch({.at = 0.0}).watch({.at = 602.0});
-    EXPECT_THAT(twice.first_cause(), HasSubstr("was not marked"));
-    Proof longer;
-    longer.watch({.at = 0.0}).watch({.at = 450.0});
-    EXPECT_THAT(longer.first_cause(), HasSubstr("Another period"));
-}
-
-TEST(ProofCausesTest, a_period_longer_by_the_on_time_was_taken_for_the_rest) {
+TEST(ChangedAfterProofTest, what_is_watched_after_the_change_is_judged_alone) {
     Proof proof;
-    proof.watch({.at = 0.0, .stops = 90.0}).watch({.at = 390.0});
-    EXPECT_THAT(proof.first_cause(), HasSubstr("for the time between two runs"));
+    proof.watch({.at = 0.0, .water = 41.0, .drips = 55.0, .stops = 30.0});  // under other settings
+    proof.watch({.at = 1000.0, .water = 41.0, .drips = 55.0, .stops = 90.0}).watch({.at = 1300.0});
+    EXPECT_NE(proof.result().verdict, pass) << "both are judged while nothing tells them apart";
+    proof.visit.left().changed = at_the_watch(proof, 500.0);
+    EXPECT_EQ(proof.result().verdict, pass) << english(proof.result().text);
 }
 
-TEST(ProofCausesTest, late_water_points_at_the_pump_before_the_outlets) {
+TEST(ChangedAfterProofTest, an_answer_from_before_the_change_does_not_count) {
     Proof proof;
-    proof.watch({.at = 0.0, .water = 70.0, .drips = 86.0, .stops = 90.0}).watch({.at = 300.0});
-    const auto causes = proof.causes();
-    ASSERT_GE(causes.size(), 4U);
-    EXPECT_THAT(causes[0], HasSubstr("loses its water while it rests"));
-    EXPECT_THAT(causes[1], HasSubstr("starts late"));
-    EXPECT_THAT(causes[2], HasSubstr("Less flow"));
-    EXPECT_THAT(causes[3], HasSubstr("Clogged outlets"));
+    proof.watch({.at = 0.0}).watch({.at = 1000.0, .water = 41.0, .drips = 55.0, .stops = 90.0});
+    proof.watch({.at = 1300.0});
+    proof.visit.left().changed = at_the_watch(proof, 500.0);
+    EXPECT_EQ(proof.result().verdict, pass) << english(proof.result().text);
+    proof.looked().answered = at_the_watch(proof, 400.0);
+    EXPECT_EQ(proof.result().verdict, ProofVerdict::incomplete) << english(proof.result().text);
+    EXPECT_EQ(proof.verdict(ProofQuantity::even_drip), ProofVerdict::not_watched);
+    proof.looked().answered = at_the_watch(proof, 1400.0);
+    EXPECT_EQ(proof.result().verdict, pass) << english(proof.result().text);
 }
 
-TEST(ProofCausesTest, a_dry_patch_with_water_in_time_points_at_the_outlets) {
+TEST(ChangedAfterProofTest, the_number_of_the_run_is_asked_again_after_a_change) {
     Proof proof;
-    proof.watch_good().looked().dry_patch = true;
-    const auto causes = proof.causes();
-    ASSERT_GE(causes.size(), 2U);
-    EXPECT_THAT(causes[0], HasSubstr("Clogged outlets"));
-    EXPECT_THAT(causes, Not(Contains(HasSubstr("drier now")))) << "the drip was in time";
+    proof.watch({.at = 0.0}).watch({.at = 1000.0, .water = 41.0, .drips = 55.0, .stops = 90.0});
+    proof.watch({.at = 1300.0});
+    proof.visit.left().changed = at_the_watch(proof, 500.0);
+    for (auto& notes : proof.file().visit.proof) {
+        notes.answered = at_the_watch(proof, notes.timer.empty() ? 1400.0 : 400.0);
+    }
+    EXPECT_THAT(english(proof.result().text), HasSubstr("was not entered"));
 }
 
-TEST(ProofCausesTest, a_late_drip_names_the_weather_too) {
+TEST(ProofTest, an_on_time_counted_from_a_full_header_is_proved_as_a_run_of_the_pump) {
     Proof proof;
-    proof.watch({.at = 0.0, .water = 41.0, .drips = 85.0, .stops = 90.0}).watch({.at = 300.0});
-    EXPECT_EQ(proof.verdict(ProofQuantity::drip_return), fail);
-    EXPECT_THAT(proof.causes(), Contains(HasSubstr("drier now")));
+    auto described = generic_template(TimerKind::fixed_interval);
+    described.counts_from = CountsFrom::full_header;
+    choose_controller(proof.visit.timer(1), described);
+    proof.visit.left().base_on_time = typed<Duration>("50s");  // and 40 s of filling
+    proof.watch_good();
+    EXPECT_NEAR(in_seconds(proof.line(ProofQuantity::on_time).set.value()), 90.0, 1e-6);
+    EXPECT_EQ(proof.verdict(ProofQuantity::on_time), pass);
+    forget_controller(proof.visit.timer(1));
+    EXPECT_EQ(proof.verdict(ProofQuantity::on_time), fail) << "50 s from pump start";
 }
 
-TEST(ProofCausesTest, each_cause_stands_once) {
-    Proof proof{TimerKind::fixed_interval, 2};
-    proof.watch({.at = 0.0, .water = 70.0, .stops = 60.0}).watch({.at = 330.0, .stops = 60.0});
-    looked_at(proof.file(), proof.visit.bank(2)).dry_patch = true;
-    auto causes = proof.causes();
-    const auto count = causes.size();
-    ASSERT_GE(count, 5U);
-    std::ranges::sort(causes);
-    const auto repeated = std::ranges::unique(causes);
-    EXPECT_EQ(repeated.size(), 0U);
-}
-
-TEST(ProofCausesTest, electrical_work_is_left_to_an_electrician) {
+TEST(ProofTest, without_a_fill_time_such_an_on_time_has_nothing_to_be_compared_with) {
     Proof proof;
-    proof.watch({.at = 0.0, .stops = 60.0});
-    EXPECT_TRUE(std::ranges::any_of(proof.result().causes, [](const LikelyCause& cause) {
-        return english(cause.next_check).find("licensed electrician") != std::string::npos;
-    }));
+    auto described = generic_template(TimerKind::fixed_interval);
+    described.counts_from = CountsFrom::full_header;
+    choose_controller(proof.visit.timer(1), described);
+    std::erase_if(proof.file().visit.marks,
+                  [](const Mark& mark) { return mark.kind == MarkKind::water_at_far_end; });
+    proof.watch_good();
+    EXPECT_EQ(proof.verdict(ProofQuantity::on_time), ProofVerdict::not_compared);
+    std::vector<std::string> missing;
+    for (const auto& each : proof.result().missing) {
+        missing.push_back(english(each));
+    }
+    EXPECT_THAT(missing, Contains(HasSubstr("fill time of every bank")));
 }
 
 }  // namespace

@@ -211,8 +211,8 @@ TEST(TemplateFitTest, counted_from_a_full_header_the_fill_is_taken_off_and_the_r
     // 83 - 45 = 38, up to 40: the pump runs 85 s. 165 - 45 = 120 is a step.
     EXPECT_EQ(number(fit, Key::base_on_time), "40");
     EXPECT_EQ(number(fit, Key::on_time_ceiling), "120");
-    EXPECT_EQ(fit.settings.base_on_time->value(), seconds(85.0));
-    EXPECT_EQ(fit.settings.on_time_ceiling->value(), seconds(165.0));
+    EXPECT_EQ(fit.settings.base_on_time->value(), seconds(40.0)) << "as the controller counts";
+    EXPECT_EQ(fit.settings.on_time_ceiling->value(), seconds(120.0));
     EXPECT_EQ(said(fit.line(Key::base_on_time)->changes),
               "83 s from pump start, less 45 s for filling the header.|Rounded up from 38 s.|");
     EXPECT_TRUE(fit.fits()) << all_problems(fit);
@@ -239,7 +239,15 @@ TEST(TemplateFitTest, a_controller_that_is_told_the_fill_counts_with_what_it_was
     const auto fit = fit_to_template(described, advice);
     EXPECT_EQ(number(fit, Key::entered_fill), "50") << "nearest";
     EXPECT_EQ(number(fit, Key::base_on_time), "35") << "83 - 50 = 33, up";
-    EXPECT_EQ(fit.settings.base_on_time->value(), seconds(85.0));
+    EXPECT_EQ(fit.settings.base_on_time->value(), seconds(35.0)) << "a run of 85";
+}
+
+TEST(TemplateFitTest, the_readings_of_all_banks_go_before_those_whose_cycle_was_worked_out) {
+    auto described = plain();
+    described.counts_from = CountsFrom::full_header;
+    const auto fit = fit_to_template(described, cycle_advice(), {}, HeaderFill{seconds(23.0), seconds(65.0)});
+    EXPECT_EQ(number(fit, Key::base_on_time), "60") << "83 - 23";
+    EXPECT_EQ(number(fit, Key::on_time_ceiling), "100") << "165 - 65";
 }
 
 TEST(TemplateFitTest, counted_from_a_full_header_without_a_fill_time_is_a_problem) {

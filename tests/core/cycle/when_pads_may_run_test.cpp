@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "cycle/advice.h"
@@ -48,8 +49,8 @@ TimedVisit complete() {
     return visit;
 }
 
-TimerAdvice advised(const TimedVisit& visit, const CycleMargins& margins = {}) {
-    return advise(visit.file, margins).timers.front();
+TimerAdvice advised(const TimedVisit& visit) {
+    return advise(visit.file).timers.front();
 }
 
 std::optional<double> value_of(const TimerAdvice& advice, Setting setting) {
@@ -319,16 +320,54 @@ TEST(WhenPadsMayRunTest, a_rinse_by_the_clock_is_told_the_start_of_pad_hours) {
     EXPECT_THAT(why_of(advised(complete()), Setting::rinse_at), HasSubstr("start of pad hours, 10:00"));
 }
 
-TEST(WhenPadsMayRunTest, a_limit_that_cannot_be_used_leaves_all_five_open_and_is_named) {
-    CycleMargins margins;
-    margins.start_temperature = 20_degC;
-    const auto timer = advised(complete(), margins);
-    ASSERT_EQ(timer.when_pads_may_run.size(), 5U);
-    for (const auto& each : timer.when_pads_may_run) {
-        EXPECT_FALSE(each.value);
-        EXPECT_THAT(english(each.reason.explanation), HasSubstr("start temperature"));
-    }
-    EXPECT_TRUE(timer.cycled);
+TEST(WhenPadsMayRunTest, a_band_chosen_for_the_farm_is_told_as_chosen) {
+    auto visit = complete();
+    EXPECT_THAT(why_of(advised(visit), Setting::start_temperature),
+                HasSubstr("need pads from the low to mid 80s"));
+    visit.file.farm.limits.warmest_start = TimedVisit::entry<Temperature>("32degC");
+    visit.file.farm.limits.start_temperature = TimedVisit::entry<Temperature>("31degC");
+    const auto timer = advised(visit);
+    EXPECT_EQ(value_of(timer, Setting::start_temperature), std::optional{304.15});
+    EXPECT_THAT(why_of(timer, Setting::start_temperature), HasSubstr("27 °C to 32 °C on, as somebody chose"));
+    const auto& inputs = timer.advised(Setting::start_temperature)->reason.inputs;
+    EXPECT_TRUE(std::ranges::all_of(inputs.begin(), inputs.begin() + 3, [](const ReasonInput& input) {
+        return input.origin == Origin::entered;
+    }));
+    EXPECT_THAT(english(inputs[1].name),
+                HasSubstr("changed for this farm (the program's own: 27 °C to 30 °C)"));
+    EXPECT_THAT(english(advise(visit.file).assumed),
+                Contains("start temperature 31 °C, changed for this farm (the program's own: 28.3 °C)"));
+}
+
+TEST(WhenPadsMayRunTest, a_clock_two_hours_ahead_moves_the_pad_hours_by_an_hour) {
+    auto visit = complete();
+    const auto hours = [&](Setting setting) {
+        return value_of(advised(visit), setting).value_or(0.0) / hour;
+    };
+    const auto from = hours(Setting::pad_hours_from);
+    const auto to = hours(Setting::pad_hours_to);
+    visit.file.farm.limits.clock_ahead_of_sun = TimedVisit::entry<Duration>("2h");
+    EXPECT_DOUBLE_EQ(hours(Setting::pad_hours_from), from + 1.0);
+    EXPECT_DOUBLE_EQ(hours(Setting::pad_hours_to), to + 1.0);
+}
+
+TEST(WhenPadsMayRunTest, a_timer_of_another_kind_is_advised_what_its_controller_can_hold) {
+    auto visit = complete();
+    auto described = generic_template(TimerKind::on_demand);
+    choose_controller(visit.timer(), described);
+    const auto advice = advised(visit);
+    EXPECT_NEAR(*value_of(advice, Setting::start_temperature), 273.15 + (83.0 - 32.0) / 1.8, 1e-6);
+    ASSERT_TRUE(advice.fit);
+    EXPECT_EQ(advice.fit->line(TemplateKey::start_temperature)->number, "83");
+    EXPECT_THAT(english(advice.notes), Not(Contains(HasSubstr("This timer has no start temperature"))));
+    std::erase_if(described.settings,
+                  [](const TemplateSetting& each) { return each.setting != TemplateKey::start_temperature; });
+    choose_controller(visit.timer(), described);
+    const auto start_only = advised(visit);
+    ASSERT_EQ(start_only.when_pads_may_run.size(), 1U);
+    EXPECT_THAT(english(start_only.notes), Contains(HasSubstr("between 10:00 and 21:45 only")));
+    visit.file.visit.conditions.bird_age_days = 5.0;
+    EXPECT_FALSE(value_of(advised(visit), Setting::start_temperature)) << "young birds";
 }
 
 }  // namespace

@@ -40,5 +40,52 @@ TEST(HouseTest, a_timer_drives_the_banks_of_its_pumps_and_no_other) {
     EXPECT_EQ(house.banks_of(house.timers[0]).size(), 3U);
 }
 
+TEST(HouseTest, a_pump_feeds_the_banks_that_name_it) {
+    House house;
+    house.pumps.resize(2);
+    house.pumps[0].id = Id{"a"};
+    house.pumps[1].id = Id{"b"};
+    house.banks.resize(3);
+    house.banks[0].pump = house.banks[2].pump = Id{"a"};
+    EXPECT_EQ(house.banks_of(house.pumps[0]),
+              (std::vector<const PadBank*>{&house.banks[0], &house.banks[2]}));
+    EXPECT_TRUE(house.banks_of(house.pumps[1]).empty());
+}
+
+TEST(HouseTest, a_timer_takes_over_what_its_controller_says) {
+    Timer timer;
+    timer.kind = TimerKind::on_demand;
+    auto chosen = generic_template(TimerKind::fixed_interval);
+    chosen.counts_from = CountsFrom::full_header;
+    choose_controller(timer, chosen);
+    EXPECT_EQ(timer.template_id, chosen.id);
+    EXPECT_EQ(timer.controller, chosen);
+    EXPECT_EQ(timer.kind, TimerKind::fixed_interval);
+    EXPECT_EQ(timer.resolution->value(), seconds(15.0)) << "of the base on-time";
+    EXPECT_EQ(timer.period_resolution->value(), seconds(60.0)) << "1 min";
+    EXPECT_TRUE(counts_from_full_header(timer));
+    forget_controller(timer);
+    EXPECT_TRUE(timer.template_id.empty());
+    EXPECT_FALSE(timer.controller);
+    EXPECT_FALSE(counts_from_full_header(timer));
+    EXPECT_EQ(timer.kind, TimerKind::fixed_interval) << "stays as it was";
+}
+
+TEST(HouseTest, a_controller_without_an_on_time_says_nothing_of_its_steps) {
+    Timer timer;
+    timer.resolution = Entered<Duration>::of(seconds(7.0));
+    choose_controller(timer, generic_template(TimerKind::on_demand));
+    EXPECT_FALSE(timer.resolution || timer.period_resolution);
+}
+
+TEST(HouseTest, a_controller_that_is_not_whole_describes_nothing) {
+    Timer timer;
+    EXPECT_EQ(described_controller(timer), nullptr);
+    choose_controller(timer, generic_template(TimerKind::trimmed));
+    EXPECT_EQ(described_controller(timer), &*timer.controller);
+    timer.controller->settings.front().resolution = 0.0;
+    EXPECT_EQ(described_controller(timer), nullptr);
+}
+
 }  // namespace
 }  // namespace wetfront::test

@@ -4,6 +4,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <filesystem>
+#include <fstream>
+
 #include "made_visits.h"
 
 namespace wetfront::test {
@@ -14,6 +17,27 @@ using testing::HasSubstr;
 Error error_of(std::string_view text) {
     const auto result = parse_visit_file(text);
     return result ? Error{Error::Kind::storage, "accepted", "", ""} : result.error();
+}
+
+// An input that is refused at its first key leads a fuzz target nowhere.
+TEST(JsonTextTest, the_whole_files_among_the_fuzz_targets_inputs_are_read) {
+    const std::filesystem::path corpus{WETFRONT_FUZZ_CORPUS};
+    std::size_t whole = 0;
+    for (const auto* folder : {"visit", "template"}) {
+        for (const auto& entry : std::filesystem::directory_iterator{corpus / folder}) {
+            const auto name = entry.path().filename().string();
+            if (!name.starts_with("whole_")) {
+                continue;
+            }
+            ++whole;
+            std::ifstream file{entry.path()};
+            const std::string text{std::istreambuf_iterator<char>{file}, {}};
+            const bool is_read = std::string_view{folder} == "visit" ? parse_visit_file(text).has_value()
+                                                                     : parse_template_file(text).has_value();
+            EXPECT_TRUE(is_read) << name;
+        }
+    }
+    EXPECT_GE(whole, 6U);
 }
 
 TEST(JsonTextTest, ten_megabytes_of_text_are_refused_by_size) {

@@ -83,6 +83,11 @@ private:
             member = new_id();
         }
     }
+    void fill(const Field&, std::optional<Moment>& member) {
+        if (chance()) {
+            fill(member.emplace());
+        }
+    }
     void fill(const Field&, bool& member) { member = below(2) == 1; }
     void fill(const Field&, std::int64_t& member) {
         member = static_cast<std::int64_t>(random_()) * 1'000'000'007;
@@ -99,6 +104,8 @@ private:
             member = new_id();
         }
     }
+    // Put in where the kind of its timer is known.
+    void fill(const Field&, std::optional<SettingTemplate>&) {}
     void fill(const Field&, WallTime& member) {
         member.unix_ms = static_cast<std::int64_t>(random_()) * 1000 + static_cast<std::int64_t>(below(1000));
         member.utc_offset_minutes = static_cast<std::int32_t>(below(1681)) - 840;
@@ -120,8 +127,8 @@ private:
         }
     }
     template <class R>
-    requires RecordOf<R, StopAgreement> || RecordOf<R, Conditions> || RecordOf<R, BootTime> ||
-        RecordOf<R, Person>
+    requires RecordOf<R, StopAgreement> || RecordOf<R, Conditions> || RecordOf<R, Limits> ||
+        RecordOf<R, BootTime> || RecordOf<R, Person>
     void fill(const Field&, R& member) { fill(member); }
 
     template <class T>
@@ -143,6 +150,9 @@ private:
             house.banks.back().pump = house.pumps[below(house.pumps.size())].id;
         }
         house.timers.push_back(made<Timer>());
+        if (chance()) {
+            house.timers.back().controller = generic_template(house.timers.back().kind);
+        }
         for (const auto& pump : house.pumps) {
             house.timers.back().pumps.push_back(pump.id);
         }

@@ -155,5 +155,28 @@ TEST(RecordChecksTest, a_design_wet_bulb_above_the_dry_bulb_names_both_and_an_eq
         "farm.design_wet_bulb: '76.1degF': a wet bulb cannot be above farm.design_dry_bulb, here '76degF'");
 }
 
+TEST(RecordChecksTest, a_controller_taken_into_a_house_is_whole_and_of_the_timers_kind) {
+    auto file = two_pump_visit();
+    choose_controller(file.house.timers[0], generic_template(TimerKind::trimmed));
+    ASSERT_TRUE(check_references(file));
+    auto other = file;
+    other.house.timers[0].kind = TimerKind::on_demand;
+    const auto unlike = check_references(other);
+    ASSERT_FALSE(unlike);
+    EXPECT_THAT(unlike.error().text(), HasSubstr("house.timers[0].kind"));
+    file.house.timers[0].controller->settings.front().resolution = 0.0;
+    const auto no_step = check_references(file);
+    ASSERT_FALSE(no_step);
+    EXPECT_THAT(no_step.error().text(), HasSubstr("house.timers[0].controller.settings[0].resolution"));
+}
+
+TEST(RecordChecksTest, a_visit_file_carries_the_whole_controller) {
+    auto file = two_pump_visit();
+    choose_controller(file.house.timers[0], generic_template(TimerKind::trimmed));
+    const auto read = parse_visit_file(visit_file_text(file));
+    ASSERT_TRUE(read) << read.error().text();
+    EXPECT_EQ(read.value().house.timers[0].controller, generic_template(TimerKind::trimmed));
+}
+
 }  // namespace
 }  // namespace wetfront::test

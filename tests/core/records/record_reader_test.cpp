@@ -97,14 +97,46 @@ TEST(RecordReaderTest, every_quantity_has_a_range_and_is_accepted_at_both_its_en
     }
 }
 
-TEST(RecordReaderTest, every_quantity_is_refused_by_its_path_just_outside_both_ends) {
+TEST(RecordReaderTest, every_quantity_of_no_timer_is_refused_by_its_path_just_outside_both_ends) {
     for (const auto& place : all_quantities(full_visit())) {
+        if (place.field.kept) {
+            continue;
+        }
         const double step = 1e-6 * std::max(std::abs(place.field.least), std::abs(place.field.most));
         for (const double value : {place.field.least - step, place.field.most + step}) {
             const auto error = error_of(with(place.pointer, si_text(place, value)));
             EXPECT_EQ(error.item, place.path) << error.text();
             EXPECT_EQ(error.kind, Error::Kind::bad_input);
             EXPECT_THAT(error.accepted, HasSubstr("must be")) << error.text();
+        }
+    }
+}
+
+TEST(RecordReaderTest, what_was_found_in_a_timer_is_kept_outside_what_is_usual_and_written_back_as_it_was) {
+    int kept = 0;
+    for (const auto& place : all_quantities(full_visit())) {
+        if (!place.field.kept) {
+            continue;
+        }
+        ++kept;
+        const double step = place.field.most - place.field.least;
+        for (const double value : {place.field.least - step, place.field.most + step, 1e9, -1e9}) {
+            const auto text = si_text(place, value);
+            const auto result = parse_visit_file(with(place.pointer, text));
+            ASSERT_TRUE(result) << result.error().text();
+            const auto written = Json::parse(visit_file_text(result.value()));
+            EXPECT_EQ(written[Json::json_pointer{place.pointer}], text) << place.path;
+        }
+    }
+    EXPECT_GE(kept, 24) << "found and left, each with twelve quantities and rows";
+}
+
+TEST(RecordReaderTest, what_no_record_can_hold_is_refused_in_a_timer_too) {
+    for (const auto& place : all_quantities(full_visit())) {
+        if (place.field.kept) {
+            const auto error = error_of(with(place.pointer, si_text(place, 2e12)));
+            EXPECT_EQ(error.item, place.path) << error.text();
+            EXPECT_THAT(error.accepted, HasSubstr("usual is")) << error.text();
         }
     }
 }

@@ -34,6 +34,7 @@ void expect_keys_of(const Json& schema) {
 TEST(RecordSchemaTest, every_record_has_its_fields_and_no_other) {
     expect_keys_of<VisitFile>(at({}));
     expect_keys_of<Farm>(at({"farm"}));
+    expect_keys_of<Limits>(at({"farm", "limits"}));
     expect_keys_of<House>(at({"house"}));
     expect_keys_of<PadBank>(at({"house", "banks", "[]"}));
     expect_keys_of<Timer>(at({"house", "timers", "[]"}));

@@ -103,6 +103,24 @@ TEST(RecordTextTest, the_reason_for_settings_that_differ_reads_back_and_may_be_m
     EXPECT_EQ(without.value(), file);
 }
 
+TEST(RecordTextTest, limits_changed_for_a_farm_stand_in_the_file_and_others_do_not) {
+    auto file = full_visit();
+    file.farm.limits = {};
+    EXPECT_EQ(visit_file_text(file).find("limits"), std::string::npos);
+    const auto without = parse_visit_file(visit_file_text(file));
+    ASSERT_TRUE(without) << why(without);
+    EXPECT_EQ(without.value().farm.limits, Limits{});
+
+    file.farm.limits.least_rest = VisitMaker::entered<Duration>("1.5 min");
+    file.farm.limits.night = TimeOfDay{21 * 60};
+    const auto text = visit_file_text(file);
+    EXPECT_NE(text.find("\"least_rest\": \"1.5 min\""), std::string::npos) << text;
+    EXPECT_EQ(text.find("dead_band"), std::string::npos) << text;
+    const auto back = parse_visit_file(text);
+    ASSERT_TRUE(back) << why(back);
+    EXPECT_EQ(back.value().farm.limits, file.farm.limits);
+}
+
 TEST(RecordTextTest, a_typed_text_is_kept_as_it_was_typed) {
     auto file = full_visit();
     file.house.banks[0].length = VisitMaker::entered<Length>("62,50 ft");

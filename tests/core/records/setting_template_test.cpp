@@ -312,5 +312,21 @@ TEST(SettingTemplateTest, the_schema_has_every_key_and_the_limits) {
     EXPECT_EQ(item.at("required"), Json::array({"setting", "label"}));
 }
 
+TEST(SettingTemplateTest, values_and_ranges_are_written_as_the_controller_does) {
+    const auto made = generic_template(TimerKind::trimmed);
+    const auto& start = *made.setting(TemplateKey::start_temperature);
+    // 28.5 degC x 9/5 + 32 = 83.3 degF
+    EXPECT_EQ(text_on(start, {Kind::temperature, 273.15 + 28.5}),
+              "83.3 \xC2\xB0"
+              "F");
+    EXPECT_EQ(range_text(start),
+              "60 \xC2\xB0"
+              "F to 110 \xC2\xB0"
+              "F");
+    EXPECT_EQ(text_on(*made.setting(TemplateKey::period), any(seconds(450.0))), "7.5 min");
+    EXPECT_EQ(text_on(*made.setting(TemplateKey::rinse_at), any(seconds(34'200.0))), "09:30");
+    EXPECT_EQ(range_text(*made.setting(TemplateKey::rinse_at)), "00:00 to 23:45");
+}
+
 }  // namespace
 }  // namespace wetfront::test

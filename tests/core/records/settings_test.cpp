@@ -26,30 +26,24 @@ TEST(SettingsTest, without_a_lowest_house_temperature_no_temperature_stops_the_p
     EXPECT_TRUE(warm_enough(TimerSettings{}, fahrenheit("-20degF")));
 }
 
-TEST(SettingsTest, every_time_of_day_reads_back_as_it_is_written) {
-    for (int minutes = 0; minutes < 1440; ++minutes) {
-        const auto text = TimeOfDay{minutes}.text();
-        ASSERT_EQ(text.size(), 5U);
-        const auto back = TimeOfDay::parse(text, "rinse");
-        ASSERT_TRUE(back) << text;
-        ASSERT_EQ(back.value().minutes, minutes) << text;
-    }
+TEST(SettingsTest, what_decides_how_a_timer_runs_is_told_from_what_is_only_noted) {
+    TimerSettings one;
+    one.period = Entered<Duration>::of(seconds(300.0));
+    auto other = one;
+    other.shown_on_time = Entered<Duration>::of(seconds(90.0));
+    other.deviation_reason = "the grower wants it";
+    other.changed = Moment{{"boot", 1}, {}};
+    EXPECT_TRUE(run_the_same(one, other));
+    other.rinse_at = TimeOfDay{480};
+    EXPECT_FALSE(run_the_same(one, other));
 }
 
-TEST(SettingsTest, what_is_no_time_of_day_is_refused) {
-    for (const auto* text :
-         {"", "9:30", "09.30", "24:00", "09:60", "-1:00", "09:30 ", "0930", "ab:cd", "09:3o"}) {
-        EXPECT_FALSE(TimeOfDay::parse(text, "rinse")) << text;
-    }
-}
-
-TEST(TimeOfDayTest, it_is_the_nearest_minute_of_what_has_passed_since_midnight) {
-    EXPECT_EQ(TimeOfDay::at(seconds(0.0)), TimeOfDay{0});
-    EXPECT_EQ(TimeOfDay::at(seconds(36029.0)), TimeOfDay{600});
-    EXPECT_EQ(TimeOfDay::at(seconds(36031.0)), TimeOfDay{601});
-    EXPECT_EQ(TimeOfDay::at(seconds(86400.0 + 5400.0)), TimeOfDay{90});
-    EXPECT_EQ(TimeOfDay::at(seconds(-900.0)), TimeOfDay{1425});
-    EXPECT_EQ(TimeOfDay{570}.since_midnight(), (AnyQuantity{Kind::duration, 34200.0, Scale::clock}));
+TEST(SettingsTest, a_moment_comes_before_another_by_the_clock_of_its_boot_else_by_the_wall) {
+    const Moment first{{"boot-a", 10}, {5000, 0}};
+    EXPECT_TRUE(before(first, {{"boot-a", 11}, {4000, 0}})) << "the wall clock was put back";
+    EXPECT_FALSE(before(first, {{"boot-a", 10}, {6000, 0}}));
+    EXPECT_TRUE(before(first, {{"boot-b", 1}, {5001, 0}}));
+    EXPECT_FALSE(before(first, {{"boot-b", 11}, {4999, 0}}));
 }
 
 TEST(SettingsTest, what_a_timer_holds_is_found_under_each_setting) {

@@ -95,6 +95,30 @@ inline RuleCase house_with_contradicting_settings(double bird_age_days) {
     return house;
 }
 
+inline RuleCase house_with_unusual_settings() {
+    RuleCase house;
+    house.found().start_temperature = typed<Temperature>("85degC");
+    house.found().shown_on_time = typed<Duration>("9h");
+    return house;
+}
+
+/// A plain controller holds base on-times up to 1 h.
+inline RuleCase house_with_a_value_beyond_its_controller() {
+    RuleCase house;
+    choose_controller(house.builder.timer(1), generic_template(TimerKind::trimmed));
+    house.found().base_on_time = typed<Duration>("2h");
+    return house;
+}
+
+inline RuleCase house_without_the_fill_that_its_controller_counts_from() {
+    RuleCase house;
+    auto described = generic_template(TimerKind::trimmed);
+    described.counts_from = CountsFrom::full_header;
+    choose_controller(house.builder.timer(1), described);
+    house.cycle("75s", "300s");
+    return house;
+}
+
 /// With a humidity sensor in the house, or none.
 inline RuleCase house_with_unfit_sensor(bool in_house) {
     RuleCase house;
@@ -186,6 +210,14 @@ inline RuleCase house_with_water(const char* sump, double sump_ph) {
     house.conditions().alkalinity = typed<Concentration>("120mg/L");
     house.conditions().sump_temperature = typed<Temperature>("22degC");
     house.conditions().sump_ph = sump_ph;
+    return house;
+}
+
+/// Limits that cannot be used together, and one on its less safe side.
+inline RuleCase house_with_chosen_limits() {
+    RuleCase house;
+    house.builder.file().farm.limits.hot_outside = typed<Temperature>("20degC");
+    house.advice.margins.least_rest = seconds(30.0);
     return house;
 }
 

@@ -3,7 +3,10 @@
 
 #include <gmock/gmock.h>
 
+#include <algorithm>
+
 #include "rule_case.h"
+#include "rules/single_settings.h"
 
 namespace wetfront::test {
 namespace {
@@ -121,6 +124,93 @@ TEST(ShownOnTimeDiffersTest, nothing_without_it_without_base_or_without_the_ceil
     house.trims_to("150s");
     house.found().on_time_ceiling.reset();
     EXPECT_THAT(house.findings(shown_on_time_differs), IsEmpty());
+}
+
+/// One bank that fills in 45 s, on a controller that counts from a full header in steps of 5 s.
+RuleCase counted_from_full_header() {
+    RuleCase house;
+    house.timed(1).fill = RuleCase::reading(45.0, 2.0);
+    auto described = generic_template(TimerKind::trimmed);
+    described.counts_from = CountsFrom::full_header;
+    choose_controller(house.builder.timer(1), described);
+    return house;
+}
+
+TEST(OnTimesWithoutFillTest, runs_that_are_not_known_are_said_and_not_judged) {
+    auto house = counted_from_full_header();
+    house.cycle("20s", "300s");
+    EXPECT_THAT(house.findings(on_times_without_fill), IsEmpty());
+    house.timed(1).fill.reset();
+    const auto findings = house.findings(on_times_without_fill);
+    ASSERT_THAT(findings, SizeIs(1));
+    EXPECT_EQ(findings[0].severity, Severity::note);
+    EXPECT_THAT(english(findings[0].remedy), HasSubstr("Time the fill"));
+    house.cycle("300s", "300s");
+    EXPECT_THAT(house.findings(pump_never_rests), IsEmpty());
+    house.found().entered_fill = typed<Duration>("45s");
+    EXPECT_THAT(house.findings(on_times_without_fill), IsEmpty()) << "it was told the fill";
+    EXPECT_THAT(house.findings(pump_never_rests), SizeIs(1));
+}
+
+TEST(OnTimesWithoutFillTest, a_timer_that_counts_from_pump_start_needs_no_fill) {
+    RuleCase house;
+    house.cycle("20s", "300s");
+    EXPECT_THAT(house.findings(on_times_without_fill), IsEmpty());
+}
+
+TEST(FromFullHeaderTest, an_on_time_shorter_than_the_fill_is_a_run_that_fills_the_header) {
+    auto house = counted_from_full_header();
+    house.cycle("20s", "300s");
+    EXPECT_THAT(house.findings(base_below_fill), IsEmpty()) << "a run of 65 s";
+    forget_controller(house.builder.timer(1));
+    EXPECT_THAT(house.findings(base_below_fill), SizeIs(1)) << "a run of 20 s";
+}
+
+TEST(FromFullHeaderTest, an_on_time_that_ends_with_the_period_once_the_header_is_full_never_rests) {
+    auto house = counted_from_full_header();
+    house.cycle("255s", "300s");
+    EXPECT_THAT(house.findings(pump_never_rests), SizeIs(1)) << "255 s and 45 s of filling";
+    house.cycle("250s", "300s");
+    EXPECT_THAT(house.findings(pump_never_rests), IsEmpty());
+}
+
+TEST(FromFullHeaderTest, of_two_banks_the_slower_decides_whether_the_pump_rests) {
+    RuleCase house{2};
+    house.timed(1).fill = RuleCase::reading(30.0, 2.0);
+    house.timed(2).fill = RuleCase::reading(60.0, 2.0);
+    auto described = generic_template(TimerKind::trimmed);
+    described.counts_from = CountsFrom::full_header;
+    choose_controller(house.builder.timer(1), described);
+    house.cycle("240s", "300s");
+    EXPECT_THAT(house.findings(pump_never_rests), SizeIs(1)) << "240 s and 60 s";
+}
+
+TEST(FromFullHeaderTest, shown_and_set_on_times_count_alike) {
+    auto house = counted_from_full_header();
+    house.cycle("60s", "300s");
+    house.found().shown_on_time = typed<Duration>("60s");
+    EXPECT_THAT(house.findings(shown_on_time_differs), IsEmpty());
+    house.found().shown_on_time = typed<Duration>("105s");
+    EXPECT_THAT(house.findings(shown_on_time_differs), SizeIs(1)) << "the whole run is shown";
+}
+
+TEST(FromFullHeaderTest, steps_are_those_of_what_stands_on_the_controller) {
+    auto house = counted_from_full_header();
+    house.timed(1).fill = RuleCase::reading(43.0, 2.0);
+    house.cycle("60s", "300s");
+    EXPECT_THAT(house.findings(setting_off_resolution), IsEmpty()) << "103 s is no step of 5 s";
+    house.cycle("61s", "300s");
+    EXPECT_THAT(house.findings(setting_off_resolution), SizeIs(1));
+}
+
+TEST(FromFullHeaderTest, a_remedy_about_runs_says_how_to_enter_them) {
+    auto house = counted_from_full_header();
+    house.cycle("255s", "300s");
+    const auto& file = house.builder.file();
+    const auto all = check(file, house.timings, house.advice, WhichSettings::found);
+    const auto found = std::ranges::find(all, std::string{"pump-never-rests"}, &Finding::rule);
+    ASSERT_NE(found, all.end());
+    EXPECT_THAT(english(found->remedy), HasSubstr("counts from a full header: enter 45 s less."));
 }
 
 }  // namespace

@@ -29,7 +29,8 @@ TEST(RulesTest, the_catalogue_has_these_rules_under_stable_ids) {
     for (const auto& rule : all_rules()) {
         ids.emplace_back(rule.id);
     }
-    EXPECT_THAT(ids, testing::ElementsAreArray({"pads-off-in-extreme-heat",
+    EXPECT_THAT(ids, testing::ElementsAreArray({"limits-unusable",
+                                                "pads-off-in-extreme-heat",
                                                 "pad-hours-end-in-heat",
                                                 "pad-hours-begin-in-heat",
                                                 "cut-off-stops-pads-in-heat",
@@ -66,6 +67,8 @@ TEST(RulesTest, the_catalogue_has_these_rules_under_stable_ids) {
                                                 "review-off-period",
                                                 "cut-off-by-unfit-sensor",
                                                 "pad-hours-empty",
+                                                "setting-out-of-range",
+                                                "setting-not-on-controller",
                                                 "setting-off-resolution",
                                                 "rests-against-intent",
                                                 "start-temperature-high",
@@ -103,19 +106,24 @@ TEST(RulesTest, the_catalogue_has_these_rules_under_stable_ids) {
                                                 "pad-pressure-drop-low",
                                                 "house-static-pressure-high",
                                                 "air-speed-below-500",
+                                                "on-times-without-fill",
                                                 "pad-not-dry-at-start",
                                                 "flow-disagrees-with-timing",
                                                 "flow-methods-disagree",
                                                 "flow-unsure",
-                                                "fans-mixed"}));
+                                                "fans-mixed",
+                                                "limits-less-safe"}));
 }
 
 void expect_whole(const Finding& finding) {
     EXPECT_FALSE(finding.message.empty()) << finding.rule;
     EXPECT_FALSE(finding.remedy.empty()) << finding.rule;
     EXPECT_FALSE(finding.source.empty()) << finding.rule;
-    // A pH is no quantity; its number stands in the message.
-    EXPECT_EQ(finding.values.empty(), finding.rule == "ph-out-of-range") << finding.rule;
+    // A pH is no quantity; its number stands in the message, as what is wrong with limits does.
+    EXPECT_EQ(finding.values.empty(), finding.rule == "ph-out-of-range" ||
+                                          finding.rule == "limits-unusable" ||
+                                          finding.rule == "on-times-without-fill")
+        << finding.rule;
     std::vector<Message> texts{finding.message, finding.remedy};
     for (const auto& cause : finding.causes) {
         texts.push_back(cause.cause);
@@ -140,7 +148,11 @@ TEST(RulesTest, a_rule_names_its_findings_after_itself_and_gives_remedy_and_sour
                                  house_with_contradicting_settings(10.0),
                                  house_with_contradicting_settings(40.0),
                                  house_with_unfit_sensor(true),
-                                 house_with_unfit_sensor(false)};
+                                 house_with_unfit_sensor(false),
+                                 house_with_chosen_limits(),
+                                 house_with_unusual_settings(),
+                                 house_with_a_value_beyond_its_controller(),
+                                 house_without_the_fill_that_its_controller_counts_from()};
     for (const auto& rule : all_rules()) {
         std::vector<Finding> findings;
         for (auto& house : houses) {

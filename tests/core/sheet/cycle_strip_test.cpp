@@ -211,5 +211,22 @@ TEST(TimelineTest, a_strip_without_settings_keeps_its_place_and_says_so) {
     EXPECT_THAT(MadeSheet::english(strips[2].label), HasSubstr("left: period or on-time not entered"));
 }
 
+TEST(CycleStripTest, an_on_time_counted_from_a_full_header_is_drawn_from_pump_start) {
+    VisitBuilder visit;
+    visit.both_weathers().run(1, {.fill = 45.0, .wet_through = 150.0});
+    auto described = generic_template(TimerKind::trimmed);
+    described.counts_from = CountsFrom::full_header;
+    choose_controller(visit.timer(1), described);
+    visit.found().period = typed<Duration>("300s");
+    visit.found().base_on_time = typed<Duration>("60s");
+    const auto timings = timings_of(visit.file());
+    const auto strip = cycle_strip(visit.file(), timings, visit.found(), "found");
+    ASSERT_TRUE(strip);
+    EXPECT_NEAR(strip->on_s, 105.0, 1e-6);
+    visit.file().visit.marks.clear();
+    EXPECT_FALSE(cycle_strip(visit.file(), timings_of(visit.file()), visit.found(), "found"))
+        << "no fill time is known";
+}
+
 }  // namespace
 }  // namespace wetfront::test

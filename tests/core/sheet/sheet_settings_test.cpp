@@ -254,5 +254,57 @@ TEST(SheetSettingsTest, each_timer_has_its_own_tables_and_reasons) {
     EXPECT_EQ(sheet.below<SheetTable>("Why: Timer 2").empty(), false);
 }
 
+/// A controller that asks for the on-time first, as "Wet run" in steps of a quarter of a minute from 0.1 min
+/// on, and has no humidity cut-off.
+SettingTemplate firms_own() {
+    auto described = generic_template(TimerKind::trimmed);
+    described.name = "Shed box";
+    for (auto& setting : described.settings) {
+        if (setting.setting == TemplateKey::base_on_time) {
+            setting.label = "Wet run";
+            setting.unit = "min";
+            setting.resolution = 0.25;
+            setting.least = 0.1;
+            setting.most = 30.0;
+        }
+    }
+    std::erase_if(described.settings,
+                  [](const TemplateSetting& each) { return each.setting == TemplateKey::humidity_cut_off; });
+    std::ranges::swap(described.settings[5], described.settings[6]);
+    return described;
+}
+
+TEST(SheetSettingsTest, a_described_controller_stands_in_its_labels_order_and_units) {
+    auto file = complete_visit(1);
+    const auto described = firms_own();
+    ASSERT_EQ(described.settings[5].setting, TemplateKey::base_on_time);
+    choose_controller(file.house.timers[0], described);
+    file.visit.found[0].base_on_time = typed<Duration>("75s");
+    file.visit.found[0].humidity_cut_off.reset();
+    file.visit.left = {settings_to_enter(advise(file).timers.front())};
+    const MadeSheet sheet{file};
+    const auto rows = sheet.rows("How long");
+    ASSERT_GE(rows.size(), 3U);
+    EXPECT_EQ(rows[0][0], "Wet run (Base on-time)") << "before the period, as it asks";
+    EXPECT_EQ(rows[0][1], "1.25 min");
+    EXPECT_EQ(rows[1][0], "Period (Period)");
+    EXPECT_EQ(rows[0][2], rows[0][3]) << "left as advised, rounded to its steps";
+    for (const auto& when : sheet.rows("When pads may run")) {
+        EXPECT_THAT(when[0], Not(HasSubstr("Humidity cut-off"))) << "it has none";
+    }
+    EXPECT_THAT(marked(sheet), IsEmpty());
+    file.visit.left[0].base_on_time = as_settings(advise(file).timers.front()).base_on_time;
+    EXPECT_THAT(marked(MadeSheet{file}), ElementsAre("Wet run (Base on-time)"))
+        << "not compared with the advice before rounding";
+}
+
+TEST(SheetSettingsTest, what_a_record_holds_beyond_its_controller_is_shown_all_the_same) {
+    auto file = complete_visit(1);
+    choose_controller(file.house.timers[0], firms_own());
+    file.visit.found[0].humidity_cut_off = typed<Fraction>("80%");
+    const MadeSheet sheet{file};
+    EXPECT_FALSE(sheet.row("Humidity cut-off").empty());
+}
+
 }  // namespace
 }  // namespace wetfront::test

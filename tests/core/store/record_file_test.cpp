@@ -65,6 +65,54 @@ TEST_F(RecordFileTest, a_new_file_is_for_its_owner_only_and_so_is_the_folder_mad
     EXPECT_EQ(mode_of(file.parent_path().parent_path()), 0700U);
 }
 
+/// A user whose new files are open to everyone, unless a program sees to it.
+class NoMask {
+public:
+    NoMask() : before_{::umask(0)} {}
+    ~NoMask() { ::umask(before_); }
+    NoMask(const NoMask&) = delete;
+    NoMask& operator=(const NoMask&) = delete;
+
+private:
+    mode_t before_;
+};
+
+TEST_F(RecordFileTest, whatever_the_user_lets_others_do_everything_the_store_makes_is_for_its_owner_only) {
+    const NoMask everyone_may;
+    file = folder.path() / "made" / "records";
+    {
+        auto store = open_with_visit();
+        EXPECT_EQ(names_in(file.parent_path()), "records records-wal ");
+        EXPECT_EQ(mode_of(file.string() + "-wal"), 0600U);
+    }
+    {
+        const auto reader = open(OpenMode::read_only);
+        EXPECT_EQ(value_of(reader.houses()).size(), 1U);
+        for (const auto& entry : std::filesystem::directory_iterator{file.parent_path()}) {
+            EXPECT_EQ(mode_of(entry.path()), 0600U) << entry.path();
+        }
+        EXPECT_NE(names_in(file.parent_path()), "records ") << "nothing was looked at while it was open";
+    }
+    const std::array<Migration, 4> steps{store_detail::make_schema_1, store_detail::make_schema_2,
+                                         store_detail::make_schema_3,
+                                         [](SQLite::Database& db) { db.exec("CREATE TABLE later (x)"); }};
+    { const auto migrated = value_of(RecordFile::open(file, clock, OpenMode::read_write, steps)); }
+    EXPECT_THAT(names_in(file.parent_path()), HasSubstr("records.before-v4-2026-07-01 "));
+    for (const auto& entry : std::filesystem::directory_iterator{file.parent_path()}) {
+        EXPECT_EQ(mode_of(entry.path()), 0600U) << entry.path();
+    }
+    EXPECT_EQ(mode_of(file.parent_path()), 0700U);
+}
+
+TEST_F(RecordFileTest, a_file_that_others_could_read_is_closed_to_them_when_it_is_opened_for_writing) {
+    const NoMask everyone_may;
+    { const auto store = open_with_visit(); }
+    ASSERT_EQ(::chmod(file.c_str(), 0666), 0);
+    const auto store = open();
+    EXPECT_EQ(mode_of(file), 0600U);
+    EXPECT_EQ(mode_of(file.string() + "-wal"), 0600U);
+}
+
 TEST_F(RecordFileTest, making_and_closing_leaves_one_file) {
     { const auto store = open(); }
     EXPECT_EQ(names_in(folder.path()), "records ");
@@ -76,7 +124,7 @@ TEST_F(RecordFileTest, the_connection_syncs_each_commit_checks_foreign_keys_and_
                                                                      {"synchronous", "2"},
                                                                      {"foreign_keys", "1"},
                                                                      {"locking_mode", "exclusive"},
-                                                                     {"user_version", "2"},
+                                                                     {"user_version", "3"},
                                                                      {"application_id", "1466323555"}}};
     for (const auto& [pragma, value] : wanted) {
         EXPECT_EQ(opened.database().execAndGet(std::string{"PRAGMA "} + pragma).getString(), value) << pragma;
@@ -192,6 +240,24 @@ TEST_F(RecordFileTest, a_folder_without_permission_is_said_and_the_file_can_be_v
     EXPECT_EQ(names_in(folder.path()), "records ");
 }
 
+TEST_F(RecordFileTest, a_file_that_only_its_owner_may_read_is_said_to_be_so) {
+    { const auto store = open(); }
+    std::filesystem::permissions(file, std::filesystem::perms{0});
+    for (const auto mode : {OpenMode::read_write, OpenMode::read_only}) {
+        EXPECT_THAT(said_without_privilege([&] { return error_of(Store::open(file, clock, mode)); }),
+                    AllOf(HasSubstr("no permission to read it"), HasSubstr("ask its owner"),
+                          Not(HasSubstr("viewed"))));
+    }
+}
+
+TEST_F(RecordFileTest, a_record_whose_text_is_damaged_is_named_and_said_to_be_damaged) {
+    { const auto store = open_with_visit(); }
+    alter(file, "DROP TRIGGER revision_is_not_changed; UPDATE revision SET body = '[{' WHERE kind = 'farm'");
+    EXPECT_THAT(error_of(open().farm(Id{"farm-1"})),
+                AllOf(HasSubstr("revision"), HasSubstr("cannot be read"), HasSubstr("the file is damaged"),
+                      Not(HasSubstr("json"))));
+}
+
 TEST_F(RecordFileTest, a_write_protected_file_is_said) {
     { const auto store = open(); }
     std::filesystem::permissions(file, std::filesystem::perms{0400});
@@ -232,10 +298,10 @@ TEST_F(RecordFileTest, a_migration_keeps_a_whole_copy_first) {
     const auto steps = released_and(add_colour);
     {
         const auto opened = value_of(RecordFile::open(file, clock, OpenMode::read_write, steps));
-        EXPECT_EQ(store_detail::schema_version(opened.database()), 3);
+        EXPECT_EQ(store_detail::schema_version(opened.database()), 4);
     }
-    EXPECT_EQ(names_in(folder.path()), "records records.before-v3-2026-07-01 ");
-    const auto kept = file.string() + ".before-v3-2026-07-01";
+    EXPECT_EQ(names_in(folder.path()), "records records.before-v4-2026-07-01 ");
+    const auto kept = file.string() + ".before-v4-2026-07-01";
     EXPECT_EQ(mode_of(kept), 0600U);
     file = kept;
     EXPECT_EQ(value_of(open().houses()).size(), 1U);
@@ -249,9 +315,9 @@ TEST_F(RecordFileTest, a_migration_that_fails_changes_nothing_and_a_second_copy_
                     Not(HasSubstr("newer")));
     }
     EXPECT_EQ(names_in(folder.path()),
-              "records records.before-v3-2026-07-01 records.before-v3-2026-07-01-2 ");
+              "records records.before-v4-2026-07-01 records.before-v4-2026-07-01-2 ");
     EXPECT_EQ(value_of(open().houses()).size(), 1U);
-    EXPECT_EQ(schema_text(file), data_text("store/schema_2.sql"));
+    EXPECT_EQ(schema_text(file), data_text("store/schema_3.sql"));
 }
 
 TEST_F(RecordFileTest, an_older_file_is_not_viewed_before_it_was_migrated) {

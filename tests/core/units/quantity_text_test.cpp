@@ -96,6 +96,15 @@ TEST(QuantityTextTest, ten_megabytes_are_refused_with_a_short_text) {
     }
 }
 
+TEST(QuantityTextTest, blanks_count_among_the_64_characters_that_are_kept_as_typed) {
+    EXPECT_TRUE(parse_any(Kind::length, std::string(62, ' ') + "5m", "header length"));
+    for (const auto& text : {std::string(63, ' ') + "5m", "5m" + std::string(1'000'000, ' ')}) {
+        const auto result = parse_any(Kind::length, text, "header length");
+        ASSERT_FALSE(result) << text.size() << " characters";
+        EXPECT_EQ(result.error().item, "header length");
+    }
+}
+
 TEST(QuantityTextTest, a_refusal_shows_what_was_read) {
     EXPECT_EQ(parse_any(Kind::length, "18", "header length").error().text(),
               "header length: '18': the unit is missing, write m, mm, cm, ft or in");
@@ -194,6 +203,12 @@ INSTANTIATE_TEST_SUITE_P(
         Shown{{Kind::duration, 300.0}, "5 min", "5 min"}, Shown{{Kind::duration, 299.999}, "300 s", "300 s"},
         Shown{{Kind::duration, 150.0}, "150 s", "150 s"}, Shown{{Kind::duration, -0.01}, "0 s", "0 s"},
         Shown{{Kind::duration, 2400.0, Scale::coarse}, "40 min", "40 min"},
+        Shown{{Kind::duration, 7140.0}, "119 min", "119 min"}, Shown{{Kind::duration, 7200.0}, "2 h", "2 h"},
+        Shown{{Kind::duration, 37800.0}, "10 h 30 min", "10 h 30 min"},
+        Shown{{Kind::duration, 37800.0, Scale::coarse}, "10 h 30 min", "10 h 30 min"},
+        Shown{{Kind::duration, 7201.0}, "2 h 0 min 1 s", "2 h 0 min 1 s"},
+        Shown{{Kind::duration, 86400.0}, "24 h", "24 h"},
+        Shown{{Kind::duration, -37800.0}, "-37800 s", "-37800 s"},
         Shown{{Kind::temperature, 273.15 + 79.999}, "176 °F", "80 °C"},
         Shown{{Kind::temperature, 273.15}, "32 °F", "0 °C"},
         Shown{{Kind::temperature_difference, 2.0}, "3.6 °F", "2 °C"},

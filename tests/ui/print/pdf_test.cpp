@@ -2,16 +2,15 @@
 #include "print/pdf.h"
 
 #include <gmock/gmock.h>
-#include <sys/resource.h>
 
 #include <QDir>
 #include <QFile>
 #include <QPageRanges>
 #include <QPdfWriter>
 #include <QTemporaryDir>
-#include <csignal>
 
 #include "example_sheet.h"
+#include "support/full_disk.h"
 
 namespace wetfront::ui {
 namespace {
@@ -55,6 +54,19 @@ TEST_F(PdfTest, words_with_double_f_and_fi_are_letters_with_blanks_between_the_w
     EXPECT_TRUE(text.contains("Sufficient, offline, affluent, first fill of the coffin-shaped baffle."))
         << text.toStdString();
     EXPECT_TRUE(text.contains("Offices and affairs")) << text.toStdString();
+}
+
+TEST_F(PdfTest, a_name_that_looks_like_markup_is_printed_as_it_was_typed) {
+    const char* const name = "<b>Mill</b> & <img src=file:///etc/hostname> &lt; %1 House";
+    SheetFacts facts;
+    facts.facts = {{"House", verbatim(name)}};
+    auto content = sheet_of({SheetParagraph{Message{"In %1 it is dry.", {verbatim(name)}}}, facts});
+    content.running_head = verbatim(name);
+    const QString page = without_blanks(page_texts(written(content)).join(QString{}));
+    const QString wanted = without_blanks(QString::fromUtf8(name));
+    EXPECT_TRUE(page.startsWith(wanted)) << page.toStdString();
+    EXPECT_TRUE(page.contains("In" + wanted + "itisdry.")) << page.toStdString();
+    EXPECT_TRUE(page.contains("House" + wanted)) << page.toStdString();
 }
 
 TEST_F(PdfTest, the_reader_gets_his_units_and_his_decimal_mark) {
@@ -158,33 +170,13 @@ TEST_F(PdfTest, a_folder_in_place_of_the_file_is_an_error) {
     EXPECT_EQ(files(), QStringList{});
 }
 
-/// No file of this program may grow beyond that while this lives: a full disk, without filling one.
-class FullDisk {
-public:
-    explicit FullDisk(rlim_t bytes) : handler_{std::signal(SIGXFSZ, SIG_IGN)} {
-        getrlimit(RLIMIT_FSIZE, &before_);
-        const rlimit little{bytes, before_.rlim_max};
-        setrlimit(RLIMIT_FSIZE, &little);
-    }
-    ~FullDisk() {
-        setrlimit(RLIMIT_FSIZE, &before_);
-        std::signal(SIGXFSZ, handler_);
-    }
-    FullDisk(const FullDisk&) = delete;
-    FullDisk& operator=(const FullDisk&) = delete;
-
-private:
-    rlimit before_{};
-    void (*handler_)(int);
-};
-
 TEST_F(PdfTest, a_disk_that_fills_up_leaves_the_file_that_was_there) {
     QFile before{path_};
     ASSERT_TRUE(before.open(QIODevice::WriteOnly));
     before.write("the sheet of last year");
     before.close();
     {
-        const FullDisk full{2000};
+        const wetfront::test::FullDisk full{2000};
         const auto result = write_pdf(example_sheet(), path_.toStdString(), Paper::letter, si);
         ASSERT_FALSE(result.has_value());
         EXPECT_EQ(result.error().kind, Error::Kind::storage);

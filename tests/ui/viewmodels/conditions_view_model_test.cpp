@@ -44,12 +44,8 @@ protected:
         return enter(more, "Water surface of the sump", text);
     }
 
-    SheetPaper paper_{[](const SheetContent&, const Formatter&) { return std::vector<QImage>{}; },
-                      [](const SheetContent&, const QString&, const Formatter&) {
-                          return Result<void>{boost::outcome_v2::success()};
-                      },
-                      {},
-                      {}};
+    SheetPaper paper_{
+        [](const SheetContent&, const Formatter&) { return std::vector<QImage>{}; }, {}, {}, {}, {}, {}};
     VisitViewModel visit_{context_, presses_, paper_, file_, {}, nullptr};
 };
 

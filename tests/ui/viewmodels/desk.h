@@ -14,7 +14,7 @@ namespace wetfront::ui {
 /// An unsigned visit to a demo house in a store of its own, with nothing timed and nothing set yet.
 class Desk : public testing::Test {
 protected:
-    Desk() : store_{open()}, context_{store_, clock_, formatter_, {}}, presses_{clock_, nullptr} {
+    Desk() : store_{open()}, context_{store_, clock_, formatter_}, presses_{clock_, nullptr} {
         VisitFile file = example_visit();
         file.visit = Visit{};
         file.visit.id = Id{"visit-at-hand"};

@@ -5,6 +5,9 @@
 
 #include <QCoreApplication>
 #include <QMouseEvent>
+#include <QPointingDevice>
+#include <QTest>
+#include <QTouchEvent>
 #include <QWindow>
 
 #include "support/fake_clock.h"
@@ -14,8 +17,6 @@ namespace {
 
 class PressClockTest : public testing::Test {
 protected:
-    PressClockTest() { clock_.monotonic = 50'000; }
-
     // A press that the system stamped `age_ms` before it is handled.
     void press(std::int64_t age_ms) {
         QMouseEvent event{QEvent::MouseButtonPress, QPointF{},      QPointF{},
@@ -24,8 +25,13 @@ protected:
         presses_.eventFilter(&window_, &event);
     }
 
+    static const Clock& up_for_50_s(test::FakeClock& clock) {
+        clock.monotonic = 50'000;
+        return clock;
+    }
+
     test::FakeClock clock_;
-    PressClock presses_{clock_, nullptr};
+    PressClock presses_{up_for_50_s(clock_), nullptr};
     QWindow window_;
 };
 
@@ -63,6 +69,120 @@ TEST_F(PressClockTest, a_press_is_forgotten_once_it_has_been_handled) {
     press(300);
     QCoreApplication::processEvents();
     EXPECT_EQ(presses_.press().timed_by, TimedBy::handler);
+}
+
+// Each press in a turn of the event loop of its own.
+class PressClockOverTimeTest : public PressClockTest {
+protected:
+    void press_again(std::int64_t age_ms, int times = 1) {
+        for (int i = 0; i < times; ++i) {
+            clock_.advance_ms(1000);
+            press(age_ms);
+        }
+    }
+};
+
+TEST_F(PressClockOverTimeTest, stamps_of_a_clock_that_lies_three_seconds_back_are_found_out) {
+    press_again(3000, 4);
+    press_again(3000);
+    EXPECT_EQ(presses_.press().timed_by, TimedBy::handler);
+    EXPECT_EQ(presses_.press().at, clock_.boot);
+}
+
+TEST_F(PressClockOverTimeTest, presses_that_waited_together_for_a_busy_screen_are_believed) {
+    for (int i = 0; i < 8; ++i) {
+        press(3000 - i * 10);
+    }
+    EXPECT_EQ(presses_.press().timed_by, TimedBy::event_stamp);
+}
+
+TEST_F(PressClockOverTimeTest, one_fresh_stamp_among_several_shows_that_the_clock_is_the_right_one) {
+    press_again(2);
+    press_again(900, 8);
+    EXPECT_EQ(presses_.press().timed_by, TimedBy::event_stamp);
+    EXPECT_EQ(presses_.press().at.boot_ns, clock_.boot.boot_ns - 900'000'000);
+}
+
+TEST_F(PressClockOverTimeTest, after_a_stamp_from_the_future_none_is_believed_for_a_dozen_turns) {
+    press_again(-200);
+    press_again(1, 11);
+    EXPECT_EQ(presses_.press().timed_by, TimedBy::handler);
+    press_again(1);
+    EXPECT_EQ(presses_.press().timed_by, TimedBy::event_stamp);
+}
+
+TEST_F(PressClockOverTimeTest, a_clock_of_the_stamps_that_was_set_back_is_found_out_by_those_that_follow) {
+    press_again(1, 12);
+    press_again(700, 12);
+    EXPECT_EQ(presses_.press().timed_by, TimedBy::handler);
+}
+
+TEST_F(PressClockOverTimeTest, nobody_can_say_on_which_side_of_a_sleep_a_press_was) {
+    press_again(1);
+    clock_.boot.boot_ns += 600'000'000'000;
+    clock_.advance_ms(400);
+    press(300);
+    EXPECT_EQ(presses_.press().timed_by, TimedBy::handler);
+    EXPECT_EQ(presses_.press().at, clock_.boot);
+}
+
+// The clocks were last read together when the object was made, 2 s ago by the stamps' clock.
+TEST_F(PressClockOverTimeTest, a_press_from_before_the_last_check_keeps_its_time_across_a_sleep) {
+    const auto before = clock_.boot.boot_ns;
+    clock_.boot.boot_ns += 600'000'000'000;
+    clock_.advance_ms(2000);
+    press(2500);
+    EXPECT_EQ(presses_.press().timed_by, TimedBy::event_stamp);
+    EXPECT_EQ(presses_.press().at.boot_ns, before - 500'000'000);
+}
+
+TEST_F(PressClockOverTimeTest, once_the_clocks_were_read_together_after_a_sleep_stamps_count_again) {
+    clock_.boot.boot_ns += 600'000'000'000;
+    QTest::qWait(1200);
+    press_again(5);
+    EXPECT_EQ(presses_.press().timed_by, TimedBy::event_stamp);
+}
+
+TEST_F(PressClockTest, a_second_finger_has_a_time_of_its_own) {
+    const QPointingDevice glass{QStringLiteral("glass"),
+                                1,
+                                QInputDevice::DeviceType::TouchScreen,
+                                QPointingDevice::PointerType::Finger,
+                                QInputDevice::Capability::Position,
+                                5,
+                                0};
+    QTouchEvent second{
+        QEvent::TouchUpdate,
+        &glass,
+        Qt::NoModifier,
+        {QEventPoint{0, QEventPoint::Stationary, {}, {}}, QEventPoint{1, QEventPoint::Pressed, {}, {}}}};
+    second.setTimestamp(static_cast<quint64>(clock_.monotonic - 300));
+    presses_.eventFilter(&window_, &second);
+    EXPECT_EQ(presses_.press().timed_by, TimedBy::event_stamp);
+    EXPECT_EQ(presses_.press().at.boot_ns, clock_.boot.boot_ns - 300'000'000);
+}
+
+// Every reading of the clock takes 3 ms, as on a machine that does much else.
+class SlowClock final : public Clock {
+public:
+    [[nodiscard]] BootTime boot_now() const override { return {"boot-a", now_ns_ += 3'000'000}; }
+    [[nodiscard]] WallTime wall_now() const override { return {}; }
+    [[nodiscard]] std::int64_t monotonic_ms() const override { return now_ns_ / 1'000'000; }
+
+private:
+    mutable std::int64_t now_ns_ = 60'000'000'000;
+};
+
+TEST(PressErrorTest, holds_what_lay_between_the_readings_of_the_clocks) {
+    const SlowClock clock;
+    PressClock presses{clock, nullptr};
+    QWindow window;
+    QMouseEvent event{QEvent::MouseButtonPress, QPointF{},      QPointF{},
+                      Qt::LeftButton,           Qt::LeftButton, Qt::NoModifier};
+    event.setTimestamp(static_cast<quint64>(clock.monotonic_ms() - 100));
+    presses.eventFilter(&window, &event);
+    ASSERT_EQ(presses.press().timed_by, TimedBy::event_stamp);
+    EXPECT_EQ(presses.press().stamp_error_ns, 1'000'000 + 1'500'000);
 }
 
 // 2^32 ms is 49.7 days: a stamp just before the wrap, read just after it.

@@ -263,5 +263,33 @@ TEST_F(ProofViewModelTest, the_step_is_done_once_what_was_left_has_passed) {
     EXPECT_FALSE(steps.at(Step::proof).problem.isEmpty());
 }
 
+TEST_F(ProofViewModelTest, the_chosen_number_of_the_run_pressed_again_is_taken_out) {
+    answer("cycles_since_change", "2");
+    ASSERT_EQ(stored().proof.size(), 1U);
+    EXPECT_EQ(stored().proof.front().cycles_since_change, 2.0);
+    answer("cycles_since_change", "2");
+    EXPECT_TRUE(stored().proof.empty());
+}
+
+TEST_F(ProofViewModelTest, a_change_of_what_was_left_asks_for_another_watch_and_new_answers) {
+    watch_both_banks(90.0);
+    ASSERT_EQ(proof_.verdict(), QStringLiteral("pass")) << proof_.verdictText().toStdString();
+    clock_.advance_ms(1000);
+    record_.visit().left.front().changed = Moment{clock_.boot_now(), clock_.wall_now()};
+    ASSERT_TRUE(record_.save_visit());
+    EXPECT_EQ(proof_.verdict(), QStringLiteral("open"));
+    EXPECT_TRUE(proof_.verdictText().contains(QStringLiteral("Watch again")))
+        << proof_.verdictText().toStdString();
+    EXPECT_EQ(proof_.questions()->summary(), QStringLiteral("nothing entered"));
+    answer("cycles_since_change", "3");
+    watch_cycle(0, 90.0);  // the run that began before the change
+    for (std::size_t bank = 0; bank < 2; ++bank) {
+        watch_cycle(bank, 90.0);
+        answer("even_drip", "yes");
+        answer("dry_patch", "no");
+    }
+    EXPECT_EQ(proof_.verdict(), QStringLiteral("pass")) << proof_.verdictText().toStdString();
+}
+
 }  // namespace
 }  // namespace wetfront::ui

@@ -116,5 +116,59 @@ TEST_F(SettingsViewModelTest, what_was_found_is_asked_for_no_reason) {
     EXPECT_EQ(found.whyDifferent()->count(), 0);
 }
 
+TEST_F(SettingsViewModelTest, what_is_found_outside_what_is_usual_is_kept_and_says_so) {
+    SettingsViewModel found{*record_, WhichSettings::found, nullptr};
+    auto* form = found.howLong();
+    const auto warning = [&] {
+        return form->data(form->index(row(form, "period")), FormModel::WarningRole).toString();
+    };
+    EXPECT_EQ(warning(), QString{});
+    enter(form, "period", QStringLiteral("-5 s"));
+    EXPECT_EQ(warning(), QStringLiteral("outside what is usual: kept as found"));
+    EXPECT_EQ(record_->file().visit.found_of(timer())->period->text(), "-5 s");
+    const auto index = form->index(row(form, "period"));
+    EXPECT_TRUE(form->data(index, FormModel::MinusRole).toBool());
+    EXPECT_TRUE(form->data(index, FormModel::RangeRole).toString().startsWith(QStringLiteral("usual: 1 s")));
+    enter(form, "period", QStringLiteral("300 s"));
+    EXPECT_EQ(warning(), QString{});
+}
+
+TEST_F(SettingsViewModelTest, a_trim_row_is_kept_as_found_too) {
+    SettingsViewModel found{*record_, WhichSettings::found, nullptr};
+    enter(found.howItAdapts(), "change", QStringLiteral("-3000 s"));
+    EXPECT_EQ(record_->file().visit.found_of(timer())->trim_rows.front().change->text(), "-3000 s");
+}
+
+TEST_F(SettingsViewModelTest, what_is_left_is_typed_within_its_range_and_may_stay_as_it_was_found) {
+    for (const auto& [form, key, text] :
+         {std::tuple{left_.howLong(), "period", "-5 s"}, {left_.howItAdapts(), "change", "-3000 s"}}) {
+        const auto refusal = form->enter(row(form, key), QString::fromLatin1(text));
+        EXPECT_TRUE(refusal.contains(QStringLiteral("must be"))) << refusal.toStdString();
+    }
+    EXPECT_EQ(record_->file().visit.left_of(timer()), nullptr);
+    record_->visit().found.front().target = Entered<Temperature>::of(celsius(-100.0));
+    ASSERT_TRUE(record_->save_visit());
+    EXPECT_EQ(left_.copyAdvice(), QString{});
+    EXPECT_EQ(left().target, record_->file().visit.found_of(timer())->target);
+}
+
+TEST_F(SettingsViewModelTest, the_record_knows_when_what_is_left_was_changed_last) {
+    EXPECT_EQ(left_.copyAdvice(), QString{});
+    ASSERT_TRUE(left().changed);
+    EXPECT_EQ(left().changed->at, clock_.boot_now());
+    const auto copied = *left().changed;
+    clock_.advance_ms(60'000);
+    enter(left_.howLong(), "continuous_intended", QStringLiteral("yes"));
+    EXPECT_EQ(*left().changed, copied) << "a wish sets nothing in the timer";
+    enter(left_.howLong(), "base_on_time", QStringLiteral("20 s"));
+    EXPECT_EQ(left().changed->at, clock_.boot_now());
+}
+
+TEST_F(SettingsViewModelTest, settings_that_are_taken_out_again_leave_nothing_behind) {
+    enter(left_.howLong(), "period", QStringLiteral("300 s"));
+    enter(left_.howLong(), "period", QString{});
+    EXPECT_EQ(record_->file().visit.left_of(timer()), nullptr);
+}
+
 }  // namespace
 }  // namespace wetfront::ui

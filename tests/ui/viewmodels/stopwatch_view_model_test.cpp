@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "viewmodels/stopwatch_view_model.h"
 
+#include <array>
+
 #include "desk.h"
 #include "viewmodels/pump_off.h"
 
@@ -58,6 +60,62 @@ TEST_F(StopwatchViewModelTest, after_a_restart_of_the_machine_the_time_is_shown_
     StopwatchViewModel again{record_, presses_, {}, nullptr};
     EXPECT_TRUE(again.unverified());
     EXPECT_EQ(again.elapsedText(), QStringLiteral("1:00.0"));
+}
+
+TEST_F(StopwatchViewModelTest, after_a_restart_of_the_machine_starting_again_comes_first) {
+    mark_after(0);
+    clock_.boot = {"boot-b", 5'000'000'000};
+    clock_.wall.unix_ms += 60'000;
+    StopwatchViewModel again{record_, presses_, {}, nullptr};
+    EXPECT_EQ(again.markText(), QStringLiteral("Pump starts"));
+    EXPECT_EQ(again.otherMarks().front().toMap().value(QStringLiteral("text")).toString(),
+              QStringLiteral("Water at the far end of %1").arg(bank_name(0)));
+    again.markOther(0);
+    EXPECT_EQ(record_.timings().readings.front().not_used, NotUsed::unverified);
+    EXPECT_FALSE(record_.timings().banks.front().fill.has_value());
+    again.mark();
+    clock_.advance_ms(40'000);
+    again.mark();
+    EXPECT_DOUBLE_EQ(in_seconds(record_.timings().banks.front().fill->mean), 40.0);
+}
+
+TEST_F(StopwatchViewModelTest, a_sleep_of_any_length_and_any_step_of_the_wall_clock_leave_the_reading_right) {
+    constexpr std::int64_t hour_ms = 3'600'000;
+    for (const std::int64_t sleep_ms : std::array<std::int64_t, 5>{1, 1'000, 60'000, hour_ms, 23 * hour_ms}) {
+        for (const std::int64_t step_ms :
+             std::array<std::int64_t, 4>{-hour_ms, 0, hour_ms, 1461 * 24 * hour_ms}) {
+            VisitRecord record{context_, file_, nullptr};
+            StopwatchViewModel stopwatch{record, presses_, {}, nullptr};
+            stopwatch.mark();
+            clock_.advance_ms(30'000);
+            clock_.boot.boot_ns += sleep_ms * 1'000'000;  // the monotonic clock stands meanwhile
+            clock_.wall.unix_ms += sleep_ms + step_ms;
+            clock_.wall.utc_offset_minutes = step_ms == 0 ? 600 : -300;
+            clock_.advance_ms(10'000);
+            stopwatch.mark();
+            ASSERT_TRUE(record.timings().banks.front().fill.has_value());
+            EXPECT_DOUBLE_EQ(in_seconds(record.timings().banks.front().fill->mean),
+                             40.0 + static_cast<double>(sleep_ms) / 1e3)
+                << sleep_ms << ' ' << step_ms;
+        }
+    }
+}
+
+TEST_F(StopwatchViewModelTest, a_press_that_cannot_be_is_shown_as_such_and_the_button_asks_again) {
+    mark_after(0);
+    const QString water = stopwatch_.markText();
+    mark_after(0.1);
+    mark_after(1.0);
+    EXPECT_EQ(stopwatch_.markText(), water);
+    const auto marks = stopwatch_.lastMarks();
+    EXPECT_EQ(marks[0].toMap().value(QStringLiteral("doubt")).toString(),
+              QStringLiteral("too soon for water: not used"));
+    EXPECT_EQ(marks[1].toMap().value(QStringLiteral("doubt")).toString(),
+              QStringLiteral("pressed twice: not used"));
+    EXPECT_EQ(marks[2].toMap().value(QStringLiteral("doubt")).toString(), QString{});
+    EXPECT_EQ(stored().marks.size(), 3U);
+    mark_after(40.0);
+    EXPECT_NEAR(in_seconds(record_.timings().banks.front().fill->mean), 41.1, 1e-9);
 }
 
 TEST_F(StopwatchViewModelTest, the_same_marks_give_the_same_page_after_a_restart_of_the_program) {

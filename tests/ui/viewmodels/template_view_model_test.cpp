@@ -148,6 +148,16 @@ TEST_F(TemplateViewModelTest, a_demand_between_settings_is_ticked_and_says_where
     EXPECT_FALSE(kept().demands(SettingDependency::ceiling_below_period));
 }
 
+TEST_F(TemplateViewModelTest, trim_rows_that_cannot_ascend_are_said_at_the_demand) {
+    const auto demand = QStringLiteral("trim rows ascend");
+    EXPECT_EQ(page_->demanded()[demand].toMap()["problem"].toString(), QString{});
+    // 0, 10 and 20 degF are three steps for four rows.
+    EXPECT_EQ(enter("trim_above_target", "resolution", "10"), QString{});
+    EXPECT_NE(page_->demanded()[demand].toMap()["problem"].toString(), QString{});
+    EXPECT_EQ(page_->enter(QStringLiteral("trim_rows"), QStringLiteral("3")), QString{});
+    EXPECT_EQ(page_->demanded()[demand].toMap()["problem"].toString(), QString{});
+}
+
 TEST_F(TemplateViewModelTest, problems_are_there_exactly_where_the_check_refuses) {
     const auto agree = [&](const char* after) {
         EXPECT_EQ(static_cast<bool>(check_template(kept(), "")), page_->problem().isEmpty())
@@ -213,6 +223,50 @@ TEST_F(TemplateViewModelTest, a_bad_file_says_why_and_adds_nothing) {
     EXPECT_EQ(store_.setting_templates().value().size(), before);
 }
 
+TEST_F(TemplateViewModelTest, a_link_is_not_offered_not_read_and_not_written_through) {
+    auto foreign = generic_template(TimerKind::on_demand);
+    foreign.id = Id{"made-elsewhere"};
+    const QString file = in_file(QByteArray::fromStdString(template_file_text(foreign)));
+    const QString link = documents() + QStringLiteral("/link.json");
+    ASSERT_TRUE(QFile::link(file, link));
+    templates_.lookForFiles();
+    EXPECT_EQ(templates_.files(), QStringList{file});
+    EXPECT_TRUE(templates_.lookAt(link).contains(QStringLiteral("a link to another file")));
+    EXPECT_TRUE(templates_.offered().isEmpty());
+
+    // The name that the template's file would take, held by a link to where nothing is yet.
+    ASSERT_TRUE(page_->writeTo(documents()).startsWith(QStringLiteral("Written to ")));
+    templates_.lookForFiles();
+    ASSERT_EQ(templates_.files().size(), 2);
+    QString written;
+    for (const auto& each : templates_.files()) {
+        written = each == file ? written : each;
+    }
+    const QString elsewhere = folder_.filePath(QStringLiteral("elsewhere"));
+    ASSERT_TRUE(QFile::remove(written) && QFile::link(elsewhere, written));
+    EXPECT_TRUE(page_->writeTo(documents()).startsWith(QStringLiteral("Written to ")));
+    EXPECT_FALSE(QFile::exists(elsewhere)) << "the link was followed";
+    templates_.lookForFiles();
+    EXPECT_EQ(templates_.files().size(), 2) << "a file of its own beside the link";
+}
+
+TEST_F(TemplateViewModelTest, what_a_template_names_is_shown_and_never_opened) {
+    auto foreign = generic_template(TimerKind::on_demand);
+    foreign.id = Id{"made-elsewhere"};
+    foreign.name = "../../outside";
+    foreign.note = "file:///etc/hostname";
+    foreign.settings.front().label = "<img src=x>";
+    EXPECT_EQ(templates_.lookAt(in_file(QByteArray::fromStdString(template_file_text(foreign)))), QString{});
+    EXPECT_EQ(templates_.offered()["name"].toString(), "../../outside");
+    EXPECT_EQ(templates_.offered()["note"].toString(), "file:///etc/hostname");
+    EXPECT_EQ(templates_.addOffered(), QString{});
+    TemplateViewModel page{context_, foreign, folders(), nullptr};
+    ASSERT_TRUE(page.writeTo(documents()).startsWith(QStringLiteral("Written to ")));
+    EXPECT_EQ(QDir{folder_.path()}.entryList({QStringLiteral("*outside*")}, QDir::AllEntries).size(), 0);
+    templates_.lookForFiles();
+    EXPECT_EQ(templates_.files().size(), 2) << "in the folder that was chosen, whatever the name says";
+}
+
 TEST_F(TemplateViewModelTest, a_template_that_is_not_whole_is_not_written) {
     EXPECT_EQ(page_->use(QStringLiteral("base_on_time"), false), QString{});
     EXPECT_TRUE(page_->writeTo(documents()).startsWith(QStringLiteral("Not written")));
@@ -232,35 +286,54 @@ TEST_F(TemplateViewModelTest, another_template_of_the_same_name_gets_a_file_of_i
     EXPECT_EQ(templates_.files().size(), 2);
 }
 
-TEST_F(TemplateViewModelTest, a_timer_offers_the_whole_templates_of_its_kind) {
+TEST_F(TemplateViewModelTest, a_timer_offers_the_whole_templates_and_takes_over_what_one_says) {
     const auto other = templates_.make_from(generic_template(TimerKind::on_demand).id).value();
     VisitRecord record{context_, file_, nullptr};
     ASSERT_EQ(record.house().timers.front().kind, TimerKind::trimmed);
     HouseViewModel house{record, nullptr};
     auto* form = house.timers()->data(house.timers()->index(0), PartsModel::FormRole).value<FormModel*>();
-    int row = 0;
-    while (form->data(form->index(row), FormModel::KeyRole).toString() != QStringLiteral("template_id")) {
-        ASSERT_LT(++row, form->count());
-    }
+    const auto row_of = [&](const char* key) {
+        int row = 0;
+        while (row < form->count() &&
+               form->data(form->index(row), FormModel::KeyRole).toString() != QLatin1String(key)) {
+            ++row;
+        }
+        return row;
+    };
     const auto offered = [&] {
         QStringList ids;
-        for (const auto& choice : form->data(form->index(row), FormModel::ChoicesRole).toList()) {
+        for (const auto& choice :
+             form->data(form->index(row_of("template_id")), FormModel::ChoicesRole).toList()) {
             ids.append(choice.toMap()["value"].toString());
         }
+        ids.sort();
         return ids;
     };
     const auto own = QString::fromStdString(id_.text);
-    EXPECT_EQ(offered(), (QStringList{QString{}, own})) << "the other is " << other.id.text;
-    EXPECT_EQ(form->enter(row, own), QString{});
-    EXPECT_EQ(store_.house(file_.house.id).value().timers.front().template_id, id_);
+    const auto another = QString::fromStdString(other.id.text);
+    QStringList both{QString{}, own, another};
+    both.sort();
+    EXPECT_EQ(offered(), both);
+    EXPECT_FALSE(form->data(form->index(row_of("kind")), FormModel::FixedRole).toBool());
+    EXPECT_EQ(form->enter(row_of("template_id"), another), QString{});
+    const auto chosen = store_.house(file_.house.id).value().timers.front();
+    EXPECT_EQ(chosen.template_id, other.id);
+    EXPECT_EQ(chosen.controller, other);
+    EXPECT_EQ(chosen.kind, TimerKind::on_demand);
+    EXPECT_TRUE(form->data(form->index(row_of("kind")), FormModel::FixedRole).toBool());
+    EXPECT_EQ(row_of("resolution"), form->count()) << "it has no on-time";
 
+    EXPECT_EQ(form->enter(row_of("template_id"), own), QString{});
+    EXPECT_EQ(store_.house(file_.house.id).value().timers.front().kind, TimerKind::trimmed);
     EXPECT_EQ(page_->use(QStringLiteral("period"), false), QString{});
     record.changed();
-    EXPECT_EQ(offered(), (QStringList{QString{}, own})) << "what is chosen stays in sight";
-    EXPECT_EQ(form->enter(row, QString{}), QString{});
+    EXPECT_EQ(offered(), both) << "what is chosen stays in sight";
+    EXPECT_EQ(form->enter(row_of("template_id"), QString{}), QString{});
     record.changed();
-    EXPECT_EQ(offered(), QStringList{QString{}});
-    EXPECT_TRUE(store_.house(file_.house.id).value().timers.front().template_id.empty());
+    EXPECT_FALSE(offered().contains(own)) << "it is not whole any more";
+    const auto freed = store_.house(file_.house.id).value().timers.front();
+    EXPECT_TRUE(freed.template_id.empty());
+    EXPECT_FALSE(freed.controller);
 }
 
 }  // namespace

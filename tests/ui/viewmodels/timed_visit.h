@@ -5,7 +5,7 @@
 
 namespace wetfront::ui {
 
-/// The demo's example visit with all that was timed and found, not signed, and nothing left yet.
+/// The demo's example visit with all that was timed and found, not signed, and nothing left or proved yet.
 class TimedVisit : public Desk {
 protected:
     TimedVisit() {
@@ -13,6 +13,8 @@ protected:
         file.visit.id = Id{"timed-visit"};
         file.visit.signatures.clear();
         file.visit.left.clear();
+        file.visit.proof.clear();
+        std::erase_if(file.visit.marks, [](const Mark& mark) { return mark.proof; });
         for (auto& mark : file.visit.marks) {
             mark.id = Id{"timed-" + mark.id.text};
         }

@@ -10,11 +10,25 @@ class VisitViewModelTest : public Desk {
 protected:
     VisitViewModelTest() {
         paper_.pages = [](const SheetContent&, const Formatter&) { return std::vector<QImage>{}; };
-        paper_.write_pdf = [this](const SheetContent& content, const QString& file,
-                                  const Formatter&) -> Result<void> {
+        paper_.pdf = [this](const SheetContent& content, const Formatter&) -> Result<QByteArray> {
             printed_ = content;
+            if (!paper_works_) {
+                return storage_error("sheet", "the painter failed", "try again");
+            }
+            return QByteArray{"%PDF-"} + QByteArray::number(++drawn_);
+        };
+        paper_.write = [this](const QByteArray& pdf, const QString& file) -> Result<void> {
+            written_ = pdf;
             printed_to_ = file;
             return boost::outcome_v2::success();
+        };
+        paper_.print = [this](const SheetContent&, const Formatter&) -> Result<bool> {
+            written_ = "drawn anew";
+            return true;
+        };
+        paper_.print_pdf = [this](const QByteArray& pdf) -> Result<bool> {
+            written_ = pdf;
+            return true;
         };
         paper_.folder = folder_.filePath(QStringLiteral("sheets"));
     }
@@ -35,6 +49,9 @@ protected:
 
     SheetPaper paper_;
     std::optional<SheetContent> printed_;
+    bool paper_works_ = true;
+    int drawn_ = 0;
+    QByteArray written_;
     QString printed_to_;
     VisitViewModel visit_{context_, presses_, paper_, file_, {}, nullptr};
 };
@@ -110,6 +127,38 @@ TEST_F(VisitViewModelTest, signing_freezes_the_visit_and_the_sheet_is_no_draft_a
     EXPECT_FALSE(printed_->draft);
     EXPECT_NE(enter(visit_.conditions()->air(), "Outside temperature", "95degF"), QString{})
         << "a signed visit took an entry";
+}
+
+TEST_F(VisitViewModelTest, a_signed_sheet_is_handed_out_as_it_was_at_the_signing_however_often) {
+    visit_.sheet()->addPerson(QStringLiteral("Jo Penn"), QStringLiteral("technician"));
+    visit_.sheet()->savePdf();
+    EXPECT_EQ(written_, "%PDF-1");
+    visit_.sheet()->print();
+    EXPECT_EQ(written_, "drawn anew");
+    const auto signed_at = clock_.wall_now();
+    ASSERT_EQ(visit_.sheet()->sign(QStringLiteral("Jo Penn")), QString{});
+    EXPECT_FALSE(printed_->draft);
+    EXPECT_EQ(printed_->revision, store_.revision_of(file_.visit.id).value());
+    clock_.advance_ms(3'600'000);
+    for (int time = 0; time < 2; ++time) {
+        visit_.sheet()->savePdf();
+        EXPECT_EQ(written_, "%PDF-2") << "drawn at the signing";
+    }
+    visit_.sheet()->print();
+    EXPECT_EQ(written_, "%PDF-2");
+    const auto kept = store_.signed_sheet(file_.visit.id).value();
+    ASSERT_TRUE(kept);
+    EXPECT_EQ(kept->pdf, "%PDF-2");
+    EXPECT_EQ(kept->kept_at, signed_at);
+}
+
+TEST_F(VisitViewModelTest, without_its_sheet_a_visit_is_not_signed) {
+    visit_.sheet()->addPerson(QStringLiteral("Jo Penn"), QStringLiteral("technician"));
+    paper_works_ = false;
+    EXPECT_TRUE(
+        visit_.sheet()->sign(QStringLiteral("Jo Penn")).contains(QStringLiteral("the painter failed")));
+    EXPECT_FALSE(visit_.frozen());
+    EXPECT_FALSE(stored().is_signed());
 }
 
 TEST_F(VisitViewModelTest, the_file_name_holds_farm_house_and_day_and_no_path_of_its_own) {

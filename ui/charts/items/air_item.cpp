@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "items/air_item.h"
 
-#include <QFontInfo>
 #include <QPointF>
 
 namespace wetfront::ui {
@@ -62,17 +61,8 @@ AirPicture air_picture_of(const QVariantMap& map) {
     return picture;
 }
 
-AirItem::AirItem(QQuickItem* parent) : InkedItem{parent} {
-    connect(this, &AirItem::picture_changed, this, [this] { update(); });
-}
-
-void AirItem::paint(QPainter* painter) {
-    if (picture_.isEmpty()) {
-        return;
-    }
-    QFont sized = font_;
-    sized.setPixelSize(QFontInfo{font_}.pixelSize());
-    paint_air(*painter, boundingRect(), air_picture_of(picture_), ink(), sized);
+void AirItem::draw(QPainter& painter, const QVariantMap& picture, const QFont& font) const {
+    paint_air(painter, boundingRect(), air_picture_of(picture), ink(), font);
 }
 
 }  // namespace wetfront::ui

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "items/header_item.h"
 
-#include <QFontInfo>
 #include <QPointF>
 
 namespace wetfront::ui {
@@ -37,17 +36,8 @@ HeaderPicture header_picture_of(const QVariantMap& map) {
     return picture;
 }
 
-HeaderItem::HeaderItem(QQuickItem* parent) : InkedItem{parent} {
-    connect(this, &HeaderItem::picture_changed, this, [this] { update(); });
-}
-
-void HeaderItem::paint(QPainter* painter) {
-    if (picture_.isEmpty()) {
-        return;
-    }
-    QFont sized = font_;
-    sized.setPixelSize(QFontInfo{font_}.pixelSize());
-    paint_header(*painter, boundingRect(), header_picture_of(picture_), ink(), sized);
+void HeaderItem::draw(QPainter& painter, const QVariantMap& picture, const QFont& font) const {
+    paint_header(painter, boundingRect(), header_picture_of(picture), ink(), font);
 }
 
 }  // namespace wetfront::ui

@@ -11,7 +11,7 @@ Item {
     required property string text
     property string detail
     property string kind: "primary"
-    readonly property bool down: tap.pressed
+    property bool down: false
 
     signal pressed
 
@@ -74,10 +74,16 @@ Item {
             Accessible.ignored: true
         }
     }
-    TapHandler {
-        id: tap
-        gesturePolicy: TapHandler.WithinBounds
-        onPressedChanged: if (pressed)
-            button.pressed()
+    // Every finger that comes down is a press, with others on the glass too, and wherever it slides to. A second one beside
+    // it is told apart by what is worked out from the presses.
+    MultiPointTouchArea {
+        id: touch
+        anchors.fill: parent
+        onPressed: {
+            button.down = true;
+            button.pressed();
+        }
+        onReleased: button.down = false
+        onCanceled: button.down = false
     }
 }

@@ -27,12 +27,13 @@ ScrollColumn {
         spacing: Theme.gap
         ActionButton {
             visible: page.hasOpenVisit
-            text: qsTr("Go on with the open visit")
+            text: page.session.readOnly ? qsTr("Look at the open visit") : qsTr("Go on with the open visit")
             kind: "primary"
             pictogram: "forward"
             onClicked: page.session.openVisit(page.session.houseVisits[0].id)
         }
         ActionButton {
+            visible: !page.session.readOnly
             text: qsTr("Start a visit")
             kind: page.hasOpenVisit ? "quiet" : "primary"
             pictogram: "plus"

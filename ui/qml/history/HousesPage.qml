@@ -25,18 +25,30 @@ Item {
                 Layout.fillWidth: true
             }
             ActionButton {
+                visible: !page.session.readOnly
                 text: qsTr("New house")
                 pictogram: "plus"
                 kind: page.session.houses.count === 0 ? "primary" : "quiet"
                 onClicked: newHouse.ask()
             }
         }
+        ErrorLine {
+            text: page.session.copies.problem
+            Layout.fillWidth: true
+        }
+        StyledText {
+            visible: text.length > 0
+            text: page.session.copies.notice
+            Accessible.role: Accessible.AlertMessage
+            Accessible.name: text
+            Layout.fillWidth: true
+        }
         EmptyHint {
             visible: page.session.houses.count === 0
             text: qsTr("No house yet")
             detail: qsTr("Describe the first one: its pumps and banks, then time the water.")
             pictogram: "house"
-            actionText: qsTr("Describe a house")
+            actionText: page.session.readOnly ? "" : qsTr("Describe a house")
             onActed: newHouse.ask()
             Layout.fillWidth: true
             Layout.fillHeight: true

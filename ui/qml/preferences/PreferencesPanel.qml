@@ -78,10 +78,19 @@ Item {
                 ActionButton {
                     text: qsTr("Setting templates")
                     pictogram: "list"
-                    visible: !asked.session.place.startsWith("template")
+                    visible: !asked.session.readOnly && !asked.session.place.startsWith("template") && asked.session.place !== "copies"
                     onClicked: {
                         panel.close();
                         asked.session.showTemplates();
+                    }
+                }
+                ActionButton {
+                    text: qsTr("Copies of the records")
+                    pictogram: "sheet"
+                    visible: asked.session.place.startsWith("house")
+                    onClicked: {
+                        panel.close();
+                        asked.session.showCopies();
                     }
                 }
             }

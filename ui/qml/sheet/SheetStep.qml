@@ -57,7 +57,7 @@ ScrollColumn {
         addText: qsTr("Add the person")
         firstLabel: qsTr("Name")
         secondLabel: qsTr("Role")
-        readOnly: step.sheet.isSigned
+        readOnly: step.visit.frozen
         onAddAsked: (first, second) => problem = step.sheet.addPerson(first, second)
         onRemoveAsked: row => step.sheet.removePerson(row)
         Layout.fillWidth: true
@@ -70,7 +70,7 @@ ScrollColumn {
         addText: qsTr("Add the instrument")
         firstLabel: qsTr("Instrument")
         secondLabel: qsTr("Last checked on")
-        readOnly: step.sheet.isSigned
+        readOnly: step.visit.frozen
         onAddAsked: (first, second) => problem = step.sheet.addInstrument(first, second)
         onRemoveAsked: row => step.sheet.removeInstrument(row)
         Layout.fillWidth: true
@@ -82,16 +82,16 @@ ScrollColumn {
         typeText: qsTr("Type an open point")
         addText: qsTr("Add the open point")
         firstLabel: qsTr("Open point")
-        readOnly: step.sheet.isSigned
+        readOnly: step.visit.frozen
         onAddAsked: first => problem = step.sheet.addOpenPoint(first)
         onRemoveAsked: row => step.sheet.removeOpenPoint(row)
         Layout.fillWidth: true
     }
     Card {
-        title: step.sheet.isSigned ? step.sheet.signedBy : qsTr("Sign")
+        title: step.sheet.isSigned ? step.sheet.signedBy : step.visit.frozen ? qsTr("Not signed") : qsTr("Sign")
         Layout.fillWidth: true
         Repeater {
-            model: step.sheet.isSigned ? [] : step.sheet.notReady
+            model: step.visit.frozen ? [] : step.sheet.notReady
             delegate: StyledText {
                 required property string modelData
                 text: modelData
@@ -100,12 +100,12 @@ ScrollColumn {
             }
         }
         StyledText {
-            visible: !step.sheet.isSigned
+            visible: !step.visit.frozen
             text: step.sheet.persons.length > 0 ? qsTr("Signing freezes the visit; a correction is a new sheet that names this one.") : qsTr("Name the person who signs first.")
             Layout.fillWidth: true
         }
         Flow {
-            visible: !step.sheet.isSigned
+            visible: !step.visit.frozen
             spacing: Theme.gap
             Layout.fillWidth: true
             Repeater {

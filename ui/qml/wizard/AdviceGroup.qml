@@ -80,6 +80,13 @@ Card {
                     StyledText {
                         visible: text.length > 0
                         width: parent.width
+                        text: line.modelData.trade
+                        kind: "small"
+                        color: Theme.inkSoft
+                    }
+                    StyledText {
+                        visible: text.length > 0
+                        width: parent.width
                         text: line.modelData.brief
                         kind: "small"
                         color: Theme.inkSoft

@@ -13,6 +13,7 @@ ScrollColumn {
 
     required property VisitViewModel visit
     required property ReasonSheet reasons
+    required property NumberPad pad
     readonly property AdviceViewModel advice: visit.advice
 
     ChoiceRow {
@@ -123,8 +124,7 @@ ScrollColumn {
         }
     }
     Card {
-        visible: step.advice.assumed.length > 0
-        title: qsTr("Assumed")
+        title: qsTr("Assumed or changed")
         Layout.fillWidth: true
         Repeater {
             model: step.advice.assumed
@@ -134,6 +134,12 @@ ScrollColumn {
                 kind: "small"
                 Layout.fillWidth: true
             }
+        }
+        LimitsFold {
+            limits: step.visit.limits
+            pad: step.pad
+            readOnly: step.visit.frozen
+            Layout.fillWidth: true
         }
     }
     CautionList {

@@ -23,10 +23,16 @@ ColumnLayout {
     required property string typedNumber
     required property string typedUnit
     required property string range
+    required property string warning
+    required property bool minus
     required property var units
     required property var choices
     required property string beside
+    required property string own
+    required property bool fixed  // only shown: it is said elsewhere
 
+    // It has a value without an entry too.
+    property bool hasOwn: false
     property string problem
 
     spacing: 0
@@ -43,13 +49,16 @@ ColumnLayout {
             units: units,
             hint: why,
             rangeText: range,
-            negative: type === "quantity" && (range.startsWith("-") || range.startsWith("−")),
+            negative: minus,
             timeOfDay: type === "time",
-            mayBeEmpty: true,
-            check: text => line.enter(text),
+            mayBeEmpty: !hasOwn,
+            check: text => {
+                line.problem = "";
+                return line.enter(text);
+            },
             accept: text => {
                 if (text.length === 0)
-                    line.enter("");
+                    line.problem = line.enter("");
             }
         });
     }
@@ -61,15 +70,25 @@ ColumnLayout {
             value: line.number.length > 0 && line.unit.length > 0 ? line.number + " " + line.unit : line.number
             placeholder: qsTr("not entered")
             hint: line.why.length > 0 && line.beside.length > 0 ? line.why + "\n" + line.beside : line.why + line.beside
-            readOnly: line.readOnly
+            errorText: line.problem.length > 0 ? line.problem : line.warning
+            readOnly: line.readOnly || line.fixed
             onClicked: line.askNumber()
             Layout.fillWidth: true
         }
     }
     Repeater {
+        model: line.own.length > 0 && !line.readOnly ? 1 : 0
+        delegate: ActionButton {
+            text: qsTr("Back to %1").arg(line.own)
+            Accessible.name: qsTr("%1: back to %2").arg(line.label).arg(line.own)
+            onClicked: line.problem = line.enter("")
+            Layout.alignment: Qt.AlignRight
+        }
+    }
+    Repeater {
         model: line.type === "text" ? 1 : 0
         delegate: TextFieldRow {
-            enabled: !line.readOnly
+            enabled: !line.readOnly && !line.fixed
             label: line.label
             text: line.entry
             hint: line.why
@@ -82,8 +101,8 @@ ColumnLayout {
     Repeater {
         model: line.type === "choice" || line.type === "yesno" ? 1 : 0
         delegate: ChoiceRow {
-            enabled: !line.readOnly
-            label: line.label
+            enabled: !line.readOnly && !line.fixed
+            label: line.fixed ? qsTr("%1 – %2").arg(line.label).arg(line.why) : line.label
             model: line.choices
             current: line.entry
             onChosen: value => line.enter(value)

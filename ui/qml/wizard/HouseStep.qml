@@ -67,6 +67,12 @@ ScrollColumn {
         pad: step.pad
         readOnly: step.visit.frozen
         Layout.fillWidth: true
+        LimitsFold {
+            limits: step.visit.limits
+            pad: step.pad
+            readOnly: step.visit.frozen
+            Layout.fillWidth: true
+        }
     }
     CautionList {
         visit: step.visit

@@ -14,7 +14,6 @@ Window {
     readonly property VisitViewModel visit: session.visit
     readonly property bool timing: visit !== null && visit.step === 2
     readonly property bool proving: visit !== null && visit.step === 7
-    readonly property string problem: visit !== null && visit.storageProblem.length > 0 ? visit.storageProblem : session.problem
 
     width: Theme.windowWidth
     height: Theme.windowHeight
@@ -70,6 +69,10 @@ Window {
             page.setSource("qrc:/qt/qml/Wetfront/Preferences/TemplatesPage.qml", {
                 session: session
             });
+        else if (place === "copies")
+            page.setSource("qrc:/qt/qml/Wetfront/Preferences/CopiesPage.qml", {
+                session: session
+            });
         else
             page.setSource(place === "house" ? "qrc:/qt/qml/Wetfront/History/HousePage.qml" : "qrc:/qt/qml/Wetfront/History/HousesPage.qml", {
                 session: session
@@ -81,6 +84,8 @@ Window {
             return qsTr("Setting templates: one for each controller");
         if (place === "template")
             return qsTr("Setting template: %1").arg(session.described?.name ?? "");
+        if (place === "copies")
+            return qsTr("Copies of the records");
         if (visit === null)
             return place === "house" ? qsTr("%1: its banks and visits").arg(session.houseName) : qsTr("Choose a house");
         if (timing)
@@ -93,7 +98,7 @@ Window {
         spacing: 0
 
         TopLine {
-            text: window.instruction()
+            text: window.session.readOnly ? qsTr("Read only. %1").arg(window.instruction()) : window.instruction()
             pumpOffText: window.session.pumpOffText
             pumpOffUrgent: window.session.pumpOffUrgent
             backVisible: window.session.place !== "houses"
@@ -108,23 +113,9 @@ Window {
                 })
             }
         }
-        Rectangle {
-            visible: window.problem.length > 0
-            color: Theme.warningTint
-            implicitHeight: problemText.implicitHeight + 2 * Theme.gap
+        ProblemBanner {
+            session: window.session
             Layout.fillWidth: true
-            Accessible.role: Accessible.AlertMessage
-            Accessible.name: window.problem
-            StyledText {
-                id: problemText
-                x: Theme.space
-                y: Theme.gap
-                width: parent.width - 2 * Theme.space
-                text: window.problem
-                color: Theme.warningInk
-                font.bold: true
-                Accessible.ignored: true
-            }
         }
         Loader {
             id: page

@@ -32,6 +32,7 @@ ColumnLayout {
             required property FormModel more
             required property var results
             required property var picture
+            required property string news
             spacing: 0
             Layout.fillWidth: true
             FormCard {
@@ -59,6 +60,18 @@ ColumnLayout {
                         words: part.results
                         Layout.fillWidth: true
                     }
+                }
+                StyledText {
+                    visible: part.news.length > 0
+                    text: part.news
+                    color: Theme.warningInk
+                    Layout.fillWidth: true
+                }
+                ActionButton {
+                    visible: part.news.length > 0 && !parts.readOnly
+                    text: qsTr("Take over the change: %1").arg(part.title)
+                    pictogram: "down"
+                    onClicked: parts.problem = parts.model.takeOver(part.index)
                 }
                 ActionButton {
                     visible: parts.model.count > 1 && !parts.readOnly

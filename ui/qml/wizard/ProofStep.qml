@@ -9,9 +9,10 @@ import Wetfront.ViewModels
 
 // A cycle that the timer makes by itself is watched: the mark button over the lower third, above it the bank and the time,
 // and further down what is looked at and the verdict. Space, enter and the volume keys mark too.
-FocusScope {
+MarkKeys {
     id: step
 
+    required property SessionViewModel session
     required property VisitViewModel visit
     required property NumberPad pad
     readonly property ProofViewModel proof: visit.proof
@@ -19,31 +20,7 @@ FocusScope {
     readonly property var causes: proof.causes
     property bool othersShown: false
 
-    focus: true
-    Component.onCompleted: rest.forceActiveFocus()
-
-    readonly property var markKeys: [Qt.Key_Space, Qt.Key_Return, Qt.Key_Enter, Qt.Key_VolumeUp, Qt.Key_VolumeDown]
-    property bool keyHeld: false
-
-    // A key that is held down marks once: its repeats come as presses and releases too, and not all say that they repeat.
-    Keys.onPressed: event => {
-        if (!markKeys.includes(event.key))
-            return;
-        event.accepted = true;
-        keyRest.stop();
-        if (!keyHeld && !event.isAutoRepeat)
-            proof.mark();
-        keyHeld = true;
-    }
-    Keys.onReleased: event => {
-        if (markKeys.includes(event.key))
-            keyRest.restart();
-    }
-    Timer {
-        id: keyRest
-        interval: 300
-        onTriggered: step.keyHeld = false
-    }
+    onKeyMarked: proof.mark()
 
     Connections {
         target: step.proof
@@ -53,16 +30,27 @@ FocusScope {
         // A key marks again after a button was pressed: the button does not keep the keyboard.
         function onChanged(): void {
             if (step.activeFocus)
-                rest.forceActiveFocus();
+                step.takeKeyboard();
         }
     }
-    Item {
-        id: rest
-        focus: true
-        Accessible.ignored: true
+    LockedPanel {
+        id: locked
+        instruction: step.proof.instruction
+        markText: step.proof.markText
+        elapsedText: step.proof.elapsedText
+        elapsedLabel: step.proof.elapsedLabel
+        undoText: step.proof.undoText
+        canMark: step.proof.canMark
+        pumpOffText: step.session.pumpOffText
+        pumpOffUrgent: step.session.pumpOffUrgent
+        problem: step.visit.storageProblem
+        awakeProblem: step.session.awakeProblem
+        onMarked: step.proof.mark()
+        onUndone: step.proof.undo()
     }
 
     ColumnLayout {
+        visible: !locked.visible
         anchors.fill: parent
         anchors.margins: Theme.gap
         spacing: Theme.gap
@@ -128,6 +116,13 @@ FocusScope {
                         horizontalAlignment: Text.AlignHCenter
                         Layout.fillWidth: true
                     }
+                    StyledText {
+                        visible: text.length > 0
+                        text: step.session.awakeProblem
+                        kind: "small"
+                        color: Theme.warningInk
+                        Layout.fillWidth: true
+                    }
                     RowLayout {
                         spacing: Theme.gap
                         Layout.fillWidth: true
@@ -176,9 +171,9 @@ FocusScope {
                     model: step.proof.lastMarks
                     delegate: StyledText {
                         required property var modelData
-                        text: modelData.undone ? qsTr("%1  %2 (undone)").arg(modelData.time).arg(modelData.text) : qsTr("%1  %2").arg(modelData.time).arg(modelData.text)
+                        text: modelData.undone ? qsTr("%1  %2 (undone)").arg(modelData.time).arg(modelData.text) : modelData.doubt.length > 0 ? qsTr("%1  %2 (%3)").arg(modelData.time).arg(modelData.text).arg(modelData.doubt) : qsTr("%1  %2").arg(modelData.time).arg(modelData.text)
                         kind: "small"
-                        font.strikeout: modelData.undone
+                        font.strikeout: modelData.undone || modelData.doubt.length > 0
                         Layout.fillWidth: true
                     }
                 }
@@ -206,6 +201,12 @@ FocusScope {
                 pictogram: "redo"
                 Accessible.name: enabled ? step.proof.redoText : text
                 onClicked: step.proof.redo()
+            }
+            ActionButton {
+                enabled: step.proof.watching
+                text: qsTr("Lock")
+                Accessible.name: qsTr("Lock the glass: only the mark button and undo")
+                onClicked: locked.open()
             }
             ActionButton {
                 enabled: step.proof.canMark && step.proof.otherMarks.length > 0

@@ -86,9 +86,9 @@ ScrollColumn {
         model: card.stopwatch.lastMarks
         delegate: StyledText {
             required property var modelData
-            text: modelData.undone ? qsTr("%1  %2 (undone)").arg(modelData.time).arg(modelData.text) : qsTr("%1  %2").arg(modelData.time).arg(modelData.text)
+            text: modelData.undone ? qsTr("%1  %2 (undone)").arg(modelData.time).arg(modelData.text) : modelData.doubt.length > 0 ? qsTr("%1  %2 (%3)").arg(modelData.time).arg(modelData.text).arg(modelData.doubt) : qsTr("%1  %2").arg(modelData.time).arg(modelData.text)
             kind: "small"
-            font.strikeout: modelData.undone
+            font.strikeout: modelData.undone || modelData.doubt.length > 0
             Layout.fillWidth: true
         }
     }

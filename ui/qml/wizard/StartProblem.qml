@@ -4,12 +4,13 @@ import QtQuick
 import QtQuick.Layouts
 import Wetfront.Controls
 import Wetfront.Theme
+import Wetfront.ViewModels
 
 // Shown instead of the program when the record file cannot be opened: what happened, what is safe, what to do.
 Window {
     id: window
 
-    required property string problem
+    required property StartProblemViewModel start
 
     width: Theme.windowWidth
     height: Theme.windowHeight
@@ -17,32 +18,71 @@ Window {
     color: Theme.ground
     title: qsTr("Wetfront cannot open its records")
 
-    ColumnLayout {
+    ScrollColumn {
         anchors.fill: parent
-        anchors.margins: Theme.spaceLarge
-        spacing: Theme.space
+
         StyledText {
             text: window.title
             kind: "heading"
             Layout.fillWidth: true
         }
         StyledText {
-            text: window.problem
+            text: window.start.problem
+            Layout.fillWidth: true
+        }
+        ErrorLine {
+            text: window.start.earlier
             Layout.fillWidth: true
         }
         StyledText {
-            text: qsTr("Nothing was written and nothing that was recorded is lost.")
+            text: qsTr("Wetfront has written nothing: the file is as it was found.")
             soft: true
             Layout.fillWidth: true
         }
-        ActionButton {
-            text: qsTr("Close")
-            kind: "primary"
-            focus: true
-            onClicked: window.close()
+        Flow {
+            spacing: Theme.gap
+            Layout.fillWidth: true
+            ActionButton {
+                text: qsTr("Close")
+                kind: "primary"
+                focus: true
+                onClicked: window.close()
+            }
+            ActionButton {
+                text: qsTr("Try again")
+                onClicked: window.start.tryAgain()
+            }
         }
-        Item {
-            Layout.fillHeight: true
+        Card {
+            visible: window.start.canLook
+            title: qsTr("Look at the records")
+            Layout.fillWidth: true
+            StyledText {
+                text: qsTr("The file can be read. Houses, visits and sheets are shown; nothing can be timed or entered.")
+                Layout.fillWidth: true
+            }
+            ActionButton {
+                text: qsTr("Open read-only")
+                onClicked: window.start.look()
+            }
+        }
+        Card {
+            visible: window.start.copyDay.length > 0
+            title: qsTr("The newest copy that is whole")
+            Layout.fillWidth: true
+            StyledText {
+                text: window.start.copyHolds
+                Layout.fillWidth: true
+            }
+            StyledText {
+                text: qsTr("The file that cannot be opened is kept beside the records, as it is.")
+                Layout.fillWidth: true
+            }
+            ActionButton {
+                text: qsTr("Go back to the copy of %1").arg(window.start.copyDay)
+                pictogram: "back"
+                onClicked: window.start.goBack()
+            }
         }
     }
 }

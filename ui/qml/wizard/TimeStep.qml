@@ -8,39 +8,17 @@ import Wetfront.ViewModels
 
 // The stopwatch. Landscape: drawing left, time and readings right, the mark button over the lower third; portrait: drawing,
 // time, button. Space, enter and the volume keys mark too.
-FocusScope {
+MarkKeys {
     id: step
 
+    required property SessionViewModel session
     required property VisitViewModel visit
+    required property ConfirmPanel confirm
     readonly property StopwatchViewModel stopwatch: visit.stopwatch
     readonly property bool landscape: width > height
     property bool othersShown: false
 
-    focus: true
-    Component.onCompleted: rest.forceActiveFocus()
-
-    readonly property var markKeys: [Qt.Key_Space, Qt.Key_Return, Qt.Key_Enter, Qt.Key_VolumeUp, Qt.Key_VolumeDown]
-    property bool keyHeld: false
-
-    // A key that is held down marks once: its repeats come as presses and releases too, and not all say that they repeat.
-    Keys.onPressed: event => {
-        if (!markKeys.includes(event.key))
-            return;
-        event.accepted = true;
-        keyRest.stop();
-        if (!keyHeld && !event.isAutoRepeat)
-            stopwatch.mark();
-        keyHeld = true;
-    }
-    Keys.onReleased: event => {
-        if (markKeys.includes(event.key))
-            keyRest.restart();
-    }
-    Timer {
-        id: keyRest
-        interval: 300
-        onTriggered: step.keyHeld = false
-    }
+    onKeyMarked: stopwatch.mark()
 
     Connections {
         target: step.stopwatch
@@ -50,16 +28,27 @@ FocusScope {
         // A key marks again after a button was pressed: the button does not keep the keyboard.
         function onChanged(): void {
             if (step.activeFocus)
-                rest.forceActiveFocus();
+                step.takeKeyboard();
         }
     }
-    Item {
-        id: rest
-        focus: true
-        Accessible.ignored: true
+    LockedPanel {
+        id: locked
+        instruction: step.stopwatch.instruction
+        markText: step.stopwatch.markText
+        elapsedText: step.stopwatch.elapsedText
+        elapsedLabel: step.stopwatch.elapsedLabel
+        undoText: step.stopwatch.undoText
+        canMark: step.stopwatch.canMark
+        pumpOffText: step.session.pumpOffText
+        pumpOffUrgent: step.session.pumpOffUrgent
+        problem: step.visit.storageProblem
+        awakeProblem: step.session.awakeProblem
+        onMarked: step.stopwatch.mark()
+        onUndone: step.stopwatch.undo()
     }
 
     ColumnLayout {
+        visible: !locked.visible
         anchors.fill: parent
         anchors.margins: Theme.gap
         spacing: Theme.gap
@@ -105,6 +94,13 @@ FocusScope {
                     horizontalAlignment: Text.AlignHCenter
                     Layout.fillWidth: true
                 }
+                StyledText {
+                    visible: text.length > 0
+                    text: step.session.awakeProblem
+                    kind: "small"
+                    color: Theme.warningInk
+                    Layout.fillWidth: true
+                }
                 ReadingsCard {
                     stopwatch: step.stopwatch
                     Layout.fillWidth: true
@@ -131,10 +127,28 @@ FocusScope {
                 onClicked: step.stopwatch.redo()
             }
             ActionButton {
+                enabled: step.stopwatch.timing
+                text: qsTr("Lock")
+                Accessible.name: qsTr("Lock the glass: only the mark button and undo")
+                onClicked: locked.open()
+            }
+            ActionButton {
                 enabled: step.stopwatch.canHandBack
                 text: qsTr("Back on automatic")
                 Accessible.name: qsTr("Pump is back on automatic")
-                onClicked: step.stopwatch.handBack()
+                onClicked: {
+                    if (!step.stopwatch.timing) {
+                        step.stopwatch.handBack();
+                        return;
+                    }
+                    step.confirm.ask({
+                        question: qsTr("Is the pump back on automatic?"),
+                        detail: qsTr("This ends the reading that runs. Undo brings it back."),
+                        keepText: qsTr("Go on timing"),
+                        doText: qsTr("It is on automatic"),
+                        act: () => step.stopwatch.handBack()
+                    });
+                }
             }
             ActionButton {
                 enabled: step.stopwatch.canBeAlreadyThere && step.stopwatch.canMark

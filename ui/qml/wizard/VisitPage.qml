@@ -64,7 +64,9 @@ FocusScope {
                 model: page.visit.step === 2 ? 1 : 0
                 delegate: TimeStep {
                     anchors.fill: place
+                    session: page.session
                     visit: page.visit
+                    confirm: confirmPanel
                 }
             }
             Repeater {
@@ -81,7 +83,7 @@ FocusScope {
                     anchors.fill: place
                     visit: page.visit
                     settings: page.visit.found
-                    findings: page.visit.advice.foundFindings
+                    findings: page.visit.advice.foundSettingFindings
                     pad: numberPad
                 }
             }
@@ -90,6 +92,7 @@ FocusScope {
                 delegate: AdviceStep {
                     anchors.fill: place
                     visit: page.visit
+                    pad: numberPad
                     reasons: reasonSheet
                 }
             }
@@ -107,6 +110,7 @@ FocusScope {
                 model: page.visit.step === 7 ? 1 : 0
                 delegate: ProofStep {
                     anchors.fill: place
+                    session: page.session
                     visit: page.visit
                     pad: numberPad
                 }

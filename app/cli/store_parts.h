@@ -1,0 +1,10 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "cli/command.h"
+
+namespace wetfront {
+
+void add_store_verify(CLI::App& store, const Common& common, Work& chosen);
+
+}  // namespace wetfront

@@ -1,0 +1,200 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <SQLiteCpp/Column.h>
+#include <SQLiteCpp/Statement.h>
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <cstdio>
+#include <regex>
+#include <string>
+#include <system_error>
+#include <utility>
+
+#include "store/backup.h"
+#include "store/backup_name.h"
+#include "store/failure.h"
+#include "store/holder.h"
+#include "store/record_file.h"
+#include "store/unfinished_restore.h"
+#include "store/whole_copy.h"
+
+namespace wetfront {
+namespace store_detail {
+namespace {
+
+constexpr std::string_view waiting = ".restoring-";
+
+/// What a restore that was decided left behind, and when it was decided.
+std::optional<std::pair<std::filesystem::path, std::string>> waiting_for(
+    const std::filesystem::path& record_file) {
+    const std::string begin = record_file.filename().string() + std::string{waiting};
+    std::error_code none;
+    const auto folder = record_file.parent_path();
+    for (const auto& entry :
+         std::filesystem::directory_iterator{folder.empty() ? std::filesystem::path{"."} : folder, none}) {
+        const auto name = entry.path().filename().string();
+        if (!name.starts_with(begin)) {
+            continue;
+        }
+        // Nothing but the whole copy has a name that ends with the time: neither its draft nor a journal of
+        // that.
+        static const std::regex time{R"(\d{4}-\d{2}-\d{2}-\d{4})"};
+        if (auto when = name.substr(begin.size()); std::regex_match(when, time)) {
+            return std::pair{folder / name, std::move(when)};
+        }
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+std::filesystem::path waiting_copy(const std::filesystem::path& record_file, WallTime now) {
+    return record_file.string() + std::string{waiting} + name_part(now);
+}
+
+Result<std::optional<std::filesystem::path>> finish_restore(const std::filesystem::path& record_file) {
+    const auto found = waiting_for(record_file);
+    if (!found) {
+        return std::optional<std::filesystem::path>{};
+    }
+    const auto& [copy, when] = *found;
+    const std::string item = "record file " + record_file.string() + ", restoring";
+    if (const auto holder = locked_by(record_file)) {
+        return storage_error(item, "it is open in " + *holder, "close it there, then try again");
+    }
+    const std::filesystem::path replaced = record_file.string() + ".replaced-" + when;
+    // Its journals first: a record file of that name beside a -wal that belongs to another would be mixed
+    // with it.
+    for (const auto* suffix : {"-shm", "-wal", ""}) {
+        if (::rename((record_file.string() + suffix).c_str(), (replaced.string() + suffix).c_str()) != 0 &&
+            errno != ENOENT) {
+            return system_failure(item, errno);
+        }
+    }
+    WF_CHECK(sync(record_file.parent_path(), item));
+    if (::rename(copy.c_str(), record_file.c_str()) != 0) {
+        return system_failure(item, errno);
+    }
+    WF_CHECK(sync(record_file.parent_path(), item));
+    std::error_code ignored;
+    return std::filesystem::exists(replaced, ignored) ? std::optional{replaced} : std::nullopt;
+}
+
+}  // namespace store_detail
+
+namespace {
+
+using namespace store_detail;
+
+std::string item_of(const std::filesystem::path& backup) {
+    return "backup " + backup.string();
+}
+
+/// The file and what its -wal holds, copied to `target` (0600) as one file that was read through.
+Result<RecordContent> copy_joined(const std::filesystem::path& backup, const std::filesystem::path& target) {
+    const std::string item = item_of(backup);
+    WF_CHECK(check_is_ours(backup, item));
+    remove_with_journals(target);
+    for (const auto* suffix : {"", "-wal"}) {
+        const std::filesystem::path from = backup.string() + suffix;
+        const std::filesystem::path to = target.string() + suffix;
+        std::error_code problem;
+        if (*suffix != '\0' && !std::filesystem::exists(from, problem)) {
+            continue;
+        }
+        if (!std::filesystem::copy_file(from, to, problem) || ::chmod(to.c_str(), 0600) != 0) {
+            return system_failure(item, problem ? problem.value() : errno);
+        }
+    }
+    return guarded(item, [&]() -> Result<RecordContent> {
+        // Joins the -wal to the copy.
+        SQLite::Database db{target, SQLite::OPEN_READWRITE};
+        db.exec("PRAGMA locking_mode=EXCLUSIVE; PRAGMA trusted_schema=OFF; PRAGMA journal_mode=DELETE");
+        WF_CHECK(check_whole(db, item));
+        const int version = schema_version(db);
+        if (version > static_cast<int>(released_migrations().size())) {
+            return storage_error(item, "it was written by a newer version of this program",
+                                 "update this program, then try again");
+        }
+        return content_of(db);
+    });
+}
+
+/// A folder for one copy, gone with it.
+class Workplace {
+public:
+    static Result<Workplace> make() {
+        std::error_code none;
+        std::string name = (std::filesystem::temp_directory_path(none) / "wetfront-XXXXXX").string();
+        if (::mkdtemp(name.data()) == nullptr) {
+            return system_failure("folder for a copy", errno);
+        }
+        return Workplace{name};
+    }
+    Workplace(Workplace&& other) noexcept : path_{std::exchange(other.path_, {})} {}
+    Workplace& operator=(Workplace&&) = delete;
+    ~Workplace() {
+        std::error_code ignored;
+        if (!path_.empty()) {
+            std::filesystem::remove_all(path_, ignored);
+        }
+    }
+    [[nodiscard]] const std::filesystem::path& path() const { return path_; }
+
+private:
+    explicit Workplace(std::filesystem::path path) : path_{std::move(path)} {}
+    std::filesystem::path path_;
+};
+
+Result<void> check_not_open(const std::filesystem::path& record_file) {
+    const std::string item = "record file " + record_file.string();
+    if (open_in_this_process(record_file)) {
+        return storage_error(item, "this program has it open", "close it there, then try again");
+    }
+    if (const auto holder = locked_by(record_file)) {
+        return storage_error(item, "it is open in " + *holder, "close it there, then try again");
+    }
+    return boost::outcome_v2::success();
+}
+
+}  // namespace
+
+Result<void> check_can_be_replaced(const std::filesystem::path& record_file) {
+    WF_CHECK(check_not_open(record_file));
+    const auto folder = record_file.parent_path();
+    if (::faccessat(AT_FDCWD, folder.empty() ? "." : folder.c_str(), W_OK, AT_EACCESS) != 0) {
+        return system_failure("folder " + folder.string(), errno);
+    }
+    return boost::outcome_v2::success();
+}
+
+Result<RecordContent> read_backup(const std::filesystem::path& backup) {
+    WF_TRY(const auto place, Workplace::make());
+    return copy_joined(backup, place.path() / "copy");
+}
+
+Result<std::optional<std::filesystem::path>> restore(const std::filesystem::path& backup,
+                                                     const std::filesystem::path& record_file,
+                                                     const Clock& clock) {
+    WF_CHECK(check_not_open(record_file));
+    WF_CHECK(finish_restore(record_file));
+    const auto waiting = waiting_copy(record_file, clock.wall_now());
+    const std::filesystem::path draft = waiting.string() + ".part";
+    const auto copied = copy_joined(backup, draft);
+    if (!copied) {
+        remove_with_journals(draft);
+        return copied.error();
+    }
+    WF_CHECK(sync(draft, item_of(backup)));
+    if (::rename(draft.c_str(), waiting.c_str()) != 0) {
+        const int problem = errno;
+        remove_with_journals(draft);
+        return system_failure("record file " + record_file.string(), problem);
+    }
+    WF_CHECK(sync(record_file.parent_path(), item_of(backup)));
+    return finish_restore(record_file);
+}
+
+}  // namespace wetfront

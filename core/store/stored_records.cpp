@@ -1,0 +1,155 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "store/stored_records.h"
+
+#include <utility>
+
+#include "store/journal.h"
+#include "store/removal.h"
+
+namespace wetfront::store_detail {
+namespace {
+
+/// A record's text as a document, once it is certain that it reads back as the same record.
+template <class Record>
+Result<nlohmann::json> document_of(const Record& record, const std::string& text, Parser<Record> parse) {
+    WF_TRY(const auto read_back, parse(text));
+    if (read_back != record) {
+        return bad_input("record", record.id.text, "a text of it is not UTF-8, or an id is malformed");
+    }
+    return nlohmann::json::parse(text);
+}
+
+Visit without_marks(Visit visit) {
+    visit.marks.clear();
+    return visit;
+}
+
+Result<void> check_may_follow(Statements& sql, const Head& present, const Visit& visit,
+                              const nlohmann::json& document) {
+    if (present.is_signed && document_at(sql, present.revision) != document) {
+        return bad_input("visit", visit.id.text,
+                         "it is signed and frozen; make a correction, a new visit that replaces it");
+    }
+    WF_TRY(const auto before, record_at(sql, present.revision, parse_visit));
+    if (before.house != visit.house || before.started != visit.started || before.replaces != visit.replaces) {
+        return bad_input("visit", visit.id.text,
+                         "a visit keeps its house, its start and the visit that it replaces");
+    }
+    return boost::outcome_v2::success();
+}
+
+/// Puts a record in place that may be there already, but only with the same content.
+template <class Record>
+Result<void> put_new(const Pen& pen, RecordKind kind, const Record& record, Parser<Record> parse) {
+    if (const auto head = head_of(pen.sql, kind, record.id)) {
+        WF_TRY(const auto there, record_at(pen.sql, head->revision, parse));
+        if (there != record) {
+            return bad_input(std::string{enum_name(kind)}, record.id.text,
+                             "it is in the record file with other content; nothing was added");
+        }
+        return boost::outcome_v2::success();
+    }
+    return put(pen, record);
+}
+
+}  // namespace
+
+Result<Head> need_head(Statements& sql, RecordKind kind, const Id& id) {
+    auto head = head_of(sql, kind, id);
+    if (!head) {
+        return bad_input(std::string{enum_name(kind)}, id.text,
+                         "there is none with this id in the record file");
+    }
+    return std::move(*head);
+}
+
+Result<void> check_open(Statements& sql, const Id& visit) {
+    WF_TRY(const auto head, need_head(sql, RecordKind::visit, visit));
+    if (head.is_signed) {
+        return bad_input("visit", visit.text, "it is signed and frozen: its marks stay as they are");
+    }
+    return boost::outcome_v2::success();
+}
+
+Result<VisitFile> visit_file_of(Statements& sql, const Id& id) {
+    WF_TRY(const auto head, need_head(sql, RecordKind::visit, id));
+    WF_TRY(auto visit, record_at(sql, head.revision, parse_visit));
+    visit.marks = marks_of(sql, id);
+    if (head.is_signed) {
+        WF_TRY(auto house, record_at(sql, head.house_revision, parse_house));
+        WF_TRY(auto farm, record_at(sql, head.farm_revision, parse_farm));
+        return VisitFile{std::move(farm), std::move(house), std::move(visit)};
+    }
+    WF_TRY(auto house, present(sql, RecordKind::house, visit.house, parse_house));
+    WF_TRY(auto farm, present(sql, RecordKind::farm, house.farm, parse_farm));
+    return VisitFile{std::move(farm), std::move(house), std::move(visit)};
+}
+
+Result<void> put(const Pen& pen, const Farm& farm, const Restored& restores) {
+    WF_TRY(const auto document, document_of(farm, farm_text(farm), parse_farm));
+    add_revision(pen, RecordKind::farm, farm.id, head_of(pen.sql, RecordKind::farm, farm.id), document,
+                 {.name = farm.name, .restores = restores});
+    return boost::outcome_v2::success();
+}
+
+Result<void> put(const Pen& pen, const House& house, const Restored& restores) {
+    WF_CHECK(need_head(pen.sql, RecordKind::farm, house.farm));
+    WF_TRY(const auto document, document_of(house, house_text(house), parse_house));
+    const auto before = head_of(pen.sql, RecordKind::house, house.id);
+    if (!before) {
+        WF_CHECK(check_not_removed(pen.sql, RecordKind::farm, house.farm));
+    }
+    add_revision(pen, RecordKind::house, house.id, before, document,
+                 {.name = house.name, .farm = house.farm, .restores = restores});
+    return boost::outcome_v2::success();
+}
+
+Result<void> put(const Pen& pen, const SettingTemplate& described) {
+    constexpr auto kind = RecordKind::setting_template;
+    WF_TRY(const auto document, document_of(described, template_text(described), parse_template));
+    add_revision(pen, kind, described.id, head_of(pen.sql, kind, described.id), document,
+                 {.name = described.name});
+    return boost::outcome_v2::success();
+}
+
+Result<void> put(const Pen& pen, const Visit& visit, const Restored& restores) {
+    WF_TRY(const auto document, document_of(without_marks(visit), visit_text(visit), parse_visit));
+    WF_TRY(const auto house_head, need_head(pen.sql, RecordKind::house, visit.house));
+    WF_TRY(const auto house, record_at(pen.sql, house_head.revision, parse_house));
+    WF_TRY(const auto farm_head, need_head(pen.sql, RecordKind::farm, house.farm));
+    const auto present = head_of(pen.sql, RecordKind::visit, visit.id);
+    if (present) {
+        WF_CHECK(check_may_follow(pen.sql, *present, visit, document));
+    } else {
+        WF_CHECK(check_not_removed(pen.sql, RecordKind::house, visit.house));
+    }
+    add_revision(pen, RecordKind::visit, visit.id, present, document,
+                 {.house = visit.house,
+                  .started = visit.started,
+                  .is_signed = visit.is_signed(),
+                  .replaces = visit.replaces,
+                  .house_revision = house_head.revision,
+                  .farm_revision = farm_head.revision,
+                  .restores = restores});
+    return boost::outcome_v2::success();
+}
+
+Result<void> put_new(const Pen& pen, const VisitFile& file) {
+    WF_CHECK(put_new(pen, RecordKind::farm, file.farm, parse_farm));
+    WF_CHECK(put_new(pen, RecordKind::house, file.house, parse_house));
+    const bool is_new = !head_of(pen.sql, RecordKind::visit, file.visit.id);
+    WF_CHECK(put_new(pen, RecordKind::visit, without_marks(file.visit), parse_visit));
+    if (!is_new) {
+        if (marks_of(pen.sql, file.visit.id) != file.visit.marks) {
+            return bad_input("visit", file.visit.id.text,
+                             "it is in the record file with other marks; nothing was added");
+        }
+        return boost::outcome_v2::success();
+    }
+    for (const auto& mark : file.visit.marks) {
+        WF_CHECK(add_mark(pen, file.visit.id, mark));
+    }
+    return boost::outcome_v2::success();
+}
+
+}  // namespace wetfront::store_detail

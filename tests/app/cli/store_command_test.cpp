@@ -1,0 +1,130 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <gtest/gtest.h>
+
+#include <iterator>
+
+#include "cli_run.h"
+#include "demo/demo.h"
+#include "store/store.h"
+
+namespace wetfront::test {
+namespace {
+
+constexpr std::string_view pdf = "%PDF-1.7 the sheet that was signed";
+
+class StoreOfficeTest : public testing::Test {
+protected:
+    StoreOfficeTest() {
+        auto store = Store::open(file_, clock_).value();
+        EXPECT_TRUE(fill_store(store));
+        EXPECT_TRUE(store.keep_sheet(example_visit().visit, pdf));
+        const auto houses = store.houses().value();
+        removed_ = houses.back().house.text;
+        removed_name_ = houses.back().house_name;
+        const auto gone = store.set_removed(RecordKind::house, houses.back().house, true);
+        EXPECT_TRUE(gone) << gone.error().text();
+    }
+    [[nodiscard]] CliRun store(std::vector<std::string> arguments) const {
+        arguments.insert(arguments.begin(), "store");
+        arguments.insert(arguments.end(), {"--store", file_});
+        return run(arguments);
+    }
+    [[nodiscard]] std::string bytes() const {
+        std::ifstream stream{file_, std::ios::binary};
+        return {std::istreambuf_iterator<char>{stream}, {}};
+    }
+
+    TemporaryFolder folder_;
+    FakeClock clock_;
+    std::string file_ = folder_.file("records.db");
+    std::string removed_;
+    std::string removed_name_;
+};
+
+TEST_F(StoreOfficeTest, verify_of_a_good_file_is_status_0_and_names_every_check) {
+    const auto before = bytes();
+    const auto result = store({"verify", "--json"});
+    EXPECT_EQ(result.status, 0) << result.err;
+    const auto json = result.json();
+    EXPECT_EQ(keys_of(json), (std::set<std::string>{"sound", "checks", "chains"}));
+    EXPECT_EQ(json.at("sound"), true);
+    std::string names;
+    for (const auto& check : json.at("checks")) {
+        names += check.at("check").get<std::string>() + " ";
+        EXPECT_GT(check.at("checked").get<int>(), 0) << check;
+        EXPECT_EQ(check.at("wrong"), 0) << check;
+        EXPECT_TRUE(check.at("first_wrong").is_null()) << check;
+    }
+    EXPECT_EQ(names, "file references numbers chain revisions marks sheets ");
+    EXPECT_EQ(json.at("chains").at(0).at("hash").get<std::string>().size(), 64U);
+    EXPECT_EQ(bytes(), before);
+    const auto text = store({"verify"});
+    EXPECT_EQ(text.status, 0);
+    EXPECT_NE(text.out.find("All of it is good"), std::string::npos) << text.out;
+}
+
+TEST_F(StoreOfficeTest, verify_of_a_changed_file_is_status_1_and_names_the_entry) {
+    auto changed = bytes();
+    const auto place = changed.find("sheet that was signed");
+    ASSERT_NE(place, std::string::npos);
+    changed[place] ^= 1;
+    std::ofstream{file_, std::ios::binary} << changed;
+    const auto result = store({"verify", "--json"});
+    EXPECT_EQ(result.status, 1);
+    const auto json = result.json();
+    EXPECT_EQ(json.at("sound"), false);
+    const auto& sheets = json.at("checks").at(6);
+    EXPECT_EQ(sheets.at("wrong"), 1);
+    EXPECT_GT(sheets.at("first_wrong").at("entry").get<int>(), 0);
+    EXPECT_NE(sheets.at("first_wrong").at("what").get<std::string>().find(example_visit().visit.id.text),
+              std::string::npos);
+    const auto text = store({"verify"}).out;
+    EXPECT_NE(text.find("first wrong in sheets: entry "), std::string::npos) << text;
+}
+
+TEST_F(StoreOfficeTest, a_noted_hash_is_asked_for_and_must_be_one) {
+    const auto noted = store({"verify", "--json"}).json().at("chains").at(0).at("hash").get<std::string>();
+    EXPECT_EQ(store({"verify", "--known", noted}).status, 0);
+    EXPECT_EQ(store({"verify", "--known", std::string(64, '0')}).status, 1);
+    expect_refused(store({"verify", "--known", "abc"}), "--known");
+}
+
+TEST_F(StoreOfficeTest, verify_of_what_cannot_be_read_is_status_3) {
+    EXPECT_EQ(run({"store", "verify", "--store", folder_.file("none.db")}).status, 3);
+    EXPECT_EQ(run({"store", "verify", "--store", folder_.with("notes", std::string(200, 'x'))}).status, 3);
+    expect_refused(run({"store", "verify"}), "--store");
+}
+
+TEST_F(StoreOfficeTest, a_kept_sheet_is_written_byte_for_byte) {
+    const auto id = example_visit().visit.id.text;
+    const auto out = folder_.file("sheet.pdf");
+    const auto result = store({"sheet", id, "-o", out, "--json"});
+    EXPECT_EQ(result.status, 0) << result.err;
+    std::ifstream stream{out, std::ios::binary};
+    EXPECT_EQ((std::string{std::istreambuf_iterator<char>{stream}, {}}), pdf);
+    const auto json = result.json();
+    EXPECT_EQ(json.at("bytes"), pdf.size());
+    // printf '%s' '%PDF-1.7 the sheet that was signed' | sha256sum
+    EXPECT_EQ(json.at("sha256"), "60fe5fae5e9ae2702c77a1fa17e4fb32b563b217a3d0c6a877194dc33d1d9985");
+    EXPECT_EQ(store({"sheet", id, "-o", folder_.file("no/such/folder.pdf")}).status, 3);
+    EXPECT_FALSE(std::filesystem::exists(folder_.file("sheet.pdf.new")));
+}
+
+TEST_F(StoreOfficeTest, a_visit_without_a_kept_sheet_gives_none) {
+    const auto open_visit = demo_visits().back().visit.id.text;
+    expect_refused(store({"sheet", open_visit, "-o", folder_.file("sheet.pdf")}), "no sheet was kept");
+    EXPECT_FALSE(std::filesystem::exists(folder_.file("sheet.pdf")));
+}
+
+TEST_F(StoreOfficeTest, what_was_removed_is_in_the_list_of_removed_and_not_in_the_other) {
+    EXPECT_EQ(store({"list"}).out.find(removed_), std::string::npos);
+    const auto text = store({"list", "--removed"}).out;
+    EXPECT_NE(text.find("house  " + removed_name_), std::string::npos) << text;
+    const auto json = store({"list", "--removed", "--json"}).json();
+    ASSERT_EQ(json.at("removed").size(), 1U);
+    EXPECT_EQ(json.at("removed")[0].at("kind"), "house");
+    EXPECT_EQ(json.at("removed")[0].at("id"), removed_);
+}
+
+}  // namespace
+}  // namespace wetfront::test
