@@ -120,7 +120,9 @@ StepState settings_found(VisitRecord& record) {
     for (const auto& timer : file.house.timers) {
         state.complete = state.complete && has_cycle(file.visit.found_of(timer.id), timer);
     }
-    const QString worst = worst_word(record.found_findings());
+    auto on_settings = record.found_findings();
+    std::erase_if(on_settings, [](const Finding& each) { return each.timer.empty(); });
+    const QString worst = worst_word(on_settings);
     state.summary = !worst.isEmpty() ? worst
                     : state.complete ? tr("nothing wrong found")
                                      : tr("not all entered");
