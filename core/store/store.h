@@ -12,6 +12,7 @@
 
 #include "base/clock.h"
 #include "base/ids.h"
+#include "records/field_change.h"
 #include "records/setting_template.h"
 #include "records/visit.h"
 #include "store/record_kind.h"
@@ -46,17 +47,6 @@ struct RemovedRecord {
     std::string name;                 ///< as it is now; of a visit, that of its house
     std::optional<WallTime> started;  ///< visits only
     WallTime removed_at;
-};
-
-/// One place of a record that an entry changed.
-struct FieldChange {
-    std::string
-        pointer;  ///< JSON pointer (RFC 6901) in the record's text: "/conditions/ph", "/banks/0/length"
-    std::string
-        before;  ///< as it stands in that text, JSON where it is more than one value; empty: not there
-    std::string after;
-
-    friend bool operator==(const FieldChange&, const FieldChange&) = default;
 };
 
 /// An entry that can be, or was, undone or redone. `before` and `after` are those of the entry, whichever way

@@ -206,17 +206,33 @@ Result<void> HouseViewModel::keep_or_restore(const House& before) {
     return result;
 }
 
-Result<void> HouseViewModel::refuse_if_timed(const Id& pump, const Id& bank, const std::string& name) const {
-    const auto uses = [&](const std::vector<Mark>& marks) {
-        return std::any_of(marks.begin(), marks.end(), [&](const Mark& mark) {
-            return (!pump.empty() && mark.pump == pump) || (!bank.empty() && mark.bank == bank);
-        });
-    };
+Result<std::vector<Visit>> HouseViewModel::all_visits() const {
     const auto& store = record_.context().store;
-    WF_TRY(const auto visits, store.visits_of(record_.file().house.id));
+    const auto& house = record_.file().house.id;
+    std::vector<Visit> all;
+    WF_TRY(const auto listed, store.visits_of(house));
+    for (const auto& summary : listed) {
+        WF_TRY(auto visit, store.visit(summary.visit));
+        all.push_back(std::move(visit));
+    }
+    WF_TRY(const auto removed, store.removed());
+    for (const auto& record : removed) {
+        if (record.kind == RecordKind::visit) {
+            WF_TRY(auto visit, store.visit(record.id));
+            if (visit.house == house) {
+                all.push_back(std::move(visit));
+            }
+        }
+    }
+    return all;
+}
+
+Result<void> HouseViewModel::refuse_if_timed(const Id& pump, const Id& bank, const std::string& name) const {
+    WF_TRY(const auto visits, all_visits());
     for (const auto& visit : visits) {
-        WF_TRY(const auto marks, store.marks_of(visit.visit));
-        if (uses(marks)) {
+        if (std::ranges::any_of(visit.marks, [&](const Mark& mark) {
+                return (!pump.empty() && mark.pump == pump) || (!bank.empty() && mark.bank == bank);
+            })) {
             return bad_input(name, "", "was timed on " + local_date(visit.started) + " and stays");
         }
     }
@@ -225,11 +241,9 @@ Result<void> HouseViewModel::refuse_if_timed(const Id& pump, const Id& bank, con
 
 Result<void> HouseViewModel::refuse_if_measured(const Id& pump, const Id& bank,
                                                 const std::string& name) const {
-    const auto& store = record_.context().store;
-    WF_TRY(const auto visits, store.visits_of(record_.file().house.id));
+    WF_TRY(const auto visits, all_visits());
     for (const auto& visit : visits) {
-        WF_TRY(const auto stored, store.visit(visit.visit));
-        if (stored.measured_flow(pump) != nullptr || stored.conditions_at(bank) != nullptr) {
+        if (visit.measured_flow(pump) != nullptr || visit.conditions_at(bank) != nullptr) {
             return bad_input(name, "", "was measured on " + local_date(visit.started) + " and stays");
         }
     }

@@ -42,6 +42,8 @@ private:
     [[nodiscard]] QString template_news(std::size_t row) const;
     [[nodiscard]] Result<void> take_over_template(std::size_t row);
     [[nodiscard]] Result<void> keep_or_restore(const House& before);
+    /// Of the house, with those that were removed: they can come back.
+    [[nodiscard]] Result<std::vector<Visit>> all_visits() const;
     [[nodiscard]] Result<void> refuse_if_timed(const Id& pump, const Id& bank, const std::string& name) const;
     [[nodiscard]] Result<void> refuse_if_measured(const Id& pump, const Id& bank,
                                                   const std::string& name) const;

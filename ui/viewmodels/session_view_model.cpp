@@ -41,7 +41,8 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
       demo_{demo},
       houses_{new HousesModel{context, this}},
       templates_{new TemplatesViewModel{context, template_folders_of_mine(), this}},
-      copies_{new CopiesViewModel{context, std::move(media), this}} {
+      copies_{new CopiesViewModel{context, std::move(media), this}},
+      removed_{new RemovedViewModel{context, this}} {
     if (preferences_.read(QStringLiteral("units")) == QStringLiteral("si")) {
         context_.formatter.set_units(UnitSystem::si);
     }
@@ -51,7 +52,10 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
     second_.setInterval(second_ms);
     connect(&awake_, &Awake::problem_changed, this, &SessionViewModel::awakeProblemChanged);
     connect(&second_, &QTimer::timeout, this, &SessionViewModel::follow_pumps);
-    failed(houses_->reload());
+    if (!failed(houses_->reload())) {
+        failed(removed_->reload());
+    }
+    connect(removed_, &RemovedViewModel::changed, this, &SessionViewModel::follow_removed);
 }
 
 SessionViewModel::~SessionViewModel() = default;
@@ -73,6 +77,7 @@ QString SessionViewModel::place() const {
     return described_          ? QStringLiteral("template")
            : at_templates_     ? QStringLiteral("templates")
            : at_copies_        ? QStringLiteral("copies")
+           : at_removed_       ? QStringLiteral("removed")
            : visit_            ? QStringLiteral("visit")
            : house_.id.empty() ? QStringLiteral("houses")
                                : QStringLiteral("house");
@@ -159,6 +164,7 @@ void SessionViewModel::openHouse(const QString& id) {
     auto house = context_.store.house(Id{id.toStdString()});
     if (!failed(house)) {
         house_ = std::move(house).value();
+        removed_->forget();
         emit placeChanged();
     }
 }
@@ -217,6 +223,7 @@ void SessionViewModel::show_visit(VisitFile file) {
         closing.release()->deleteLater();
     }
     auto known = known_before(file);
+    removed_->forget();
     house_ = file.house;
     visit_ = std::make_unique<VisitViewModel>(context_, presses_, paper_, std::move(file), std::move(known),
                                               nullptr);
@@ -313,8 +320,27 @@ std::function<QStringList()> SessionViewModel::template_folders_of_mine() const 
 void SessionViewModel::showTemplates() {
     if (!failed(templates_->reload())) {
         at_templates_ = true;
+        removed_->forget();
         emit placeChanged();
     }
+}
+
+void SessionViewModel::showRemoved() {
+    removed_->forget();
+    if (!failed(removed_->reload())) {
+        at_removed_ = true;
+        emit placeChanged();
+    }
+}
+
+void SessionViewModel::follow_removed() {
+    if (removed_->holds(RecordKind::house, house_.id)) {
+        house_ = House{};
+    }
+    if (!failed(houses_->reload()) && at_templates_) {
+        failed(templates_->reload());
+    }
+    emit placeChanged();
 }
 
 void SessionViewModel::showCopies() {
@@ -384,6 +410,7 @@ void SessionViewModel::leave() {
     if (copies_->busy()) {
         return;
     }
+    removed_->forget();
     if (at_copies_) {
         at_copies_ = false;
         emit placeChanged();
@@ -391,6 +418,11 @@ void SessionViewModel::leave() {
     }
     if (at_templates_) {
         go_back_from_templates();
+        return;
+    }
+    if (at_removed_) {
+        at_removed_ = false;
+        emit placeChanged();
         return;
     }
     if (!asks_before_leaving(false)) {

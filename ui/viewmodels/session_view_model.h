@@ -12,6 +12,7 @@
 #include "viewmodels/houses_model.h"
 #include "viewmodels/press_files.h"
 #include "viewmodels/pump_off.h"
+#include "viewmodels/removed_view_model.h"
 #include "viewmodels/template_view_model.h"
 #include "viewmodels/templates_view_model.h"
 #include "viewmodels/visit_view_model.h"
@@ -30,13 +31,15 @@ class SessionViewModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
-    Q_PROPERTY(QString place READ place NOTIFY
-                   placeChanged)  ///< "houses", "house", "visit", "templates", "template" or "copies"
+    Q_PROPERTY(QString place READ place NOTIFY placeChanged)  ///< "houses", "house", "visit", "templates",
+                                                              ///< "template", "copies" or "removed"
     Q_PROPERTY(wetfront::ui::CopiesViewModel* copies READ copies CONSTANT)
+    Q_PROPERTY(wetfront::ui::RemovedViewModel* removed READ removed CONSTANT)
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)  ///< the record file is only looked at
     Q_PROPERTY(wetfront::ui::HousesModel* houses READ houses CONSTANT)
     Q_PROPERTY(
         QVariantList farms READ farms NOTIFY placeChanged)  ///< {value, text}; the last one is a new farm
+    Q_PROPERTY(QString houseId READ houseId NOTIFY placeChanged)
     Q_PROPERTY(QString houseName READ houseName NOTIFY placeChanged)
     Q_PROPERTY(QString houseFarm READ houseFarm NOTIFY placeChanged)
     Q_PROPERTY(
@@ -71,8 +74,10 @@ public:
     [[nodiscard]] QString place() const;
     [[nodiscard]] HousesModel* houses() const { return houses_; }
     [[nodiscard]] CopiesViewModel* copies() const { return copies_; }
+    [[nodiscard]] RemovedViewModel* removed() const { return removed_; }
     [[nodiscard]] bool readOnly() const { return context_.store.mode() == OpenMode::read_only; }
     [[nodiscard]] QVariantList farms() const;
+    [[nodiscard]] QString houseId() const { return QString::fromStdString(house_.id.text); }
     [[nodiscard]] QString houseName() const { return QString::fromStdString(house_.name); }
     [[nodiscard]] QString houseFarm() const;
     [[nodiscard]] QVariantList houseBanks() const;
@@ -102,6 +107,8 @@ public:
     Q_INVOKABLE void showTemplates();
     /// To the copies of the records, from the houses or a house.
     Q_INVOKABLE void showCopies();
+    /// To what was taken out of the lists, from the houses.
+    Q_INVOKABLE void showRemoved();
     /// Goes back to the copy that was looked at: the program ends here and opens again on it (goBackAsked).
     /// Not while a pump is off for a test.
     Q_INVOKABLE void goBackToCopy();
@@ -150,6 +157,7 @@ private:
     void go_back();
     void show_template(SettingTemplate described);
     void go_back_from_templates();
+    void follow_removed();
     [[nodiscard]] std::function<QStringList()> template_folders_of_mine() const;
     [[nodiscard]] bool asks_before_leaving(bool closing);
     [[nodiscard]] std::vector<PumpOff> all_pumps_off() const;
@@ -173,6 +181,8 @@ private:
     bool at_templates_ = false;
     CopiesViewModel* copies_;
     bool at_copies_ = false;
+    RemovedViewModel* removed_;
+    bool at_removed_ = false;
     QString theme_ = QStringLiteral("sun");
     QString problem_;
     bool closing_ = false;

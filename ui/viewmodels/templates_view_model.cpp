@@ -124,8 +124,13 @@ QVariantMap TemplatesViewModel::offered() const {
     }
     map["lines"] = lines;
     const auto here = context_.store.setting_template(offered_->id);
+    const bool listed = std::ranges::any_of(
+        own_, [&](const QVariant& each) { return each.toMap()["id"] == qstring(offered_->id.text); });
     map["known"] =
-        here && here.value() == *offered_
+        here && !listed ? tr("This template was removed here and can be brought back from Removed at the "
+                             "houses. Adding it "
+                             "makes a second one.")
+        : here && here.value() == *offered_
             ? tr("This template is here already, just as it is in the file. Adding it makes a second one.")
         : is_here(*offered_) ? tr("This template is here already, but it is not the same as in the file. "
                                   "Adding it makes a second one; yours stays as it is.")

@@ -22,6 +22,10 @@ VisitRecord::VisitRecord(const Context& context, VisitFile file, QObject* parent
         retry_.setInterval(std::min(2 * retry_.interval(), last_retry_ms));
         store_waiting();
     });
+    take_in_named_templates();
+}
+
+void VisitRecord::take_in_named_templates() {
     for (auto& timer : file_.house.timers) {
         if (timer.template_id.empty() || timer.controller) {
             continue;
@@ -46,17 +50,51 @@ Result<void> VisitRecord::announce(Result<void> result) {
     return result;
 }
 
+Result<void> VisitRecord::announce_entry(Result<void> result) {
+    result = announce(std::move(result));
+    if (result) {
+        emit entries_changed();
+    }
+    return result;
+}
+
 Result<void> VisitRecord::save_farm() {
-    return announce(context_.store.save(file_.farm));
+    return announce_entry(context_.store.save(file_.farm));
 }
 Result<void> VisitRecord::save_house() {
-    return announce(context_.store.save(file_.house));
+    return announce_entry(context_.store.save(file_.house));
 }
 Result<void> VisitRecord::save_visit() {
-    return announce(context_.store.save(file_.visit));
+    return announce_entry(context_.store.save(file_.visit));
 }
 Result<void> VisitRecord::save_signed(std::string_view pdf) {
-    return announce(context_.store.keep_sheet(file_.visit, pdf));
+    return announce_entry(context_.store.keep_sheet(file_.visit, pdf));
+}
+
+Result<std::optional<UndoStep>> VisitRecord::undo() {
+    return turn(&Store::undo);
+}
+Result<std::optional<UndoStep>> VisitRecord::redo() {
+    return turn(&Store::redo);
+}
+
+Result<std::optional<UndoStep>> VisitRecord::turn(
+    Result<std::optional<UndoStep>> (Store::*way)(const Id& visit)) {
+    if (frozen()) {
+        return bad_input("visit", "", "nothing of it can be changed");
+    }
+    if (!waiting_.empty()) {
+        return bad_input("visit", "", "presses are not stored yet; they come first");
+    }
+    const auto again = [this, way]() -> Result<std::optional<UndoStep>> {
+        WF_TRY(auto step, (context_.store.*way)(file_.visit.id));
+        WF_TRY(file_, context_.store.visit_file(file_.visit.id));
+        take_in_named_templates();
+        return step;
+    };
+    auto step = again();
+    WF_CHECK(announce_entry(step ? Result<void>{boost::outcome_v2::success()} : Result<void>{step.error()}));
+    return step;
 }
 
 void VisitRecord::add_mark(Mark mark) {

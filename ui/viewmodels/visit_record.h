@@ -47,6 +47,11 @@ public:
     /// The visit with its signature, and its sheet with it.
     [[nodiscard]] Result<void> save_signed(std::string_view pdf);
 
+    /// Takes back the last entry of the visit, its house or its farm, or makes it again (Store::undo), and
+    /// reads all three anew. None: there is no such entry. Refused also while marks wait to be stored.
+    [[nodiscard]] Result<std::optional<UndoStep>> undo();
+    [[nodiscard]] Result<std::optional<UndoStep>> redo();
+
     // A press, and its undoing, goes into the journal before anything shows it. If that fails it is kept in
     // memory, counted as not stored, and tried again with the next one and by itself: after half a second,
     // then after twice as long each time, at most half a minute.
@@ -69,11 +74,15 @@ public:
 
 signals:
     void changed();
+    void entries_changed();  ///< after changed(), where it was not by a mark
     void marks_changed();
     void storage_problem_changed();
 
 private:
     Result<void> announce(Result<void> result);
+    Result<void> announce_entry(Result<void> result);
+    Result<std::optional<UndoStep>> turn(Result<std::optional<UndoStep>> (Store::*way)(const Id& visit));
+    void take_in_named_templates();
     void wait_with(std::optional<Mark> mark, const Id& id, bool undone);
     [[nodiscard]] Result<void> store_first_waiting();
     void forget_derived();

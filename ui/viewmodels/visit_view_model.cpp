@@ -27,6 +27,7 @@ VisitViewModel::VisitViewModel(const Context& context, const PressClock& presses
     : QObject{parent},
       record_{context, std::move(file), nullptr},
       steps_{new StepsModel{record_, this}},
+      entry_undo_{new EntryUndoViewModel{record_, this}},
       agreement_{new FormModel{context.formatter, this}},
       safety_checks_{new ChecklistModel{record_, Step::safety, this}},
       leaving_checks_{new ChecklistModel{record_, Step::before_leaving, this}},
@@ -105,6 +106,7 @@ QString VisitViewModel::writePresses(const QString& folder) const {
 
 void VisitViewModel::show_again() {
     emit record_.changed();
+    emit record_.entries_changed();
 }
 
 }  // namespace wetfront::ui

@@ -7,6 +7,7 @@
 #include "viewmodels/advice_view_model.h"
 #include "viewmodels/checklist_model.h"
 #include "viewmodels/conditions_view_model.h"
+#include "viewmodels/entry_undo_view_model.h"
 #include "viewmodels/house_view_model.h"
 #include "viewmodels/limits_view_model.h"
 #include "viewmodels/proof_view_model.h"
@@ -29,6 +30,7 @@ class VisitViewModel : public QObject {
     Q_PROPERTY(int step READ step WRITE goTo NOTIFY stepChanged)
     Q_PROPERTY(QString stepTitle READ stepTitle NOTIFY stepChanged)
     Q_PROPERTY(QString stepNote READ stepNote NOTIFY stepNoteChanged)  ///< its problem, or what was entered
+    Q_PROPERTY(wetfront::ui::EntryUndoViewModel* entryUndo READ entryUndo CONSTANT)
     Q_PROPERTY(wetfront::ui::FormModel* agreement READ agreement CONSTANT)
     Q_PROPERTY(wetfront::ui::ChecklistModel* safetyChecks READ safetyChecks CONSTANT)
     Q_PROPERTY(wetfront::ui::ChecklistModel* leavingChecks READ leavingChecks CONSTANT)
@@ -65,6 +67,7 @@ public:
     void goTo(int step);
     [[nodiscard]] QString stepTitle() const { return steps_->at(step_).title; }
     [[nodiscard]] QString stepNote() const;
+    [[nodiscard]] EntryUndoViewModel* entryUndo() const { return entry_undo_; }
     [[nodiscard]] FormModel* agreement() const { return agreement_; }
     [[nodiscard]] ChecklistModel* safetyChecks() const { return safety_checks_; }
     [[nodiscard]] ChecklistModel* leavingChecks() const { return leaving_checks_; }
@@ -100,6 +103,7 @@ signals:
 private:
     VisitRecord record_;
     StepsModel* steps_;
+    EntryUndoViewModel* entry_undo_;
     FormModel* agreement_;
     ChecklistModel* safety_checks_;
     ChecklistModel* leaving_checks_;

@@ -177,6 +177,19 @@ TEST_F(TemplateViewModelTest, problems_are_there_exactly_where_the_check_refuses
     }
 }
 
+TEST_F(TemplateViewModelTest, a_file_of_a_removed_template_says_that_it_can_be_brought_back) {
+    page_->writeTo(documents());
+    ASSERT_TRUE(store_.set_removed(RecordKind::setting_template, id_, true));
+    ASSERT_TRUE(templates_.reload());
+    templates_.lookForFiles();
+    EXPECT_EQ(templates_.lookAt(templates_.files().front()), QString{});
+    EXPECT_TRUE(templates_.offered()["known"].toString().contains(QStringLiteral("can be brought back")));
+    EXPECT_EQ(templates_.addOffered(), QString{});
+    const auto all = store_.setting_templates().value();
+    ASSERT_EQ(all.size(), 1U);
+    EXPECT_NE(all.front().id, id_);
+}
+
 TEST_F(TemplateViewModelTest, a_template_goes_to_a_file_and_comes_back_as_it_was) {
     EXPECT_EQ(enter("period", "label", "Round"), QString{});
     const QString said = page_->writeTo(documents());

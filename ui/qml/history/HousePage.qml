@@ -13,6 +13,18 @@ ScrollColumn {
     required property SessionViewModel session
     readonly property bool hasOpenVisit: session.houseVisits.length > 0 && !session.houseVisits[0].isSigned
 
+    function askToRemove(kind: string, record: string): void {
+        confirm.ask(Object.assign({
+            keepText: qsTr("Keep it"),
+            doText: qsTr("Remove it"),
+            warning: false,
+            act: () => session.removed.remove(kind, record)
+        }, session.removed.question(kind, record)));
+    }
+
+    ConfirmPanel {
+        id: confirm
+    }
     StyledText {
         text: page.session.houseName
         kind: "heading"
@@ -21,6 +33,13 @@ ScrollColumn {
     StyledText {
         text: page.session.houseFarm
         soft: true
+        Layout.fillWidth: true
+    }
+    UndoLine {
+        text: page.session.removed.outcome
+        undoable: page.session.removed.undoable
+        problem: page.session.removed.problem
+        onUndoAsked: page.session.removed.undo()
         Layout.fillWidth: true
     }
     RowLayout {
@@ -81,41 +100,58 @@ ScrollColumn {
         }
         Repeater {
             model: page.session.houseVisits
-            delegate: TouchTarget {
-                id: visitLine
+            delegate: RowLayout {
+                id: visitRow
                 required property var modelData
-                text: qsTr("Visit of %1").arg(modelData.title)
-                Accessible.role: Accessible.Button
-                Accessible.description: modelData.detail
-                onClicked: page.session.openVisit(modelData.id)
+                spacing: Theme.gap
                 Layout.fillWidth: true
-                background: Rectangle {
-                    color: visitLine.down ? Theme.waterTint : Theme.well
-                    radius: Theme.radius
-                    border.width: Theme.border
-                    border.color: Theme.line
+                TouchTarget {
+                    id: visitLine
+                    text: qsTr("Visit of %1").arg(visitRow.modelData.title)
+                    Accessible.role: Accessible.Button
+                    Accessible.description: visitRow.modelData.detail
+                    onClicked: page.session.openVisit(visitRow.modelData.id)
+                    Layout.fillWidth: true
+                    background: Rectangle {
+                        color: visitLine.down ? Theme.waterTint : Theme.well
+                        radius: Theme.radius
+                        border.width: Theme.border
+                        border.color: Theme.line
+                    }
+                    contentItem: RowLayout {
+                        spacing: Theme.space
+                        Pictogram {
+                            name: visitRow.modelData.isSigned ? "sheet" : "pencil"
+                            colour: Theme.water
+                        }
+                        StyledText {
+                            text: visitRow.modelData.title
+                            font.bold: true
+                        }
+                        StyledText {
+                            text: visitRow.modelData.detail
+                            soft: true
+                            Layout.fillWidth: true
+                        }
+                        Pictogram {
+                            name: "forward"
+                            colour: Theme.water
+                        }
+                    }
                 }
-                contentItem: RowLayout {
-                    spacing: Theme.space
-                    Pictogram {
-                        name: visitLine.modelData.isSigned ? "sheet" : "pencil"
-                        colour: Theme.water
-                    }
-                    StyledText {
-                        text: visitLine.modelData.title
-                        font.bold: true
-                    }
-                    StyledText {
-                        text: visitLine.modelData.detail
-                        soft: true
-                        Layout.fillWidth: true
-                    }
-                    Pictogram {
-                        name: "forward"
-                        colour: Theme.water
-                    }
+                ActionButton {
+                    visible: !page.session.readOnly
+                    pictogram: "bin"
+                    Accessible.name: qsTr("Remove the visit of %1").arg(visitRow.modelData.title)
+                    onClicked: page.askToRemove("visit", visitRow.modelData.id)
                 }
             }
         }
+    }
+    ActionButton {
+        visible: !page.session.readOnly
+        text: qsTr("Remove this house")
+        pictogram: "bin"
+        onClicked: page.askToRemove("house", page.session.houseId)
     }
 }

@@ -25,12 +25,25 @@ Item {
                 Layout.fillWidth: true
             }
             ActionButton {
+                visible: page.session.removed.records.length > 0
+                text: qsTr("Removed")
+                pictogram: "bin"
+                onClicked: page.session.showRemoved()
+            }
+            ActionButton {
                 visible: !page.session.readOnly
                 text: qsTr("New house")
                 pictogram: "plus"
                 kind: page.session.houses.count === 0 ? "primary" : "quiet"
                 onClicked: newHouse.ask()
             }
+        }
+        UndoLine {
+            text: page.session.removed.outcome
+            undoable: page.session.removed.undoable
+            problem: page.session.removed.problem
+            onUndoAsked: page.session.removed.undo()
+            Layout.fillWidth: true
         }
         ErrorLine {
             text: page.session.copies.problem

@@ -12,6 +12,18 @@ Item {
     required property SessionViewModel session
     readonly property TemplatesViewModel templates: session.templates
 
+    function askToRemove(record: string): void {
+        confirm.ask(Object.assign({
+            keepText: qsTr("Keep it"),
+            doText: qsTr("Remove it"),
+            warning: false,
+            act: () => session.removed.remove("template", record)
+        }, session.removed.question("template", record)));
+    }
+
+    ConfirmPanel {
+        id: confirm
+    }
     ScrollColumn {
         anchors.fill: parent
 
@@ -23,6 +35,13 @@ Item {
         StyledText {
             text: qsTr("Describe a controller once: which settings it has, what it calls them, and which steps it can hold. Advice then comes in its words and steps.")
             soft: true
+            Layout.fillWidth: true
+        }
+        UndoLine {
+            text: page.session.removed.outcome
+            undoable: page.session.removed.undoable
+            problem: page.session.removed.problem
+            onUndoAsked: page.session.removed.undo()
             Layout.fillWidth: true
         }
         StyledText {
@@ -46,6 +65,12 @@ Item {
                     pictogram: "plus"
                     Accessible.name: qsTr("Make one from %1").arg(ownCard.title)
                     onClicked: page.session.makeTemplate(ownCard.modelData.id)
+                }
+                ActionButton {
+                    text: qsTr("Remove")
+                    pictogram: "bin"
+                    Accessible.name: qsTr("Remove %1").arg(ownCard.title)
+                    onClicked: page.askToRemove(ownCard.modelData.id)
                 }
             }
         }

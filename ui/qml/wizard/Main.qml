@@ -73,6 +73,10 @@ Window {
             page.setSource("qrc:/qt/qml/Wetfront/Preferences/CopiesPage.qml", {
                 session: session
             });
+        else if (place === "removed")
+            page.setSource("qrc:/qt/qml/Wetfront/History/RemovedPage.qml", {
+                session: session
+            });
         else
             page.setSource(place === "house" ? "qrc:/qt/qml/Wetfront/History/HousePage.qml" : "qrc:/qt/qml/Wetfront/History/HousesPage.qml", {
                 session: session
@@ -86,8 +90,12 @@ Window {
             return qsTr("Setting template: %1").arg(session.described?.name ?? "");
         if (place === "copies")
             return qsTr("Copies of the records");
+        if (place === "removed")
+            return qsTr("Removed: out of sight, and kept");
         if (visit === null)
             return place === "house" ? qsTr("%1: its banks and visits").arg(session.houseName) : qsTr("Choose a house");
+        if (visit.entryUndo.outcome.length > 0)
+            return visit.entryUndo.outcome;
         if (timing)
             return visit.stopwatch.instruction;
         return proving ? visit.proof.instruction : qsTr("%1, %2: %3").arg(visit.houseName).arg(visit.stepTitle).arg(visit.stepNote);
@@ -105,6 +113,12 @@ Window {
             onBackAsked: window.session.leave()
             Layout.fillWidth: true
 
+            // On the pages where presses have an undo of their own, this one says that it is another.
+            EntryUndo {
+                visible: window.place === "visit" && undo !== null && undo.offered && window.width > window.height
+                undo: window.visit?.entryUndo ?? null
+                named: window.timing || window.proving
+            }
             ActionButton {
                 pictogram: window.session.theme === "night" ? "moon" : window.session.theme === "shade" ? "shade" : "sun"
                 Accessible.name: qsTr("Units and light")

@@ -4,6 +4,7 @@ import QtQuick
 import QtQuick.Layouts
 import Wetfront.Controls
 import Wetfront.Sheet
+import Wetfront.Theme
 import Wetfront.ViewModels
 
 // The wizard: its steps at the side (on top in portrait), in any order, and the step one is at.
@@ -30,13 +31,25 @@ FocusScope {
         columnSpacing: 0
         rowSpacing: 0
 
-        StepTabs {
-            model: page.visit.steps
-            current: page.visit.step
-            vertical: page.width > page.height
-            onChosen: index => page.visit.step = index
+        RowLayout {
+            spacing: 0
             Layout.fillWidth: page.width <= page.height
             Layout.fillHeight: page.width > page.height
+            StepTabs {
+                model: page.visit.steps
+                current: page.visit.step
+                vertical: page.width > page.height
+                onChosen: index => page.visit.step = index
+                Layout.fillWidth: page.width <= page.height
+                Layout.fillHeight: page.width > page.height
+            }
+            // In landscape they are in the line on top, which has no room for them here.
+            EntryUndo {
+                visible: page.Window.width <= page.Window.height && undo !== null && undo.offered
+                undo: page.visit.entryUndo
+                named: false
+                Layout.margins: Theme.gap
+            }
         }
         // Only the step that one is at exists.
         Item {

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "sheet/change_words.h"
+
+#include <gtest/gtest.h>
+
+#include "rules/checklists.h"
+#include "support/visit_builder.h"
+
+namespace wetfront::test {
+namespace {
+
+/// Of a house with two banks on one timer.
+class ChangeWordsTest : public testing::Test {
+protected:
+    [[nodiscard]] std::string visit(const std::vector<FieldChange>& changes) {
+        return in_english(change_words(file_, changed_places(file_.visit, changes), "Visit"), UnitSystem::us);
+    }
+    [[nodiscard]] std::string house(const std::vector<FieldChange>& changes) {
+        return in_english(change_words(file_, changed_places(file_.house, changes), "House"), UnitSystem::us);
+    }
+
+    VisitFile file_ = VisitBuilder{2}.file();
+};
+
+TEST_F(ChangeWordsTest, a_value_goes_back_to_another_in_the_readers_units) {
+    EXPECT_EQ(visit({{"/conditions/outside_dry_bulb", "35degC", "30degC"}}),
+              "Outside temperature, 95 °F back to 86 °F");
+    EXPECT_EQ(visit({{"/conditions/ph", "7.2", "7.4"}}), "pH of the make-up water, 7.2 back to 7.4");
+}
+
+TEST_F(ChangeWordsTest, a_setting_names_its_timer_and_whether_it_was_found_or_left) {
+    file_.visit.found = {TimerSettings{}};
+    file_.visit.found.front().timer = file_.house.timers.front().id;
+    const auto timer = file_.house.timers.front().name;
+    EXPECT_EQ(visit({{"/found/0/period", "5min", "6min"}}),
+              "Period of " + timer + " as found, 5 min back to 6 min");
+    EXPECT_EQ(visit({{"/found/0/trim_rows/1/change", "5s", "10s"}}),
+              timer + " as found, Trim rows 2: On-time changes by, 5 s back to 10 s");
+    EXPECT_EQ(visit({{"/left", R"([{"timer":"timer-1","rinse_at":"21:00"}])", ""}}),
+              "Rinse time of " + timer + " as left, 21:00 taken out");
+}
+
+TEST_F(ChangeWordsTest, what_was_new_is_taken_out_and_what_was_taken_out_comes_back) {
+    EXPECT_EQ(visit({{"/conditions/house_humidity", "60%", ""}}), "House relative humidity, 60% taken out");
+    EXPECT_EQ(house({{"/banks/2", "", R"({"id":"b","name":"Bank 3","pump":"pump-1"})"}}),
+              "Pad banks, Bank 3 put back in");
+}
+
+TEST_F(ChangeWordsTest, a_part_is_called_by_its_name_and_a_choice_by_its_words) {
+    EXPECT_EQ(house({{"/banks/1/pump_end", "left", "right"}}),
+              file_.house.banks[1].name + ": Pump at the, left back to right");
+    EXPECT_EQ(house({{"/timers/0/pumps/1", "pump-1", ""}}),
+              file_.house.timers[0].name + ": Switches, " + file_.house.pumps[0].name + " taken out");
+    EXPECT_EQ(house({{"/pumps/0/name", "Sump pump", "Pump 1"}}), "Pump, Sump pump back to Pump 1");
+}
+
+TEST_F(ChangeWordsTest, a_tick_is_called_by_its_line) {
+    const auto& line = checklist(Step::safety).front();
+    file_.visit.ticks = {{std::string{line.id}, true, {}}};
+    EXPECT_EQ(visit({{"/ticks/0/done", "true", "false"}}),
+              in_english(line.text, UnitSystem::us) + ": not ticked any more");
+}
+
+TEST_F(ChangeWordsTest, an_item_that_goes_is_told_before_what_hangs_on_it) {
+    EXPECT_EQ(
+        house({{"/timers/0/pumps/1", "pump-2", ""}, {"/pumps/1", R"({"id":"pump-2","name":"Pump 2"})", ""}}),
+        "Pumps, Pump 2 taken out; other places: 1");
+}
+
+TEST_F(ChangeWordsTest, what_cannot_be_said_well_is_counted) {
+    EXPECT_EQ(visit({{"/conditions/ph", "7", ""},
+                     {"/conditions/hardness", "100ppm", ""},
+                     {"/conditions/sump_ph", "7", ""},
+                     {"/conditions/barometer", "100kPa", ""}}),
+              "Visit, changed places: 4");
+    EXPECT_EQ(visit({{"/persons/0/name", "Jo", "Kim"}, {"/persons/1", R"({"name":"Kim"})", ""}}),
+              "Persons, changed places: 2");
+    EXPECT_EQ(visit({{"/set_aside/0/end_mark", "mark-1", "mark-2"}}), "Visit, changed places: 1");
+    EXPECT_EQ(house({}), "House");
+}
+
+TEST_F(ChangeWordsTest, a_long_text_is_shortened) {
+    const std::string text(300, 'a');
+    EXPECT_LT(visit({{"/open_points/0", text, ""}}).size(), 120U);
+}
+
+}  // namespace
+}  // namespace wetfront::test

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+import QtQuick
+import QtQuick.Layouts
+import Wetfront.Controls
+import Wetfront.Theme
+import Wetfront.ViewModels
+
+// Takes entries back and makes them again, whichever step they were made on. A touch leaves the keyboard where it is:
+// on the pages where it marks, the next key must mark.
+RowLayout {
+    id: controls
+
+    required property EntryUndoViewModel undo
+    required property bool named
+    readonly property string undoText: undo?.undoText ?? ""
+    readonly property string redoText: undo?.redoText ?? ""
+
+    spacing: Theme.gap
+
+    ActionButton {
+        enabled: controls.undoText.length > 0
+        text: controls.named ? qsTr("Entry") : ""
+        pictogram: "undo"
+        focusPolicy: Qt.TabFocus
+        Accessible.name: enabled ? controls.undoText : qsTr("No entry to undo")
+        onClicked: controls.undo.undo()
+    }
+    ActionButton {
+        enabled: controls.redoText.length > 0
+        pictogram: "redo"
+        focusPolicy: Qt.TabFocus
+        Accessible.name: enabled ? controls.redoText : qsTr("No entry to redo")
+        onClicked: controls.undo.redo()
+    }
+}
