@@ -215,12 +215,16 @@ std::optional<VisitFile> SessionViewModel::latest_before(const VisitFile& file) 
     return std::nullopt;
 }
 
+template <class ViewModel>
+void SessionViewModel::take_down(std::unique_ptr<ViewModel> closing) {
+    emit placeChanged();  // takes down the views that are bound to it
+    closing.release()->deleteLater();
+}
+
 void SessionViewModel::show_visit(VisitFile file) {
     if (visit_) {
-        // Views still bound to it are taken down by the place change first.
-        auto closing = std::move(visit_);
-        emit placeChanged();
-        closing.release()->deleteLater();
+        visit_->close();
+        take_down(std::move(visit_));
     }
     auto known = known_before(file);
     removed_->forget();
@@ -392,11 +396,8 @@ void SessionViewModel::show_template(SettingTemplate described) {
 void SessionViewModel::go_back_from_templates() {
     set_problem({});
     if (described_) {
-        // Its page is taken down by the place change first.
-        auto closing = std::move(described_);
         failed(templates_->reload());
-        emit placeChanged();
-        closing.release()->deleteLater();
+        take_down(std::move(described_));
         return;
     }
     at_templates_ = false;
@@ -485,15 +486,14 @@ void SessionViewModel::leaveAnyway(bool closing) {
 
 void SessionViewModel::go_back() {
     if (visit_) {
-        // Views still bound to the visit are taken down by the place change first.
+        visit_->close();
         auto closing = std::move(visit_);
         const auto off = pumps_off(closing->file(), context_.clock);
         off_elsewhere_.insert(off_elsewhere_.end(), off.begin(), off.end());
         const auto running = context_.store.visit_with_running_stopwatch();
         timed_elsewhere_ = running && running.value().has_value();
         follow_pumps();
-        emit placeChanged();
-        closing.release()->deleteLater();
+        take_down(std::move(closing));
         return;
     }
     house_ = House{};

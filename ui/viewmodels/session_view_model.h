@@ -153,6 +153,8 @@ private:
     template <class T>
     bool failed(const Result<T>& result);
     void set_problem(const QString& problem);
+    template <class ViewModel>
+    void take_down(std::unique_ptr<ViewModel> closing);
     void show_visit(VisitFile file);
     void go_back();
     void show_template(SettingTemplate described);

@@ -119,30 +119,42 @@ void VisitRecord::wait_with(std::optional<Mark> mark, const Id& id, bool undone)
     emit changed();
 }
 
-Result<void> VisitRecord::store_first_waiting() {
-    const auto& first = waiting_.front();
-    return first.mark ? context_.store.add_mark(file_.visit.id, *first.mark)
-                      : context_.store.set_undone(first.id, first.undone);
+Result<void> VisitRecord::store_one(const Waiting& waiting) {
+    return waiting.mark ? context_.store.add_mark(file_.visit.id, *waiting.mark)
+                        : context_.store.set_undone(waiting.id, waiting.undone);
 }
 
 void VisitRecord::store_waiting() {
     const bool was_shown = !storage_problem_.isEmpty();
-    while (!waiting_.empty()) {
-        if (const auto stored = store_first_waiting(); !stored) {
-            retry_.start();
-            set_storage_problem(QString::fromStdString(stored.error().text()));
+    QString problem;
+    for (auto next = waiting_.begin(); next != waiting_.end();) {
+        const auto stored = store_one(*next);
+        if (stored) {
+            next = waiting_.erase(next);
+            continue;
+        }
+        problem = QString::fromStdString(stored.error().text());
+        if (stored.error().kind == Error::Kind::storage) {
             break;
         }
-        waiting_.pop_front();
+        ++next;  // that one is refused for what it is; it must not hold up those behind it
     }
+    set_storage_problem(problem);
     if (waiting_.empty()) {
         retry_.stop();
         retry_.setInterval(first_retry_ms);
-        set_storage_problem({});
+    } else {
+        retry_.start();
     }
     if (was_shown && !storage_problem_.isEmpty()) {  // how many wait is shown too
         emit storage_problem_changed();
     }
+}
+
+void VisitRecord::close() {
+    store_waiting();
+    waiting_.clear();
+    retry_.stop();
 }
 
 Result<QString> VisitRecord::write_presses(const QString& folder) const {

@@ -58,6 +58,8 @@ public:
     void add_mark(Mark mark);
     void set_undone(const Id& mark, bool undone);
     void store_waiting();
+    /// Tries once more to store what waits and then lets go of it and of the store: the visit is left.
+    void close();
     [[nodiscard]] int presses_not_stored() const { return static_cast<int>(waiting_.size()); }
     /// Writes the visit's presses, stored and not, into a file in that folder (made if it is not there),
     /// readable by its owner alone, and reads it back; returns its path. They go on waiting for the record
@@ -83,8 +85,9 @@ private:
     Result<void> announce_entry(Result<void> result);
     Result<std::optional<UndoStep>> turn(Result<std::optional<UndoStep>> (Store::*way)(const Id& visit));
     void take_in_named_templates();
+    struct Waiting;
+    [[nodiscard]] Result<void> store_one(const Waiting& waiting);
     void wait_with(std::optional<Mark> mark, const Id& id, bool undone);
-    [[nodiscard]] Result<void> store_first_waiting();
     void forget_derived();
     void set_storage_problem(const QString& problem);
 

@@ -85,6 +85,7 @@ public:
     [[nodiscard]] QString storageProblem() const;
     [[nodiscard]] const VisitFile& file() const { return record_.file(); }
     /// Presses that are only on screen yet.
+    void close() { record_.close(); }  ///< the visit is left
     [[nodiscard]] bool waits_for_storage() const { return record_.presses_not_stored() > 0; }
 
     Q_INVOKABLE void storeNow() { record_.store_waiting(); }

@@ -101,6 +101,33 @@ TEST_F(VisitRecordTest, a_press_whose_fate_was_unknown_goes_in_once) {
     EXPECT_EQ(stored().marks.size(), 1U);
 }
 
+TEST_F(VisitRecordTest, a_press_that_the_record_refuses_holds_up_no_other) {
+    Mark unknown;
+    unknown.id = store_.new_id();
+    record_.visit().marks.push_back(unknown);
+    record_.set_undone(unknown.id, true);
+    ASSERT_EQ(record_.presses_not_stored(), 1);
+    const auto pressed = press();
+    EXPECT_EQ(ids_of(stored().marks), std::vector{pressed.id});
+    EXPECT_EQ(record_.presses_not_stored(), 1);
+    EXPECT_FALSE(record_.storage_problem().isEmpty());
+}
+
+TEST_F(VisitRecordTest, leaving_tries_once_more_to_store_what_waits) {
+    press_with_a_full_disk();
+    record_.close();
+    EXPECT_EQ(stored().marks.size(), 3U);
+}
+
+TEST_F(VisitRecordTest, nothing_is_tried_again_once_the_visit_is_left) {
+    press_with_a_full_disk();
+    {
+        const test::FullDisk full{0};
+        record_.close();
+    }
+    EXPECT_FALSE(QTest::qWaitFor([this] { return stored().marks.size() > 1; }, 1200));
+}
+
 class PressFilesTest : public VisitRecordTest {
 protected:
     QString elsewhere_ = folder_.filePath(QStringLiteral("elsewhere"));
