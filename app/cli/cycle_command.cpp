@@ -150,7 +150,7 @@ void add_cycle(CLI::App& app, const Common& common, Work& chosen) {
     time("--uncertainty", options->uncertainty,
          "added to the need as it stands (default: assumed from the readings)");
     time("--resolution", options->resolution, "smallest step of the timer (default 1 s)");
-    command->add_option("--margin", options->margin, "water margin, 1 or more (default 1.25, assumed)")
+    command->add_option("--margin", options->margin, "water margin, 1 to 10 (default 1.25, assumed)")
         ->type_name("M");
     time("--rest", options->rest, "shortest time that the pump stays off (default 60 s, assumed)");
     command->footer("Example: wetfront-cli cycle --fill 45s --wet-through 75s --dry-out 10min");

@@ -2,6 +2,7 @@
 #include <ostream>
 
 #include "cli/json_output.h"
+#include "cli/store_parts.h"
 #include "cli/visit_source.h"
 #include "store/backup.h"
 

@@ -11,7 +11,7 @@ namespace wetfront {
 
 /// Deepest nesting that is read; a visit file has seven levels.
 constexpr std::size_t most_levels = 12;
-/// Most keys of one object; the largest record has under twenty.
+/// Most keys of one object; the largest record, the limits, has 21.
 constexpr std::size_t most_keys = 64;
 
 /// One JSON document as a tree. Refuses what is larger than most_file_bytes, not UTF-8, not JSON (named by

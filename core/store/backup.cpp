@@ -71,7 +71,8 @@ std::vector<Backup> backups_in(const std::filesystem::path& folder,
     std::error_code none;
     for (const auto& entry : std::filesystem::directory_iterator{folder, none}) {
         const auto backup = store_detail::as_backup(entry.path(), record_file);
-        if (backup && entry.is_regular_file(none)) {
+        // A link on a stick must not choose a file of this machine.
+        if (backup && std::filesystem::is_regular_file(entry.symlink_status(none))) {
             all.push_back(*backup);
         }
     }

@@ -64,7 +64,8 @@ Error system_failure(const std::string& item, int number) {
         case EACCES:
         case EPERM:
             return storage_error(item, "no permission to write there",
-                                 "it can be viewed read-only; to write, choose a folder of your own");
+                                 "it can be viewed read-only; to write, start with --store and a file in a "
+                                 "folder of your own");
         default:
             // Not strerror(), which speaks the machine's language.
             return storage_error(item, strerrordesc_np(number),

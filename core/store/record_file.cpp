@@ -138,7 +138,8 @@ Result<SQLite::Database> open_to_read(const std::filesystem::path& file, std::sp
 Result<void> check_is_ours(const std::filesystem::path& file, const std::string& item) {
     const auto not_ours = [&](std::string_view what) {
         return storage_error(item, what,
-                             "it was not touched; choose a record file of this program or a new name");
+                             "it was not touched; put a record file of this program in its place, move it "
+                             "away to begin anew, or start with --store and another name");
     };
     std::error_code ignored;
     if (!std::filesystem::is_regular_file(file, ignored)) {
@@ -150,7 +151,7 @@ Result<void> check_is_ours(const std::filesystem::path& file, const std::string&
         if (problem == EACCES) {
             return storage_error(
                 item, "no permission to read it",
-                "it was not touched; ask its owner for a copy, or choose a file of your own");
+                "it was not touched; ask its owner for a copy, or start with --store and a file of your own");
         }
         return system_failure(item, problem);
     }

@@ -61,7 +61,7 @@ private:
     std::map<std::string, std::unique_ptr<SQLite::Statement>> kept_;
 };
 
-/// Binds values one after the other; none becomes NULL.
+/// Binds values one after the other.
 class Binder {
 public:
     explicit Binder(SQLite::Statement& statement) : statement_{statement} {}
@@ -71,16 +71,7 @@ public:
     Binder& operator()(const Id& id) { return bound(id.text); }
     Binder& operator()(std::int64_t number) { return bound(number); }
     Binder& operator()(int number) { return bound(number); }
-    Binder& operator()(bool flag) { return bound(flag ? 1 : 0); }
     Binder& operator()(WallTime time) { return (*this)(time.unix_ms)(time.utc_offset_minutes); }
-    template <class T>
-    Binder& operator()(const std::optional<T>& value) {
-        return value ? (*this)(*value) : null();
-    }
-    Binder& null() {
-        statement_.bind(next_++);
-        return *this;
-    }
 
 private:
     template <class T>

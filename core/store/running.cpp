@@ -49,11 +49,10 @@ Result<bool> stopwatch_runs(Statements& sql, const Id& visit, const Clock& clock
     WF_TRY(const auto head, need_head(sql, RecordKind::visit, visit));
     WF_TRY(const auto house, present(sql, RecordKind::house, head.house, parse_house));
     return std::any_of(states.begin(), states.end(), [&](const PumpState& state) {
+        const auto* pump = house.pump(state.pump);
         std::vector<Id> banks;
-        for (const auto& bank : house.banks) {
-            if (bank.pump == state.pump) {
-                banks.push_back(bank.id);
-            }
+        for (const auto* bank : pump != nullptr ? house.banks_of(*pump) : std::vector<const PadBank*>{}) {
+            banks.push_back(bank->id);
         }
         return is_being_timed(state, banks);
     });

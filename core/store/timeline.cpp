@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "store/timeline.h"
 
+#include <map>
 #include <set>
 #include <utility>
 
@@ -34,16 +35,25 @@ std::string shown(const json& document, const json::json_pointer& place) {
     return value.is_string() ? value.get<std::string>() : value.dump();
 }
 
-/// A patch writes "-" for behind the last item of a list.
-std::string without_dash(std::string path, const json& after) {
-    if (path.ends_with("/-")) {
-        path.pop_back();
-        path.pop_back();
-        const json::json_pointer list{path};
-        path += "/" + std::to_string(after.contains(list) ? after.at(list).size() - 1 : 0);
+/// The places that a patch names. It writes "-" for behind the last item of a list, once for each item there.
+class PatchPlaces {
+public:
+    explicit PatchPlaces(const json& before) : before_{before} {}
+
+    std::string next(std::string path) {
+        if (path.ends_with("/-")) {
+            path.resize(path.size() - 2);
+            const json::json_pointer list{path};
+            const auto had = before_.contains(list) ? before_.at(list).size() : 0;
+            path += "/" + std::to_string(had + appended_[path]++);
+        }
+        return path;
     }
-    return path;
-}
+
+private:
+    const json& before_;
+    std::map<std::string, std::size_t> appended_;
+};
 
 }  // namespace
 
@@ -75,8 +85,9 @@ UndoStep described(Statements& sql, const TimelineStep& step) {
     const json after = document_at(sql, step.to);
     UndoStep told{step.kind, step.record, step.at, {}};
     std::set<std::string> seen;
+    PatchPlaces places{before};
     for (const auto& change : json::diff(before, after)) {
-        const auto path = without_dash(change.at("path").get<std::string>(), after);
+        const auto path = places.next(change.at("path").get<std::string>());
         if (seen.insert(path).second) {
             const json::json_pointer place{path};
             told.changes.push_back({path, shown(before, place), shown(after, place)});

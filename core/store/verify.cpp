@@ -259,6 +259,12 @@ Result<StoreVerdict> verify_store(const std::filesystem::path& file, const Clock
                                   const std::optional<std::string>& known) {
     WF_TRY(auto opened, store_detail::RecordFile::open(file, clock, OpenMode::read_only));
     return store_detail::guarded(opened.item(), [&]() -> Result<StoreVerdict> {
+        // What a newer one keeps in tables of its own would look like content that is missing.
+        if (store_detail::schema_version(opened.database()) >
+            static_cast<int>(store_detail::released_migrations().size())) {
+            return storage_error(opened.item(), "it was written by a newer version of this program",
+                                 "update this program, then verify again");
+        }
         Statements sql{opened.database()};
         StoreVerdict verdict;
         verdict.checks = {check_file(sql),      check_references(sql), check_numbers(sql), check_chain(sql),

@@ -2,19 +2,15 @@
 #include "viewmodels/template_files.h"
 
 #include <QDir>
-#include <QFileInfo>
-#include <QSaveFile>
 
 #include "records/record_text.h"
+#include "viewmodels/carried_file.h"
 #include "viewmodels/media.h"
 
 namespace wetfront::ui {
 namespace {
 
-Error not_written(const QString& path, const QString& cause) {
-    return storage_error(path.toStdString() + " is not written", cause.toStdString(),
-                         "the template is kept in Wetfront; choose another place or make room");
-}
+constexpr const char* way_out = "the template is kept in Wetfront; choose another place or make room";
 
 QString file_name(const std::string& name, int number) {
     QString part;
@@ -34,11 +30,7 @@ QStringList template_folders(const QString& documents) {
 QStringList files_that_may_be_templates(const QStringList& folders) {
     QStringList files;
     for (const auto& folder : folders) {
-        const QDir dir{folder};
-        for (const auto& name :
-             dir.entryList({QStringLiteral("*.json")}, QDir::Files | QDir::NoSymLinks, QDir::Name)) {
-            files.append(dir.filePath(name));
-        }
+        files.append(carried_files(folder, QStringLiteral("*.json")));
     }
     return files;
 }
@@ -46,13 +38,12 @@ QStringList files_that_may_be_templates(const QStringList& folders) {
 Result<QString> write_template(const SettingTemplate& described, const QString& folder) {
     WF_CHECK(check_template(described, "template"));
     if (!QDir{}.mkpath(folder)) {
-        return not_written(folder, QStringLiteral("the folder cannot be made"));
+        return storage_error(folder.toStdString(), "the folder cannot be made", way_out);
     }
     QString path;
     for (int number = 1;; ++number) {
         path = QDir{folder}.filePath(file_name(described.name, number));
-        const QFileInfo taken{path};
-        if (!taken.exists() && !taken.isSymLink()) {
+        if (!is_taken(path)) {
             break;
         }
         const auto there = read_template(path);
@@ -60,25 +51,15 @@ Result<QString> write_template(const SettingTemplate& described, const QString& 
             break;
         }
     }
-    QSaveFile file{path};
-    const auto text = QByteArray::fromStdString(template_file_text(described));
-    if (!file.open(QIODevice::WriteOnly) || file.write(text) != text.size() || !file.commit()) {
-        return not_written(path, file.errorString());
-    }
+    constexpr auto everyone_reads =
+        QFileDevice::ReadOwner | QFileDevice::WriteOwner | QFileDevice::ReadGroup | QFileDevice::ReadOther;
+    WF_CHECK(write_carried(path, QByteArray::fromStdString(template_file_text(described)), everyone_reads,
+                           way_out));
     return path;
 }
 
 Result<SettingTemplate> read_template(const QString& file) {
-    // A stick from elsewhere must not choose which file of this machine is opened, or written through a link.
-    if (QFileInfo{file}.isSymLink()) {
-        return bad_input(file.toStdString(), "a link to another file", "choose the file itself");
-    }
-    QFile opened{file};
-    if (!opened.open(QIODevice::ReadOnly)) {
-        return bad_input(file.toStdString(), opened.errorString().toStdString(),
-                         "choose a file that can be read");
-    }
-    const auto text = opened.read(static_cast<qint64>(most_file_bytes) + 1);
+    WF_TRY(const auto text, read_carried(file));
     return parse_template_file({text.constData(), static_cast<std::size_t>(text.size())});
 }
 

@@ -69,6 +69,15 @@ TEST_F(BackupTest, a_backup_is_one_file_for_its_owner_only_named_by_day_and_cloc
     EXPECT_EQ(std::distance(begin(std::filesystem::directory_iterator{copies()}), {}), 1);
 }
 
+TEST_F(BackupTest, a_link_with_the_name_of_a_backup_is_none) {
+    auto store = open_with_visit();
+    const auto made = value_of(store.back_up(copies()));
+    const auto moved = made.parent_path() / "moved";
+    std::filesystem::rename(made, moved);
+    std::filesystem::create_symlink(moved, made);
+    EXPECT_THAT(backups_in(copies(), file), IsEmpty());
+}
+
 TEST_F(BackupTest, two_backups_in_a_minute_are_both_kept) {
     auto store = open_with_visit();
     EXPECT_NE(value_of(store.back_up(copies())), value_of(store.back_up(copies())));

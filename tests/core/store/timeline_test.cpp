@@ -72,6 +72,18 @@ TEST_F(TimelineTest, a_new_entry_ends_redoing_and_only_that) {
     EXPECT_EQ(standing(store), "");
 }
 
+TEST_F(TimelineTest, a_step_that_adds_two_items_names_both) {
+    auto store = open_with_visit();
+    auto changed = value_of(store.visit(visit));
+    changed.open_points = {"Valve weeps"};
+    succeed(store.save(changed));
+    changed.open_points = {"Valve weeps", "Belt is worn", "Lamp is out"};
+    succeed(store.save(changed));
+    EXPECT_THAT(value_of(store.can_undo(visit))->changes,
+                ElementsAre(FieldChange{"/open_points/1", "", "Belt is worn"},
+                            FieldChange{"/open_points/2", "", "Lamp is out"}));
+}
+
 TEST_F(TimelineTest, a_step_names_the_record_the_place_and_what_stood_there) {
     auto store = open_with_visit();
     auto changed = sample_visit();

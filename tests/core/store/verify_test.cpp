@@ -263,5 +263,11 @@ TEST_F(VerifyTest, what_is_no_record_file_is_an_error) {
     EXPECT_THAT(error_of(verify_store(file, clock)), HasSubstr("not a record file"));
 }
 
+TEST_F(VerifyTest, a_file_from_a_newer_version_is_not_judged) {
+    { auto store = open_with_visit(); }
+    SQLite::Database{file, SQLite::OPEN_READWRITE}.exec("PRAGMA user_version=99");
+    EXPECT_THAT(error_of(verify_store(file, clock)), HasSubstr("newer version"));
+}
+
 }  // namespace
 }  // namespace wetfront::test
