@@ -13,6 +13,9 @@ QString qstring(const std::string& text) {
     return QString::fromStdString(text);
 }
 
+// A second press on a busy screen is not a second going back.
+constexpr auto once_queued = static_cast<Qt::ConnectionType>(Qt::QueuedConnection | Qt::SingleShotConnection);
+
 QString words(const char* text) {
     return QCoreApplication::translate("DesktopRun", text);
 }
@@ -60,7 +63,7 @@ bool DesktopRun::open(OpenMode mode, const Told& told) {
             store = filled.error();
         }
     }
-    return store ? show_program(std::move(store).value(), told) : show_problem(store.error(), told.problem);
+    return store ? show_program(std::move(store).value(), told) : show_problem(store.error(), told);
 }
 
 bool DesktopRun::show_program(Store store, const Told& told) {
@@ -72,13 +75,14 @@ bool DesktopRun::show_program(Store store, const Told& told) {
     // Queued: what asks is gone when it is done.
     connect(
         &session, &SessionViewModel::goBackAsked, this,
-        [this] { go_back_to(program_->session().copies()->looked_at()); }, Qt::QueuedConnection);
+        [this] { go_back_to(program_->session().copies()->looked_at()); }, once_queued);
     return program_->show();
 }
 
-bool DesktopRun::show_problem(const Error& error, const QString& earlier) {
+bool DesktopRun::show_problem(const Error& error, const Told& told) {
     std::cerr << "wetfront: " << error.text() << '\n';
-    start_problem_ = std::make_unique<StartProblemViewModel>(setup_.file, setup_.clock, error, earlier);
+    start_problem_ =
+        std::make_unique<StartProblemViewModel>(setup_.file, setup_.clock, error, told.notice, told.problem);
     const auto* asked = start_problem_.get();
     connect(
         asked, &StartProblemViewModel::tryAgain, this,
@@ -87,8 +91,8 @@ bool DesktopRun::show_problem(const Error& error, const QString& earlier) {
         asked, &StartProblemViewModel::look, this,
         [this] { again([this] { return open(OpenMode::read_only); }); }, Qt::QueuedConnection);
     connect(
-        asked, &StartProblemViewModel::goBack, this, [this] { go_back_to(start_problem_->copy().file); },
-        Qt::QueuedConnection);
+        asked, &StartProblemViewModel::goBack, this, [this, copy = asked->copy().file] { go_back_to(copy); },
+        once_queued);
     problem_engine_ = std::make_unique<QQmlApplicationEngine>();
     prepare_engine(*problem_engine_);
     problem_engine_->setInitialProperties(

@@ -46,7 +46,7 @@ private:
     void close();
     bool open(OpenMode mode, const Told& told = {});
     bool show_program(Store store, const Told& told);
-    bool show_problem(const Error& error, const QString& earlier);
+    bool show_problem(const Error& error, const Told& told);
     void go_back_to(const std::filesystem::path& copy);
     void again(const std::function<bool()>& opening);
 

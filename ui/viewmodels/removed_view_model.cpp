@@ -102,8 +102,8 @@ QVariantMap RemovedViewModel::question(const QString& kind, const QString& id) c
     switch (record->first) {
         case RecordKind::house: {
             const auto visits = context_.store.visits_of(record->second);
-            goes = tr("It goes out of sight, and with it its visits: %1.")
-                       .arg(visits ? visits.value().size() : 0);
+            goes = visits ? tr("It goes out of sight, and with it its visits: %1.").arg(visits.value().size())
+                          : qstring(visits.error().text());
             break;
         }
         case RecordKind::visit:

@@ -20,6 +20,7 @@ class RemovedViewModel : public QObject {
     QML_UNCREATABLE("made by the session")
     Q_PROPERTY(QVariantList records READ records NOTIFY
                    changed)  ///< {kind, id, title, detail}, the last removed first
+    Q_PROPERTY(int count READ count NOTIFY changed)
     Q_PROPERTY(QString outcome READ outcome NOTIFY outcomeChanged)  ///< what was just done; empty: nothing
     Q_PROPERTY(bool undoable READ undoable NOTIFY outcomeChanged)   ///< and undo() takes it back
     Q_PROPERTY(QString problem READ problem NOTIFY outcomeChanged)  ///< why it was not done
@@ -28,6 +29,7 @@ public:
     RemovedViewModel(const Context& context, QObject* parent);
 
     [[nodiscard]] QVariantList records() const;
+    [[nodiscard]] int count() const { return static_cast<int>(records_.size()); }
     [[nodiscard]] QString outcome() const { return outcome_; }
     [[nodiscard]] bool undoable() const { return undoable_.has_value(); }
     [[nodiscard]] QString problem() const { return problem_; }

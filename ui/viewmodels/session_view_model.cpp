@@ -26,6 +26,7 @@ void add_new(List& known, const List& more, Name name) {
 constexpr std::size_t houses_read_for_names = 5;
 constexpr std::int64_t urgent_ms = 120'000;
 constexpr int second_ms = 1000;
+constexpr int minute_ms = 60'000;
 
 }  // namespace
 
@@ -50,8 +51,10 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
         theme_ = kept;
     }
     second_.setInterval(second_ms);
+    minute_.setInterval(minute_ms);
     connect(&awake_, &Awake::problem_changed, this, &SessionViewModel::awakeProblemChanged);
     connect(&second_, &QTimer::timeout, this, &SessionViewModel::follow_pumps);
+    connect(&minute_, &QTimer::timeout, this, &SessionViewModel::look_for_timing_elsewhere);
     if (!failed(houses_->reload())) {
         failed(removed_->reload());
     }
@@ -165,6 +168,7 @@ void SessionViewModel::openHouse(const QString& id) {
     if (!failed(house)) {
         house_ = std::move(house).value();
         removed_->forget();
+        copies_->tell({}, {});
         emit placeChanged();
     }
 }
@@ -237,7 +241,7 @@ void SessionViewModel::show_visit(VisitFile file) {
     });
     // What was left off in this visit counts down in it again.
     std::erase_if(off_elsewhere_, [&](const PumpOff& pump) { return pump.visit == visit_->file().visit.id; });
-    timed_elsewhere_ = false;
+    look_for_timing_elsewhere();
     follow_pumps();
     emit placeChanged();
 }
@@ -296,10 +300,17 @@ bool SessionViewModel::asks_before_leaving(bool closing) {
                         closing);
         return true;
     }
-    if (visit_ && !visit_->frozen() && visit_->stopwatch()->anything_timed() &&
-        pumps_off(visit_->file(), context_.clock).empty()) {
+    const bool timed_here = visit_ && !visit_->frozen() && visit_->stopwatch()->anything_timed() &&
+                            pumps_off(visit_->file(), context_.clock).empty();
+    if (timed_here || (closing && timed_elsewhere_)) {
         emit leaveAsked(tr("A pump is running on the stopwatch."),
                         tr("The time goes on and nothing is lost; Wetfront opens here again."), closing);
+        return true;
+    }
+    if (visit_ && visit_->proof()->watching()) {
+        emit leaveAsked(tr("A cycle is being watched for the proof."),
+                        tr("What you see while you are away is not in it; the presses so far are kept."),
+                        closing);
         return true;
     }
     const auto off = closing  ? all_pumps_off()
@@ -470,6 +481,17 @@ void SessionViewModel::follow_pumps() {
     emit pumpOffChanged();
 }
 
+void SessionViewModel::look_for_timing_elsewhere() {
+    const auto running = context_.store.visit_with_running_stopwatch();
+    timed_elsewhere_ = running && running.value() && !(visit_ && visit_->file().visit.id == *running.value());
+    if (timed_elsewhere_) {
+        minute_.start();
+    } else {
+        minute_.stop();
+    }
+    follow_timing();
+}
+
 void SessionViewModel::follow_timing() {
     const bool here = visit_ && (visit_->stopwatch()->anything_timed() || visit_->proof()->watching());
     awake_.keep(here || timed_elsewhere_ || most_urgent_pump().has_value());
@@ -490,8 +512,7 @@ void SessionViewModel::go_back() {
         auto closing = std::move(visit_);
         const auto off = pumps_off(closing->file(), context_.clock);
         off_elsewhere_.insert(off_elsewhere_.end(), off.begin(), off.end());
-        const auto running = context_.store.visit_with_running_stopwatch();
-        timed_elsewhere_ = running && running.value().has_value();
+        look_for_timing_elsewhere();
         follow_pumps();
         take_down(std::move(closing));
         return;
@@ -509,7 +530,7 @@ QStringList SessionViewModel::pressFolders() const {
 }
 
 void SessionViewModel::look_for_presses() {
-    found_ = presses_to_take(pressFolders(), context_.store);
+    found_ = readOnly() ? std::vector<FoundPresses>{} : presses_to_take(pressFolders(), context_.store);
     emit foundPressesChanged();
 }
 
@@ -517,9 +538,13 @@ QString SessionViewModel::foundPresses() const {
     if (found_.empty()) {
         return {};
     }
-    return tr("Presses were written elsewhere and are not in the record: %1, in %2")
-        .arg(found_.front().missing)
-        .arg(found_.front().file);
+    const QString number = QString::number(found_.front().missing);
+    return found_.front().is_signed
+               ? tr("Presses were written elsewhere and can't go into their visit, which is signed since: "
+                    "%1, in %2")
+                     .arg(number, found_.front().file)
+               : tr("Presses were written elsewhere and are not in the record: %1, in %2")
+                     .arg(number, found_.front().file);
 }
 
 void SessionViewModel::takeFoundPresses() {
@@ -537,7 +562,9 @@ void SessionViewModel::takeFoundPresses() {
 }
 
 void SessionViewModel::leaveFoundPresses() {
-    found_.clear();
+    if (!found_.empty()) {
+        found_.erase(found_.begin());
+    }
     emit foundPressesChanged();
 }
 

@@ -61,6 +61,8 @@ class SessionViewModel : public QObject {
         QString awakeProblem READ awakeProblem NOTIFY
             awakeProblemChanged)  ///< why the screen may go dark while something is timed; empty: it won't
     Q_PROPERTY(
+        bool foundPressesFit READ foundPressesFit NOTIFY foundPressesChanged)  ///< their visit takes them
+    Q_PROPERTY(
         QString foundPresses READ foundPresses NOTIFY
             foundPressesChanged)  ///< what was written elsewhere and is not in the record; empty: nothing
     Q_PROPERTY(bool demo READ demo CONSTANT)
@@ -94,6 +96,7 @@ public:
     [[nodiscard]] bool pumpOffUrgent() const;
     [[nodiscard]] QString awakeProblem() const { return awake_.problem(); }
     [[nodiscard]] QString foundPresses() const;
+    [[nodiscard]] bool foundPressesFit() const { return !found_.empty() && !found_.front().is_signed; }
     [[nodiscard]] bool demo() const { return demo_; }
     [[nodiscard]] QString problem() const { return problem_; }
 
@@ -165,6 +168,7 @@ private:
     [[nodiscard]] std::vector<PumpOff> all_pumps_off() const;
     [[nodiscard]] std::optional<PumpOff> most_urgent_pump() const;
     void follow_pumps();
+    void look_for_timing_elsewhere();
     void follow_timing();
     [[nodiscard]] VisitViewModel::Known known_before(const VisitFile& file);
     [[nodiscard]] std::optional<VisitFile> latest_before(const VisitFile& file) const;
@@ -192,6 +196,7 @@ private:
     bool timed_elsewhere_ = false;        ///< a visit that was left still runs on its stopwatch
     std::vector<FoundPresses> found_;
     QTimer second_;
+    QTimer minute_;  ///< asks while timed_elsewhere_ whether it still is
 };
 
 }  // namespace wetfront::ui

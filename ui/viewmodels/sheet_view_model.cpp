@@ -33,6 +33,10 @@ QString file_part(const std::string& name) {
     return part;
 }
 
+QString presses_wait() {
+    return SheetViewModel::tr("Presses are not stored yet; make room first.");
+}
+
 }  // namespace
 
 SheetViewModel::SheetViewModel(VisitRecord& record, const SheetPaper& paper,
@@ -111,6 +115,9 @@ QString SheetViewModel::signedBy() const {
 QStringList SheetViewModel::notReady() const {
     QStringList list;
     const auto& file = record_.file();
+    if (record_.presses_not_stored() > 0) {
+        list.append(presses_wait());
+    }
     if (!pumps_off(file, record_.context().clock).empty()) {
         list.append(tr("A pump is off for a test and not back on automatic."));
     }
@@ -137,7 +144,7 @@ QString SheetViewModel::notReadyInShort() const {
     constexpr qsizetype most = 4;
     const QStringList all = notReady();
     const QString first = all.mid(0, most).join(QLatin1Char(' '));
-    return all.size() > most ? tr("%1 And %2 more.").arg(first).arg(all.size() - most) : first;
+    return all.size() > most ? tr("%1 And %2 more.").arg(first, QString::number(all.size() - most)) : first;
 }
 
 QString SheetViewModel::keep_or_restore(const Visit& before) {
@@ -282,6 +289,9 @@ QString SheetViewModel::print() {
 QString SheetViewModel::sign(const QString& name) {
     if (name.trimmed().isEmpty()) {
         return tr("Choose who signs.");
+    }
+    if (record_.presses_not_stored() > 0) {
+        return presses_wait();  // nothing goes into a signed visit any more
     }
     const Visit before = record_.file().visit;
     Person signer{name.trimmed().toStdString(), {}};

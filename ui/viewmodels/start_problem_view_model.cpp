@@ -14,9 +14,11 @@ bool can_be_read(const std::filesystem::path& file, const Clock& clock) {
 }  // namespace
 
 StartProblemViewModel::StartProblemViewModel(const std::filesystem::path& file, const Clock& clock,
-                                             const Error& problem, QString earlier, QObject* parent)
+                                             const Error& problem, QString notice, QString earlier,
+                                             QObject* parent)
     : QObject{parent},
       problem_{QString::fromStdString(problem.text())},
+      notice_{std::move(notice)},
       earlier_{std::move(earlier)},
       can_look_{can_be_read(file, clock)} {
     // What can be read holds more than any copy of it, and what a program has open is in order.

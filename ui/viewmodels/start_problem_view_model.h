@@ -17,16 +17,18 @@ class StartProblemViewModel : public QObject {
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(QString problem READ problem CONSTANT)
     Q_PROPERTY(
-        QString earlier READ earlier CONSTANT)      ///< what a try to go back to a copy ended with; or empty
-    Q_PROPERTY(bool canLook READ canLook CONSTANT)  ///< it opens for reading
+        QString notice READ notice CONSTANT)  ///< going back to a copy put another file there; or empty
+    Q_PROPERTY(QString earlier READ earlier CONSTANT)  ///< why going back to a copy failed; or empty
+    Q_PROPERTY(bool canLook READ canLook CONSTANT)     ///< it opens for reading
     Q_PROPERTY(QString copyDay READ copyDay CONSTANT)  ///< of the newest copy that reads well; empty: none
     Q_PROPERTY(QString copyHolds READ copyHolds CONSTANT)
 
 public:
     StartProblemViewModel(const std::filesystem::path& file, const Clock& clock, const Error& problem,
-                          QString earlier, QObject* parent = nullptr);
+                          QString notice, QString earlier, QObject* parent = nullptr);
 
     [[nodiscard]] QString problem() const { return problem_; }
+    [[nodiscard]] QString notice() const { return notice_; }
     [[nodiscard]] QString earlier() const { return earlier_; }
     [[nodiscard]] bool canLook() const { return can_look_; }
     [[nodiscard]] QString copyDay() const { return QString::fromStdString(copy_.day); }
@@ -42,6 +44,7 @@ signals:
 
 private:
     QString problem_;
+    QString notice_;
     QString earlier_;
     bool can_look_ = false;
     Backup copy_;

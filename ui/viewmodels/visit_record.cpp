@@ -42,7 +42,7 @@ Result<void> VisitRecord::announce(Result<void> result) {
     if (result) {
         water_.reset();
         forget_derived();
-        set_storage_problem({});
+        store_waiting();  // there is room again; if not for these, it goes on being said
         emit changed();
     } else if (result.error().kind == Error::Kind::storage) {
         set_storage_problem(QString::fromStdString(result.error().text()));
@@ -115,7 +115,6 @@ void VisitRecord::wait_with(std::optional<Mark> mark, const Id& id, bool undone)
     waiting_.push_back({std::move(mark), id, undone});
     store_waiting();
     forget_derived();
-    emit marks_changed();
     emit changed();
 }
 

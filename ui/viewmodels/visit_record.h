@@ -37,7 +37,7 @@ public:
     [[nodiscard]] bool frozen() const { return file_.visit.is_signed() || read_only(); }
     [[nodiscard]] bool read_only() const { return context_.store.mode() == OpenMode::read_only; }
 
-    // For forms: change the record, then call the matching save; a save that fails reloads what is stored.
+    // For forms: change the record, then call the matching save; where that fails, put back what was there.
     [[nodiscard]] Farm& farm() { return file_.farm; }
     [[nodiscard]] House& house() { return file_.house; }
     [[nodiscard]] Visit& visit() { return file_.visit; }
@@ -77,7 +77,6 @@ public:
 signals:
     void changed();
     void entries_changed();  ///< after changed(), where it was not by a mark
-    void marks_changed();
     void storage_problem_changed();
 
 private:

@@ -11,6 +11,7 @@
 #include "demo/demo.h"
 #include "desktop/desktop_run.h"
 #include "support/fake_clock.h"
+#include "support/full_disk.h"
 #include "ui_support/fake_awake.h"
 #include "ui_support/hand.h"
 #include "ui_support/qml_window.h"
@@ -183,6 +184,52 @@ TEST_F(CopiesWalkTest, a_damaged_file_is_kept_and_the_program_opens_on_the_backu
     ASSERT_FALSE(replaced().isEmpty());
     EXPECT_EQ(QFileInfo{replaced()}.size(), 50);
     EXPECT_TRUE(says(QStringLiteral("is kept as ") + replaced()));
+}
+
+TEST_F(CopiesWalkTest, a_file_that_is_not_ours_is_left_alone_and_the_page_says_what_to_do) {
+    const QByteArray letter{"Dear grower, this is a letter and no record file."};
+    QFile other{QString::fromStdString(file().string())};
+    ASSERT_TRUE(other.open(QIODevice::WriteOnly));
+    other.write(letter);
+    other.close();
+    begin();
+    EXPECT_EQ(run_->program(), nullptr);
+    EXPECT_TRUE(says(QStringLiteral("it is not a record file")));
+    EXPECT_TRUE(says(QStringLiteral("move it away to begin anew")));
+    ASSERT_TRUE(other.rename(folder_.filePath(QStringLiteral("letter"))));
+    click_and_wait_for_another_window(QStringLiteral("Try again"));
+    ASSERT_NE(run_->program(), nullptr);
+    EXPECT_EQ(farms(), 0U);
+}
+
+TEST_F(CopiesWalkTest, a_folder_without_room_is_told_and_opens_once_there_is_some) {
+    {
+        const test::FullDisk full{0};
+        ASSERT_TRUE(QFile::remove(QString::fromStdString(file().string())));
+        begin();
+        EXPECT_EQ(run_->program(), nullptr);
+        EXPECT_TRUE(says(QStringLiteral("no room")));
+    }
+    click_and_wait_for_another_window(QStringLiteral("Try again"));
+    EXPECT_NE(run_->program(), nullptr);
+}
+
+TEST_F(CopiesWalkTest, two_presses_on_going_back_are_one) {
+    {
+        auto store = Store::open(file(), clock_);
+        ASSERT_TRUE(store) << store.error().text();
+        ASSERT_TRUE(back_up_today(store.value(), backup_folder_of(file()), clock_));
+    }
+    ASSERT_TRUE(QFile::resize(QString::fromStdString(file().string()), 50));
+    begin();
+    auto* page = run_->window();
+    emit run_->start_problem()->goBack();
+    emit run_->start_problem()->goBack();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return run_->program() != nullptr; }, patience_ms));
+    EXPECT_NE(run_->window(), page);
+    QCoreApplication::processEvents();
+    EXPECT_EQ(farms(), 1U);
+    EXPECT_EQ(QDir{folder_.path()}.entryList({QStringLiteral("records.wetfront.replaced-*")}).size(), 1);
 }
 
 TEST_F(CopiesWalkTest, a_file_of_a_newer_version_is_looked_at_and_nothing_can_be_started) {

@@ -23,7 +23,7 @@ protected:
     [[nodiscard]] std::unique_ptr<StartProblemViewModel> start() {
         const auto opened = Store::open(file_, clock_);
         EXPECT_FALSE(opened) << "the file opened after all";
-        return std::make_unique<StartProblemViewModel>(file_, clock_, opened.error(), QString{});
+        return std::make_unique<StartProblemViewModel>(file_, clock_, opened.error(), QString{}, QString{});
     }
     static void spoil(const std::filesystem::path& file) {
         ASSERT_TRUE(QFile::resize(QString::fromStdString(file.string()), 50));

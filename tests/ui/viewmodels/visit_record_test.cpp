@@ -96,9 +96,32 @@ TEST_F(VisitRecordTest, an_undo_of_a_stored_press_is_not_lost_to_a_full_disk) {
 
 // The commit was reported as failed, and yet it is there.
 TEST_F(VisitRecordTest, a_press_whose_fate_was_unknown_goes_in_once) {
-    const auto pressed = press();
+    Mark pressed;
+    {
+        const test::FullDisk full{0};
+        pressed = press();
+    }
     ASSERT_TRUE(store_.add_mark(file_.visit.id, pressed));
-    EXPECT_EQ(stored().marks.size(), 1U);
+    record_.store_waiting();
+    EXPECT_EQ(record_.presses_not_stored(), 0);
+    EXPECT_EQ(ids_of(stored().marks), std::vector{pressed.id});
+}
+
+TEST_F(VisitRecordTest, an_entry_that_finds_room_takes_the_waiting_presses_with_it) {
+    press_with_a_full_disk();
+    ASSERT_TRUE(record_.save_house());
+    EXPECT_EQ(record_.presses_not_stored(), 0);
+    EXPECT_EQ(stored().marks.size(), 3U);
+}
+
+TEST_F(VisitRecordTest, an_entry_that_is_stored_does_not_hide_that_presses_are_not) {
+    Mark unknown;
+    unknown.id = store_.new_id();
+    record_.visit().marks.push_back(unknown);
+    record_.set_undone(unknown.id, true);
+    ASSERT_TRUE(record_.save_house());
+    EXPECT_EQ(record_.presses_not_stored(), 1);
+    EXPECT_FALSE(record_.storage_problem().isEmpty());
 }
 
 TEST_F(VisitRecordTest, a_press_that_the_record_refuses_holds_up_no_other) {
@@ -152,6 +175,47 @@ TEST_F(PressFilesTest, presses_written_elsewhere_are_found_and_taken_in_once) {
     EXPECT_TRUE(presses_to_take({elsewhere_}, store_).empty());
     ASSERT_TRUE(take_presses(found.front(), store_));
     EXPECT_EQ(stored().marks.size(), 3U);
+}
+
+TEST_F(PressFilesTest, an_undo_written_elsewhere_is_found_and_taken_in) {
+    const auto pressed = press();
+    {
+        const test::FullDisk full{0};
+        record_.set_undone(pressed.id, true);
+        ASSERT_TRUE(record_.write_presses(elsewhere_));
+    }
+    const auto found = presses_to_take({elsewhere_}, store_);
+    ASSERT_EQ(found.size(), 1U);
+    EXPECT_EQ(found.front().missing, 1);
+    ASSERT_TRUE(take_presses(found.front(), store_));
+    EXPECT_TRUE(stored().marks.front().undone);
+    EXPECT_TRUE(presses_to_take({elsewhere_}, store_).empty());
+}
+
+TEST_F(PressFilesTest, presses_of_a_visit_that_was_signed_meanwhile_are_found_as_such) {
+    press_with_a_full_disk();
+    ASSERT_TRUE(record_.write_presses(elsewhere_));
+    Visit now_signed = stored();
+    now_signed.signatures.push_back({{"Jo Penn", "technician"}, clock_.wall_now()});
+    ASSERT_TRUE(store_.save(now_signed));
+    const auto found = presses_to_take({elsewhere_}, store_);
+    ASSERT_EQ(found.size(), 1U);
+    EXPECT_TRUE(found.front().is_signed);
+    EXPECT_FALSE(take_presses(found.front(), store_));
+}
+
+TEST_F(PressFilesTest, a_link_is_not_read_and_not_written_through) {
+    press_with_a_full_disk();
+    const QString there = record_.write_presses(elsewhere_).value();
+    const QString moved = folder_.filePath(QStringLiteral("moved.json"));
+    ASSERT_TRUE(QFile::rename(there, moved) && QFile::link(moved, there));
+    EXPECT_TRUE(presses_to_take({elsewhere_}, store_).empty());
+    const QString nowhere = folder_.filePath(QStringLiteral("nowhere.json"));
+    ASSERT_TRUE(QFile::remove(there) && QFile::link(nowhere, there));
+    const auto written = record_.write_presses(elsewhere_);
+    ASSERT_TRUE(written);
+    EXPECT_NE(written.value(), there);
+    EXPECT_FALSE(QFile::exists(nowhere));
 }
 
 TEST_F(PressFilesTest, a_file_with_presses_that_are_nowhere_else_is_not_written_over) {

@@ -2,6 +2,7 @@
 #include "viewmodels/visit_view_model.h"
 
 #include "desk.h"
+#include "support/full_disk.h"
 
 namespace wetfront::ui {
 namespace {
@@ -150,6 +151,20 @@ TEST_F(VisitViewModelTest, a_signed_sheet_is_handed_out_as_it_was_at_the_signing
     ASSERT_TRUE(kept);
     EXPECT_EQ(kept->pdf, "%PDF-2");
     EXPECT_EQ(kept->kept_at, signed_at);
+}
+
+TEST_F(VisitViewModelTest, while_presses_wait_for_the_disk_a_visit_is_not_signed) {
+    visit_.sheet()->addPerson(QStringLiteral("Jo Penn"), QStringLiteral("technician"));
+    visit_.stopwatch()->choosePump(visit_.stopwatch()->pump());
+    {
+        const test::FullDisk full{0};
+        visit_.stopwatch()->mark();
+        ASSERT_TRUE(visit_.waits_for_storage());
+        EXPECT_TRUE(
+            visit_.sheet()->sign(QStringLiteral("Jo Penn")).contains(QStringLiteral("not stored yet")));
+        EXPECT_TRUE(visit_.sheet()->notReady().front().contains(QStringLiteral("not stored yet")));
+    }
+    EXPECT_FALSE(visit_.frozen());
 }
 
 TEST_F(VisitViewModelTest, without_its_sheet_a_visit_is_not_signed) {

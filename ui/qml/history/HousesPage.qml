@@ -25,7 +25,7 @@ Item {
                 Layout.fillWidth: true
             }
             ActionButton {
-                visible: page.session.removed.records.length > 0
+                visible: page.session.removed.count > 0
                 text: qsTr("Removed")
                 pictogram: "bin"
                 onClicked: page.session.showRemoved()

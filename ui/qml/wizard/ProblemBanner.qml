@@ -94,6 +94,7 @@ Rectangle {
                 Layout.fillWidth: true
             }
             ActionButton {
+                visible: banner.session.foundPressesFit
                 text: qsTr("Put them in")
                 kind: "primary"
                 onClicked: banner.session.takeFoundPresses()

@@ -30,11 +30,17 @@ Window {
             text: window.start.problem
             Layout.fillWidth: true
         }
+        StyledText {
+            visible: text.length > 0
+            text: window.start.notice
+            Layout.fillWidth: true
+        }
         ErrorLine {
             text: window.start.earlier
             Layout.fillWidth: true
         }
         StyledText {
+            visible: window.start.notice.length === 0
             text: qsTr("Wetfront has written nothing: the file is as it was found.")
             soft: true
             Layout.fillWidth: true

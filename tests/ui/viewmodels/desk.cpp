@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "desk.h"
+
+#include <stdexcept>
+
+#include "demo/demo.h"
+
+namespace wetfront::ui {
+
+Desk::Desk() : store_{open()}, context_{store_, clock_, formatter_}, presses_{clock_, nullptr} {
+    VisitFile file = example_visit();
+    file.visit = Visit{};
+    file.visit.id = Id{"visit-at-hand"};
+    file.visit.house = file.house.id;
+    file.visit.started = clock_.wall_now();
+    file.visit.agreement = example_visit().visit.agreement;
+    const auto added = store_.add(file);
+    EXPECT_TRUE(added) << added.error().text();
+    file_ = file;
+}
+
+Store Desk::open() {
+    auto opened = Store::open(folder_.filePath(QStringLiteral("records.wetfront")).toStdString(), clock_);
+    if (!opened) {
+        throw std::runtime_error {
+            opened.error().text()
+        }  // namespace wetfront::ui
