@@ -13,23 +13,7 @@ namespace wetfront::test {
 /// Only weather and water are worked out, from what the visit holds.
 class RuleCase {
 public:
-    explicit RuleCase(int banks = 1, int timers = 1, TimerKind kind = TimerKind::trimmed)
-        : builder{banks, timers, kind} {
-        for (const auto& bank : builder.file().house.banks) {
-            BankTimings timed;
-            timed.bank = bank.id;
-            timed.pump = bank.pump;
-            timings.banks.push_back(timed);
-        }
-        for (const auto& timer : builder.file().house.timers) {
-            TimerAdvice none;
-            none.timer = timer.id;
-            for (const auto* bank : builder.file().house.banks_of(timer)) {
-                none.banks.emplace_back().bank = bank->id;
-            }
-            advice.timers.push_back(none);
-        }
-    }
+    explicit RuleCase(int banks = 1, int timers = 1, TimerKind kind = TimerKind::trimmed);
 
     static TimingResult reading(double mean, double expanded) {
         TimingResult result;
