@@ -68,7 +68,7 @@ bool DesktopRun::show_program(Store store, const Told& told) {
     program_ = std::make_unique<Program>(*store_, setup_.clock, setup_.preferences, setup_.awake,
                                          setup_.documents, setup_.demo, setup_.media);
     auto& session = program_->session();
-    session.copies()->tell(told.notice, told.problem);
+    session.copies()->tell(told.notice, store_->loss() ? qstring(store_->loss()->text()) : told.problem);
     // Queued: what asks is gone when it is done.
     connect(
         &session, &SessionViewModel::goBackAsked, this,

@@ -14,6 +14,7 @@
 
 #include "store/backup.h"
 #include "store/backup_name.h"
+#include "store/draft.h"
 #include "store/failure.h"
 #include "store/holder.h"
 #include "store/record_file.h"
@@ -96,7 +97,6 @@ std::string item_of(const std::filesystem::path& backup) {
 Result<RecordContent> copy_joined(const std::filesystem::path& backup, const std::filesystem::path& target) {
     const std::string item = item_of(backup);
     WF_CHECK(check_is_ours(backup, item));
-    remove_with_journals(target);
     for (const auto* suffix : {"", "-wal"}) {
         const std::filesystem::path from = backup.string() + suffix;
         const std::filesystem::path to = target.string() + suffix;
@@ -181,17 +181,13 @@ Result<std::optional<std::filesystem::path>> restore(const std::filesystem::path
     WF_CHECK(check_not_open(record_file));
     WF_CHECK(finish_restore(record_file));
     const auto waiting = waiting_copy(record_file, clock.wall_now());
-    const std::filesystem::path draft = waiting.string() + ".part";
-    const auto copied = copy_joined(backup, draft);
-    if (!copied) {
-        remove_with_journals(draft);
-        return copied.error();
-    }
-    WF_CHECK(sync(draft, item_of(backup)));
-    if (::rename(draft.c_str(), waiting.c_str()) != 0) {
-        const int problem = errno;
-        remove_with_journals(draft);
-        return system_failure("record file " + record_file.string(), problem);
+    {
+        const Draft draft{waiting};
+        WF_CHECK(copy_joined(backup, draft.path()));
+        WF_CHECK(sync(draft.path(), item_of(backup)));
+        if (::rename(draft.path().c_str(), waiting.c_str()) != 0) {
+            return system_failure("record file " + record_file.string(), errno);
+        }
     }
     WF_CHECK(sync(record_file.parent_path(), item_of(backup)));
     return finish_restore(record_file);
