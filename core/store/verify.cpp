@@ -89,15 +89,20 @@ std::map<std::string, std::string> schema_of(SQLite::Database& db) {
     return schema;
 }
 
+std::map<std::string, std::string> schema_as_made() {
+    SQLite::Database made{":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
+    if (const auto done = store_detail::migrate(made, store_detail::released_migrations()); !done) {
+        throw std::runtime_error{done.error().text()};
+    }
+    return schema_of(made);
+}
+
 StoreCheck check_schema(Statements& sql) {
     const auto* says = "its tables, views and rules are those of this version";
     return checked("schema", says, [&](StoreCheck& check, auto&) {
-        SQLite::Database made{":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
-        if (const auto done = store_detail::migrate(made, store_detail::released_migrations()); !done) {
-            throw std::runtime_error{done.error().text()};
-        }
+        static const auto made = schema_as_made();
         auto found = schema_of(sql.database());
-        for (const auto& [name, text] : schema_of(made)) {
+        for (const auto& [name, text] : made) {
             ++check.checked;
             const auto same = found.extract(name);
             if (same.empty() || same.mapped() != text) {
