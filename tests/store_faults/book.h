@@ -43,9 +43,12 @@ struct Book {
 /// True for a copy that the store keeps before a migration, not for one that is being made.
 [[nodiscard]] bool is_kept_copy(const std::filesystem::path& path);
 
+enum class Verify { yes, no };
+
 /// Opens the file as the next start of the program does, reads all of it, closes it, looks behind and asks
 /// `store verify`. Empty if it says one of `allowed`, and no loss; otherwise what is wrong.
-[[nodiscard]] std::string judge(const std::filesystem::path& file, std::span<const Book> allowed);
+[[nodiscard]] std::string judge(const std::filesystem::path& file, std::span<const Book> allowed,
+                                Verify verify = Verify::yes);
 
 /// What an error lacks of: what failed (the file or the revision in it), why, what is safe or can be done.
 /// Empty if nothing.

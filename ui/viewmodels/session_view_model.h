@@ -96,6 +96,8 @@ public:
     [[nodiscard]] QString foundPresses() const;
     [[nodiscard]] bool demo() const { return demo_; }
     [[nodiscard]] QString problem() const { return problem_; }
+    /// Shown on every page until something is done that could fail too.
+    void set_problem(const QString& problem);
 
     Q_INVOKABLE void openHouse(const QString& id);
     Q_INVOKABLE void openVisit(const QString& id);
@@ -152,7 +154,6 @@ signals:
 private:
     template <class T>
     bool failed(const Result<T>& result);
-    void set_problem(const QString& problem);
     void show_visit(VisitFile file);
     void go_back();
     void show_template(SettingTemplate described);
