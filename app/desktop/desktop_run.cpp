@@ -71,12 +71,17 @@ bool DesktopRun::show_program(Store store, const Told& told) {
     program_ = std::make_unique<Program>(*store_, setup_.clock, setup_.preferences, setup_.awake,
                                          setup_.documents, setup_.demo, setup_.media);
     auto& session = program_->session();
-    session.copies()->tell(told.notice, told.problem);
+    const auto loss = store_->loss() ? qstring(store_->loss()->text()) : QString{};
+    session.copies()->tell(told.notice, loss.isEmpty() ? told.problem : loss);
     // Queued: what asks is gone when it is done.
     connect(
         &session, &SessionViewModel::goBackAsked, this,
         [this] { go_back_to(program_->session().copies()->looked_at()); }, once_queued);
-    return program_->show();
+    const bool shown = program_->show();
+    if (!loss.isEmpty()) {
+        session.set_problem(loss);  // on the running stopwatch too, where it opens after a crash
+    }
+    return shown;
 }
 
 bool DesktopRun::show_problem(const Error& error, const Told& told) {

@@ -3,17 +3,15 @@
 
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Statement.h>
-#include <fcntl.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
 #include <array>
 #include <cerrno>
-#include <cstdio>
 #include <system_error>
-#include <utility>
 
 #include "base/ids.h"
+#include "store/draft.h"
 #include "store/failure.h"
 #include "store/record_file.h"
 #include "store/whole_copy.h"
@@ -74,65 +72,11 @@ Result<void> make_folder(const std::filesystem::path& folder, const std::string&
     return sync(folder.parent_path(), item);
 }
 
-Draft::Draft(std::filesystem::path path) : path_{std::move(path)} {
-    remove_with_journals(path_);
-}
-
-Draft::~Draft() {
-    remove_with_journals(path_);
-}
-
-Result<void> Draft::make(const std::string& item) const {
-    const int descriptor = ::open(path_.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600);
-    if (descriptor < 0) {
-        const int problem = errno;
-        if (problem == EEXIST) {
-            return storage_error(item, "what is left of an earlier attempt cannot be removed",
-                                 "nothing was changed; remove " + path_.string() + ", then try again");
-        }
-        return system_failure(item, problem);
-    }
-    ::close(descriptor);
-    return boost::outcome_v2::success();
-}
-
-Result<bool> Draft::put_in_place(const std::filesystem::path& file, const std::string& item) const {
-    {
-        // Asked anew: a connection that wrote it may know better than the disk.
-        SQLite::Database db{path_, SQLite::OPEN_READWRITE};
-        db.exec("PRAGMA locking_mode=EXCLUSIVE");
-        const std::string told = db.execAndGet("PRAGMA integrity_check").getString();
-        // SQLITE_NOMEM at a page ends up among the faults of the file.
-        if (told.find("error code=7") != std::string::npos ||
-            told.find("error code 7") != std::string::npos) {
-            return storage_error(item, "memory ran out",
-                                 "nothing was changed; close other programs, then try again");
-        }
-        if (told != "ok") {
-            return storage_error(item, "what was written to the disk reads back otherwise",
-                                 "nothing was changed; check the disk, then try again or save elsewhere");
-        }
-    }
-    WF_CHECK(sync(path_, item));
-    // Never over a file that is there. File systems of sticks may not know the flag and say EINVAL.
-    if (::renameat2(AT_FDCWD, path_.c_str(), AT_FDCWD, file.c_str(), RENAME_NOREPLACE) != 0 &&
-        !(errno == EINVAL && ::access(file.c_str(), F_OK) != 0 &&
-          ::rename(path_.c_str(), file.c_str()) == 0)) {
-        const int problem = errno;
-        if (problem == EEXIST || (problem == EINVAL && ::access(file.c_str(), F_OK) == 0)) {
-            return false;
-        }
-        return system_failure(item, problem);
-    }
-    WF_CHECK(sync(file.parent_path(), item));
-    return true;
-}
-
 Result<void> make_record_file(const std::filesystem::path& file, const Clock& clock,
                               std::span<const Migration> steps, const std::string& item) {
     WF_CHECK(make_folder(file.parent_path(), item));
     WF_CHECK(refuse_orphans(file, item));
-    const Draft draft{file.string() + ".new-" + std::to_string(::getpid())};
+    const Draft draft{file};
     return guarded(item, [&]() -> Result<void> {
         WF_CHECK(draft.make(item));
         WF_CHECK(fill(draft.path(), clock, steps));

@@ -13,10 +13,14 @@
 #include <fstream>
 #include <system_error>
 
+#include "store/backup_name.h"
+#include "store/draft.h"
 #include "store/failure.h"
 #include "store/holder.h"
 #include "store/new_file.h"
 #include "store/unfinished_restore.h"
+#include "store/whole_copy.h"
+#include "store/write_ahead.h"
 
 namespace wetfront::store_detail {
 namespace {
@@ -71,8 +75,58 @@ Result<void> demand(SQLite::Database& db, const std::string& pragma, const std::
     return boost::outcome_v2::success();
 }
 
-Result<SQLite::Database> open_to_write(const std::filesystem::path& file, const Clock& clock,
-                                       std::span<const Migration> steps, const std::string& item) {
+struct Opened {
+    SQLite::Database db;
+    std::optional<Error> loss = {};
+};
+
+/// A copy of the -wal file (0600), "-2" and so on where that name is taken. Returns its path.
+Result<std::filesystem::path> keep_write_ahead(const std::filesystem::path& wal,
+                                               const std::filesystem::path& target, const std::string& item) {
+    std::error_code problem;
+    auto kept = target;
+    for (int number = 2; !std::filesystem::copy_file(wal, kept, problem); ++number) {
+        if (problem != std::errc::file_exists) {
+            return system_failure(item, problem.value());
+        }
+        kept = target.string() + "-" + std::to_string(number);
+    }
+    if (::chmod(kept.c_str(), 0600) != 0) {
+        return system_failure(item, errno);
+    }
+    WF_CHECK(sync(kept, item));
+    WF_CHECK(sync(kept.parent_path(), item));
+    return kept;
+}
+
+/// Looks at what the last run left in the -wal file, once nobody else can write it. `loss` gets what is to be
+/// said of it, if anything.
+Result<void> look_for_loss(SQLite::Database& db, const std::filesystem::path& file, const Clock& clock,
+                           const std::string& item, std::optional<Error>& loss) {
+    const std::filesystem::path wal = file.string() + "-wal";
+    std::error_code none;
+    const auto size = std::filesystem::file_size(wal, none);
+    const auto page = static_cast<std::size_t>(db.execAndGet("PRAGMA page_size").getInt());
+    if (none || size == 0 || !look_at_write_ahead(wal, page).broken) {
+        return boost::outcome_v2::success();
+    }
+    // Before anything is written, which would go over the frames that are not read.
+    const auto target = file.string() + ".damaged-wal-" + name_part(clock.wall_now());
+    WF_TRY(const auto kept, keep_write_ahead(wal, target, item));
+    db.exec("PRAGMA wal_checkpoint(TRUNCATE)");
+    const auto latest = content_of(db).latest;
+    loss = storage_error(
+        item,
+        "its -wal file was damaged while no program had it open: entries made " +
+            (latest ? "after " + local_date(*latest) + " " + local_clock(*latest) : "so far") +
+            " may be missing",
+        "go through the last visit and time again what is missing; the damaged -wal file is kept as " +
+            kept.string());
+    return boost::outcome_v2::success();
+}
+
+Result<Opened> open_to_write(const std::filesystem::path& file, const Clock& clock,
+                             std::span<const Migration> steps, const std::string& item) {
     WF_CHECK(check_can_write(file, item));
     keep_private(file);
     SQLite::Database db{file, SQLite::OPEN_READWRITE};
@@ -97,16 +151,19 @@ Result<SQLite::Database> open_to_write(const std::filesystem::path& file, const 
     WF_CHECK(demand(db, "journal_mode", "wal", item));
     WF_CHECK(demand(db, "synchronous", "2", item));
     WF_CHECK(demand(db, "foreign_keys", "1", item));
+    std::optional<Error> loss;
+    WF_CHECK(look_for_loss(db, file, clock, item, loss));
     checkpoint_on_close(db, true);
     if (version < newest) {
         WF_CHECK(keep_copy(db, file, newest, clock.wall_now()));
         WF_CHECK(migrate(db, steps));
     }
-    return db;
+    remove_left_drafts(file);
+    return Opened{std::move(db), std::move(loss)};
 }
 
-Result<SQLite::Database> open_to_read(const std::filesystem::path& file, std::span<const Migration> steps,
-                                      const std::string& item) {
+Result<Opened> open_to_read(const std::filesystem::path& file, std::span<const Migration> steps,
+                            const std::string& item) {
     std::string uri = "file:";
     for (const char c : std::filesystem::absolute(file).string()) {
         uri += c == '%' ? "%25" : c == '?' ? "%3f" : c == '#' ? "%23" : std::string(1, c);
@@ -130,7 +187,7 @@ Result<SQLite::Database> open_to_read(const std::filesystem::path& file, std::sp
         return storage_error(item, "it was written by an older version of this program",
                              "open it once for writing, which keeps a copy and brings it up to date");
     }
-    return db;
+    return Opened{std::move(db)};
 }
 
 }  // namespace
@@ -200,7 +257,7 @@ Result<RecordFile> RecordFile::open(const std::filesystem::path& file, const Clo
     }
     WF_CHECK(check_is_ours(file, item));
     bool busy = false;
-    auto db = guarded(item, [&]() -> Result<SQLite::Database> {
+    auto opened = guarded(item, [&]() -> Result<Opened> {
         try {
             return mode == OpenMode::read_write ? open_to_write(file, clock, steps, item)
                                                 : open_to_read(file, steps, item);
@@ -212,8 +269,8 @@ Result<RecordFile> RecordFile::open(const std::filesystem::path& file, const Clo
     if (busy) {
         return held(file, item);
     }
-    WF_CHECK(db);
-    return RecordFile{std::move(db).value(), mode, file, item};
+    WF_TRY(auto made, std::move(opened));
+    return RecordFile{std::move(made.db), std::move(made.loss), mode, file, item};
 }
 
 }  // namespace wetfront::store_detail

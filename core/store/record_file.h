@@ -5,6 +5,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <optional>
 #include <span>
 #include <string>
 
@@ -37,12 +38,20 @@ public:
     [[nodiscard]] const std::filesystem::path& path() const { return path_; }
     /// What errors call it: "record file larkrise.wetfront".
     [[nodiscard]] const std::string& item() const { return item_; }
+    /// See Store::loss().
+    [[nodiscard]] const std::optional<Error>& loss() const { return loss_; }
 
 private:
-    RecordFile(SQLite::Database db, OpenMode mode, std::filesystem::path path, std::string item)
-        : db_{std::move(db)}, mode_{mode}, path_{std::move(path)}, item_{std::move(item)} {}
+    RecordFile(SQLite::Database db, std::optional<Error> loss, OpenMode mode, std::filesystem::path path,
+               std::string item)
+        : db_{std::move(db)},
+          loss_{std::move(loss)},
+          mode_{mode},
+          path_{std::move(path)},
+          item_{std::move(item)} {}
 
     SQLite::Database db_;
+    std::optional<Error> loss_;
     OpenMode mode_;
     std::filesystem::path path_;
     std::string item_;

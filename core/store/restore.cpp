@@ -5,6 +5,8 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
+#include <array>
 #include <cerrno>
 #include <cstdio>
 #include <regex>
@@ -14,6 +16,7 @@
 
 #include "store/backup.h"
 #include "store/backup_name.h"
+#include "store/draft.h"
 #include "store/failure.h"
 #include "store/holder.h"
 #include "store/record_file.h"
@@ -26,9 +29,8 @@ namespace {
 
 constexpr std::string_view waiting = ".restoring-";
 
-/// What a restore that was decided left behind, and when it was decided.
-std::optional<std::pair<std::filesystem::path, std::string>> waiting_for(
-    const std::filesystem::path& record_file) {
+/// The copy of a restore that was decided and not ended.
+std::optional<std::filesystem::path> waiting_for(const std::filesystem::path& record_file) {
     const std::string begin = record_file.filename().string() + std::string{waiting};
     std::error_code none;
     const auto folder = record_file.parent_path();
@@ -40,18 +42,58 @@ std::optional<std::pair<std::filesystem::path, std::string>> waiting_for(
         }
         // Nothing but the whole copy has a name that ends with the time: neither its draft nor a journal of
         // that.
-        static const std::regex time{R"(\d{4}-\d{2}-\d{2}-\d{4})"};
-        if (auto when = name.substr(begin.size()); std::regex_match(when, time)) {
-            return std::pair{folder / name, std::move(when)};
+        static const std::regex time{R"(\d{4}-\d{2}-\d{2}-\d{4}(-\d+)?)"};
+        if (std::regex_match(name.substr(begin.size()), time)) {
+            return folder / name;
         }
     }
     return std::nullopt;
 }
 
+constexpr std::array journals_first{"-shm", "-wal", ""};
+
+constexpr std::string_view replaced = ".replaced-";
+
+/// Where the record file goes whose place that copy takes.
+std::filesystem::path replaced_by(const std::filesystem::path& copy) {
+    std::string name = copy.string();
+    return name.replace(name.rfind(waiting), waiting.size(), replaced);
+}
+
+bool is_there(const std::filesystem::path& file) {
+    struct stat about {};
+    return ::lstat(file.c_str(), &about) == 0;
+}
+
+bool any_is_there(const std::filesystem::path& file) {
+    return std::ranges::any_of(journals_first,
+                               [&](const char* suffix) { return is_there(file.string() + suffix); });
+}
+
+/// Moves the file with its journals, those that are there, to names that are free. Its journals go first: a
+/// record file beside a -wal that belongs to another would be mixed with it. 0, or what went wrong.
+int move_with_journals(const std::filesystem::path& from, const std::filesystem::path& to) {
+    for (const auto* suffix : journals_first) {
+        if (::rename((from.string() + suffix).c_str(), (to.string() + suffix).c_str()) != 0 &&
+            errno != ENOENT) {
+            return errno;
+        }
+    }
+    return 0;
+}
+
 }  // namespace
 
 std::filesystem::path waiting_copy(const std::filesystem::path& record_file, WallTime now) {
-    return record_file.string() + std::string{waiting} + name_part(now);
+    for (int number = 1;; ++number) {
+        // What an earlier restore of this minute replaced may be the only place of the latest entries.
+        const std::string when =
+            name_part(now) + (number == 1 ? std::string{} : "-" + std::to_string(number));
+        std::filesystem::path copy = record_file.string() + std::string{waiting} + when;
+        if (!any_is_there(replaced_by(copy))) {
+            return copy;
+        }
+    }
 }
 
 Result<std::optional<std::filesystem::path>> finish_restore(const std::filesystem::path& record_file) {
@@ -59,27 +101,21 @@ Result<std::optional<std::filesystem::path>> finish_restore(const std::filesyste
     if (!found) {
         return std::optional<std::filesystem::path>{};
     }
-    const auto& [copy, when] = *found;
     const std::string item = "record file " + record_file.string() + ", restoring";
     if (const auto holder = locked_by(record_file)) {
         return storage_error(item, "it is open in " + *holder, "close it there, then try again");
     }
-    const std::filesystem::path replaced = record_file.string() + ".replaced-" + when;
-    // Its journals first: a record file of that name beside a -wal that belongs to another would be mixed
-    // with it.
-    for (const auto* suffix : {"-shm", "-wal", ""}) {
-        if (::rename((record_file.string() + suffix).c_str(), (replaced.string() + suffix).c_str()) != 0 &&
-            errno != ENOENT) {
-            return system_failure(item, errno);
-        }
+    const auto moved_to = replaced_by(*found);
+    if (const int problem = move_with_journals(record_file, moved_to); problem != 0) {
+        return system_failure(item, problem);
     }
     WF_CHECK(sync(record_file.parent_path(), item));
-    if (::rename(copy.c_str(), record_file.c_str()) != 0) {
+    if (::rename(found->c_str(), record_file.c_str()) != 0) {
         return system_failure(item, errno);
     }
     WF_CHECK(sync(record_file.parent_path(), item));
     std::error_code ignored;
-    return std::filesystem::exists(replaced, ignored) ? std::optional{replaced} : std::nullopt;
+    return std::filesystem::exists(moved_to, ignored) ? std::optional{moved_to} : std::nullopt;
 }
 
 }  // namespace store_detail
@@ -96,7 +132,6 @@ std::string item_of(const std::filesystem::path& backup) {
 Result<RecordContent> copy_joined(const std::filesystem::path& backup, const std::filesystem::path& target) {
     const std::string item = item_of(backup);
     WF_CHECK(check_is_ours(backup, item));
-    remove_with_journals(target);
     for (const auto* suffix : {"", "-wal"}) {
         const std::filesystem::path from = backup.string() + suffix;
         const std::filesystem::path to = target.string() + suffix;
@@ -159,6 +194,17 @@ Result<void> check_not_open(const std::filesystem::path& record_file) {
     return boost::outcome_v2::success();
 }
 
+/// After a restore that failed once it was decided: what was moved goes back to its place and the copy away.
+/// Where that fails too, the error says that the next start ends what was begun.
+Error taken_back(const std::filesystem::path& record_file, const std::filesystem::path& waiting, Error why) {
+    if (is_there(waiting) && move_with_journals(replaced_by(waiting), record_file) == 0 &&
+        ::unlink(waiting.c_str()) == 0) {
+        return why;
+    }
+    why.accepted = "the restore was begun, and the next start ends it; nothing is lost";
+    return why;
+}
+
 }  // namespace
 
 Result<void> check_can_be_replaced(const std::filesystem::path& record_file) {
@@ -181,20 +227,18 @@ Result<std::optional<std::filesystem::path>> restore(const std::filesystem::path
     WF_CHECK(check_not_open(record_file));
     WF_CHECK(finish_restore(record_file));
     const auto waiting = waiting_copy(record_file, clock.wall_now());
-    const std::filesystem::path draft = waiting.string() + ".part";
-    const auto copied = copy_joined(backup, draft);
-    if (!copied) {
-        remove_with_journals(draft);
-        return copied.error();
+    {
+        const Draft draft{waiting};
+        WF_CHECK(copy_joined(backup, draft.path()));
+        WF_CHECK(sync(draft.path(), item_of(backup)));
+        if (::rename(draft.path().c_str(), waiting.c_str()) != 0) {
+            return system_failure("record file " + record_file.string(), errno);
+        }
     }
-    WF_CHECK(sync(draft, item_of(backup)));
-    if (::rename(draft.c_str(), waiting.c_str()) != 0) {
-        const int problem = errno;
-        remove_with_journals(draft);
-        return system_failure("record file " + record_file.string(), problem);
-    }
-    WF_CHECK(sync(record_file.parent_path(), item_of(backup)));
-    return finish_restore(record_file);
+    const auto decided = sync(record_file.parent_path(), item_of(backup));
+    auto finished =
+        decided ? finish_restore(record_file) : Result<std::optional<std::filesystem::path>>{decided.error()};
+    return finished ? finished : taken_back(record_file, waiting, finished.error());
 }
 
 }  // namespace wetfront

@@ -52,6 +52,9 @@ const std::filesystem::path& Store::file() const {
 OpenMode Store::mode() const {
     return d_->file.mode();
 }
+const std::optional<Error>& Store::loss() const {
+    return d_->file.loss();
+}
 Id Store::new_id() {
     return d_->ids.next();
 }

@@ -109,6 +109,10 @@ public:
     [[nodiscard]] const Id& device() const;
     [[nodiscard]] const std::filesystem::path& file() const;
     [[nodiscard]] OpenMode mode() const;
+    /// Told once, by the first opening for writing after it: bytes of the -wal file changed between a crash
+    /// and that opening, and entries that had been confirmed are missing: which, what to do, and where that
+    /// file is kept.
+    [[nodiscard]] const std::optional<Error>& loss() const;
     [[nodiscard]] Result<RecordContent> content() const;
     /// How many entries were made since a copy of this file held that; none: it is not from an earlier state
     /// of this file.

@@ -4,12 +4,14 @@
 #include <algorithm>
 #include <array>
 #include <map>
+#include <stdexcept>
 
 #include "store/chain.h"
 #include "store/failure.h"
 #include "store/journal.h"
 #include "store/record_file.h"
 #include "store/stored_records.h"
+#include "store/write_ahead.h"
 
 namespace wetfront {
 namespace {
@@ -17,6 +19,7 @@ namespace {
 using store_detail::Binder;
 using store_detail::Hash;
 using store_detail::id_at;
+using store_detail::look_at_write_ahead;
 using store_detail::null_at;
 using store_detail::number_at;
 using store_detail::Statements;
@@ -56,6 +59,58 @@ StoreCheck check_file(Statements& sql) {
             if (text_at(rows, 0) != "ok") {
                 note(check, {}, text_at(rows, 0));
             }
+        }
+    });
+}
+
+StoreCheck check_write_ahead(Statements& sql, const std::filesystem::path& file) {
+    const auto* says = "what was confirmed and stands in the -wal file beside it is all read";
+    return checked("wal", says, [&](StoreCheck& check, auto&) {
+        const auto page = sql.database().execAndGet("PRAGMA page_size").getInt();
+        const auto found = look_at_write_ahead(file.string() + "-wal", static_cast<std::size_t>(page));
+        check.checked = found.frames;
+        if (found.broken) {
+            note(check, {},
+                 "it is damaged behind its frame " + std::to_string(found.frames) +
+                     "; what was entered after that is not read");
+        }
+    });
+}
+
+/// What makes each table, index, view and rule.
+std::map<std::string, std::string> schema_of(SQLite::Database& db) {
+    std::map<std::string, std::string> schema;
+    SQLite::Statement rows{db,
+                           "SELECT type || ' ' || name || ' of ' || tbl_name, coalesce(sql, '') FROM "
+                           "sqlite_schema WHERE name NOT LIKE 'sqlite_stat%'"};
+    while (rows.executeStep()) {
+        schema.emplace(rows.getColumn(0).getString(), rows.getColumn(1).getString());
+    }
+    return schema;
+}
+
+std::map<std::string, std::string> schema_as_made() {
+    SQLite::Database made{":memory:", SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE};
+    if (const auto done = store_detail::migrate(made, store_detail::released_migrations()); !done) {
+        throw std::runtime_error{done.error().text()};
+    }
+    return schema_of(made);
+}
+
+StoreCheck check_schema(Statements& sql) {
+    const auto* says = "its tables, views and rules are those of this version";
+    return checked("schema", says, [&](StoreCheck& check, auto&) {
+        static const auto made = schema_as_made();
+        auto found = schema_of(sql.database());
+        for (const auto& [name, text] : made) {
+            ++check.checked;
+            const auto same = found.extract(name);
+            if (same.empty() || same.mapped() != text) {
+                note(check, {}, name + (same.empty() ? " is missing" : " is another one"));
+            }
+        }
+        for (const auto& [name, text] : found) {
+            note(check, {}, name + " does not belong there");
         }
     });
 }
@@ -267,8 +322,11 @@ Result<StoreVerdict> verify_store(const std::filesystem::path& file, const Clock
         }
         Statements sql{opened.database()};
         StoreVerdict verdict;
-        verdict.checks = {check_file(sql),      check_references(sql), check_numbers(sql), check_chain(sql),
-                          check_revisions(sql), check_marks(sql),      check_sheets(sql)};
+        verdict.checks = {check_file(sql),      check_write_ahead(sql, file),
+                          check_schema(sql),    check_references(sql),
+                          check_numbers(sql),   check_chain(sql),
+                          check_revisions(sql), check_marks(sql),
+                          check_sheets(sql)};
         if (known) {
             verdict.checks.push_back(check_known(sql, *known));
         }

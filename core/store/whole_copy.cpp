@@ -12,8 +12,8 @@
 #include <cerrno>
 #include <string>
 
+#include "store/draft.h"
 #include "store/failure.h"
-#include "store/new_file.h"
 
 namespace wetfront::store_detail {
 namespace {
@@ -75,12 +75,6 @@ Result<void> fill(SQLite::Database& db, const std::filesystem::path& draft, cons
 
 }  // namespace
 
-void remove_with_journals(const std::filesystem::path& file) {
-    for (const auto* suffix : {"", "-wal", "-shm", "-journal"}) {
-        ::unlink((file.string() + suffix).c_str());
-    }
-}
-
 Result<void> sync(const std::filesystem::path& path, const std::string& item) {
     const int descriptor = ::open(path.empty() ? "." : path.c_str(), O_RDONLY | O_CLOEXEC);
     if (descriptor < 0) {
@@ -137,7 +131,7 @@ Result<std::filesystem::path> copy_whole(SQLite::Database& db, const std::filesy
                                          const CopyProgress& progress) {
     const std::string item = "copy " + target.string();
     return guarded(item, [&]() -> Result<std::filesystem::path> {
-        const Draft draft{target.string() + ".new"};
+        const Draft draft{target};
         WF_CHECK(draft.make(item));
         WF_CHECK(fill(db, draft.path(), item, progress));
         for (int number = 1;; ++number) {

@@ -28,6 +28,4 @@ namespace wetfront::store_detail {
 /// Data and size of a file or folder are on the medium.
 [[nodiscard]] Result<void> sync(const std::filesystem::path& path, const std::string& item);
 
-void remove_with_journals(const std::filesystem::path& file);
-
 }  // namespace wetfront::store_detail

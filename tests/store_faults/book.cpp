@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "store/verify.h"
 #include "support/fake_clock.h"
 
 namespace wetfront::test {
@@ -148,12 +149,27 @@ std::string faults_of(const std::filesystem::path& file) {
     }
 }
 
-bool is_kept_copy(const std::filesystem::path& path) {
-    const auto name = path.filename().string();
-    return name.find(".before-v") != std::string::npos && name.find(".new") == std::string::npos;
+std::string told_by_verify(const std::filesystem::path& file, std::string_view known) {
+    const FakeClock clock;
+    const auto verdict = verify_store(file, clock);
+    if (!verdict) {
+        return verdict.error().text();
+    }
+    std::string wrong;
+    for (const auto& check : verdict.value().checks) {
+        if (check.wrong > 0 && check.name != known) {
+            wrong += "verify, " + check.name + ": " + check.first_wrong + "; ";
+        }
+    }
+    return wrong;
 }
 
-std::string judge(const std::filesystem::path& file, std::span<const Book> allowed) {
+bool is_kept_copy(const std::filesystem::path& path) {
+    const auto name = path.filename().string();
+    return name.find(".before-v") != std::string::npos && name.find(".unfinished-") == std::string::npos;
+}
+
+std::string judge(const std::filesystem::path& file, std::span<const Book> allowed, Verify verify) {
     const FakeClock clock;
     {
         const auto store = Store::open(file, clock);
@@ -167,8 +183,12 @@ std::string judge(const std::filesystem::path& file, std::span<const Book> allow
         if (std::find(allowed.begin(), allowed.end(), book.value()) == allowed.end()) {
             return difference(book.value(), allowed.front());
         }
+        if (store.value().loss()) {
+            return "says that confirmed entries are missing: " + store.value().loss()->text();
+        }
     }
-    return faults_of(file);
+    const auto wrong = faults_of(file);
+    return wrong.empty() && verify == Verify::yes ? told_by_verify(file) : wrong;
 }
 
 std::string vague_in(const Error& error, const std::filesystem::path& file) {

@@ -5,6 +5,7 @@
 #include <functional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "store/store.h"
@@ -28,19 +29,26 @@ struct Book {
     friend bool operator==(const Book&, const Book&) = default;
 };
 
-/// Every record and list, or the first error. What the store can prove of its own file is asked here too.
+/// Every record and list, or the first error.
 [[nodiscard]] Result<Book> read_book(const Store& store);
 
 /// What is wrong with the closed file seen from behind the store's back: SQLite's check of the whole file,
 /// references, numbers without a gap, a mark that is there twice. Empty if nothing is.
 [[nodiscard]] std::string faults_of(const std::filesystem::path& file);
 
+/// What `store verify` finds wrong with the closed file, or why it cannot read it. Empty if nothing. What
+/// check `known` finds is left out.
+[[nodiscard]] std::string told_by_verify(const std::filesystem::path& file, std::string_view known = {});
+
 /// True for a copy that the store keeps before a migration, not for one that is being made.
 [[nodiscard]] bool is_kept_copy(const std::filesystem::path& path);
 
-/// Opens the file as the next start of the program does, reads all of it, closes it and looks behind. Empty
-/// if it says one of `allowed`; otherwise what is wrong.
-[[nodiscard]] std::string judge(const std::filesystem::path& file, std::span<const Book> allowed);
+enum class Verify { yes, no };
+
+/// Opens the file as the next start of the program does, reads all of it, closes it, looks behind and asks
+/// `store verify`. Empty if it says one of `allowed`, and no loss; otherwise what is wrong.
+[[nodiscard]] std::string judge(const std::filesystem::path& file, std::span<const Book> allowed,
+                                Verify verify = Verify::yes);
 
 /// What an error lacks of: what failed (the file or the revision in it), why, what is safe or can be done.
 /// Empty if nothing.

@@ -47,6 +47,7 @@ int __real_open(const char* path, int flags, ...);
 int __real_fsync(int descriptor);
 int __real_mkdir(const char* path, mode_t mode);
 int __real_unlink(const char* path);
+int __real_rename(const char* from, const char* to);
 int __real_renameat2(int from_folder, const char* from, int to_folder, const char* to, unsigned flags);
 
 int __wrap_open(const char* path, int flags, ...) {
@@ -101,6 +102,18 @@ int __wrap_unlink(const char* path) {
     const int result = __real_unlink(path);
     if (result == 0) {
         wetfront::test::tell({wetfront::test::DiskEvent::Kind::removed, wetfront::test::absolute(path)});
+    }
+    return result;
+}
+
+int __wrap_rename(const char* from, const char* to) {
+    if (wetfront::test::fails(wetfront::test::DiskCall::rename)) {
+        return -1;
+    }
+    const int result = __real_rename(from, to);
+    if (result == 0) {
+        wetfront::test::tell({wetfront::test::DiskEvent::Kind::renamed, wetfront::test::absolute(from),
+                              wetfront::test::absolute(to), 0});
     }
     return result;
 }

@@ -64,7 +64,7 @@ std::string judge_after(const Case& fails, const std::filesystem::path& file, co
     const auto wrong = judge(file, outcome.allowed);
     const bool free_page =
         fails.code == SQLITE_IOERR_SHORT_READ && wrong.find("Main freelist: size is") != wrong.npos;
-    return free_page ? "" : wrong;
+    return free_page ? told_by_verify(file, "file") : wrong;
 }
 
 /// Does the acts with the nth call broken, for every n until there is no nth call.

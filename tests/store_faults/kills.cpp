@@ -86,6 +86,13 @@ void listen(Heard& heard, const std::string& line) {
     }
 }
 
+int drafts_in(const std::filesystem::path& folder) {
+    const std::filesystem::directory_iterator files{folder};
+    return static_cast<int>(std::count_if(begin(files), end(files), [](const auto& entry) {
+        return entry.path().string().find(".unfinished-") != std::string::npos;
+    }));
+}
+
 Heard write_until_killed(const std::filesystem::path& file, int present, std::mt19937& random) {
     Heard heard{present, false, {}};
     Child writer{[&](const Child::Say& say) { write_for_ever(file, present, say); }};
@@ -118,12 +125,16 @@ KillCounts kill_writers(int kills, unsigned seed, std::ostream* progress) {
             const auto heard = write_until_killed(folder.file(), present, random);
             ++counts.kills;
             counts.while_opening += heard.opened ? 0 : 1;
+            counts.drafts += drafts_in(folder.path());
             for (; present < heard.acknowledged; ++present) {
                 nth_act(present).effect(book);
             }
             std::vector<Book> allowed{book, book};
             nth_act(present).effect(allowed[1]);
             counts.wrong = heard.wrong.empty() ? judge(folder.file(), allowed) : heard.wrong;
+            if (counts.wrong.empty() && drafts_in(folder.path()) > 0) {
+                counts.wrong = "a draft is left";
+            }
             if (!counts.wrong.empty()) {
                 counts.wrong +=
                     " (seed " + std::to_string(seed) + ", kill " + std::to_string(counts.kills) + ")";
@@ -149,8 +160,9 @@ KillCounts kill_writers(int kills, unsigned seed, std::ostream* progress) {
 
 std::string text_of(const KillCounts& counts) {
     return std::to_string(counts.kills) + " kills over " + std::to_string(counts.files) + " files, " +
-           std::to_string(counts.while_opening) +
-           " of them while the file was made or opened: " + std::to_string(counts.acknowledged) +
+           std::to_string(counts.while_opening) + " of them while the file was made or opened (" +
+           std::to_string(counts.drafts) +
+           " drafts left, and removed by the next start): " + std::to_string(counts.acknowledged) +
            " entries kept, " + std::to_string(counts.marks) + " of them marks; " +
            std::to_string(counts.in_the_middle) +
            " written whole but killed before they were acknowledged; " +

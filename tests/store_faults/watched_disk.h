@@ -13,8 +13,20 @@
 namespace wetfront::test {
 
 /// What a disk is asked to do.
-enum class DiskCall { read, write, sync, truncate, open, remove, access, file_size, lock, shared_memory };
-constexpr std::size_t disk_calls = 10;
+enum class DiskCall {
+    read,
+    write,
+    sync,
+    truncate,
+    open,
+    remove,
+    access,
+    file_size,
+    lock,
+    shared_memory,
+    rename
+};
+constexpr std::size_t disk_calls = 11;
 
 /// The nth call of one sort does not work, and if `for_ever` none after it.
 struct Fault {

@@ -99,6 +99,8 @@ public:
     [[nodiscard]] bool foundPressesFit() const { return !found_.empty() && !found_.front().is_signed; }
     [[nodiscard]] bool demo() const { return demo_; }
     [[nodiscard]] QString problem() const { return problem_; }
+    /// Shown on every page until something is done that could fail too.
+    void set_problem(const QString& problem);
 
     Q_INVOKABLE void openHouse(const QString& id);
     Q_INVOKABLE void openVisit(const QString& id);
@@ -155,7 +157,6 @@ signals:
 private:
     template <class T>
     bool failed(const Result<T>& result);
-    void set_problem(const QString& problem);
     template <class ViewModel>
     void take_down(std::unique_ptr<ViewModel> closing);
     void show_visit(VisitFile file);

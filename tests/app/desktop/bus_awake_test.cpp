@@ -32,7 +32,8 @@ public:
         for (const auto& name : names_) {
             QDBusConnection::disconnectFromBus(name);
         }
-        daemon_.kill();
+        // Asked to end it takes its socket along.
+        daemon_.terminate();
         daemon_.waitForFinished();
     }
     Bus(const Bus&) = delete;

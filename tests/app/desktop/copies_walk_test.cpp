@@ -232,6 +232,35 @@ TEST_F(CopiesWalkTest, two_presses_on_going_back_are_one) {
     EXPECT_EQ(QDir{folder_.path()}.entryList({QStringLiteral("records.wetfront.replaced-*")}).size(), 1);
 }
 
+TEST_F(CopiesWalkTest,
+       entries_lost_in_a_damaged_journal_are_told_on_the_page_that_opens_and_on_the_houses_page) {
+    const auto wal = file().string() + "-wal";
+    const auto crashed = folder_.filePath(QStringLiteral("crashed")).toStdString();
+    {
+        auto store = Store::open(file(), clock_);
+        ASSERT_TRUE(store) << store.error().text();
+        auto farm = example_visit().farm;
+        for (const auto* customer : {"First", "Second", "Third"}) {
+            farm.customer = customer;
+            ASSERT_TRUE(store.value().save(farm));
+        }
+        std::filesystem::copy_file(file(), crashed);
+        std::filesystem::copy_file(wal, crashed + "-wal");
+    }
+    std::filesystem::rename(crashed, file());
+    std::filesystem::rename(crashed + "-wal", wal);
+    // In the page of the first frame (sqlite.org/fileformat2.html, 4.1).
+    QFile journal{QString::fromStdString(wal)};
+    ASSERT_TRUE(journal.open(QIODevice::ReadWrite));
+    journal.seek(32 + 24 + 1000);
+    journal.write("damage");
+    journal.close();
+    begin();
+    EXPECT_TRUE(says(QStringLiteral("may be missing")));
+    EXPECT_TRUE(run_->program()->session().problem().contains(QStringLiteral("-wal file was damaged")));
+    EXPECT_TRUE(run_->program()->session().copies()->problem().contains(QStringLiteral("is kept as")));
+}
+
 TEST_F(CopiesWalkTest, a_file_of_a_newer_version_is_looked_at_and_nothing_can_be_started) {
     QFile newer{QString::fromStdString(file().string())};
     ASSERT_TRUE(newer.open(QIODevice::ReadWrite));

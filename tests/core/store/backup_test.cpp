@@ -133,7 +133,7 @@ TEST_F(BackupTest, the_backup_just_made_stays_where_the_clock_says_it_is_the_old
 TEST_F(BackupTest, files_of_other_names_are_neither_listed_nor_removed) {
     auto store = open_with_visit();
     std::filesystem::create_directories(copies());
-    const std::vector<std::string> others{"records-2020-01-01-0700.wetfront.part",
+    const std::vector<std::string> others{"records-2020-01-01-0700.wetfront.unfinished-1",
                                           "other-2020-01-01-0700.wetfront", "records.wetfront",
                                           "records-2020-01-01-0700.pdf", "records-notes.wetfront"};
     for (const auto& name : others) {
@@ -350,8 +350,8 @@ TEST_P(InterruptedRestoreTest, the_next_opening_ends_what_was_decided) {
 INSTANTIATE_TEST_SUITE_P(after_each_step, InterruptedRestoreTest, ::testing::Values(0, 1, 2));
 
 TEST_F(RestoreTest, a_copy_that_was_not_whole_when_the_power_went_is_not_taken_for_a_decision) {
-    for (const auto* left : {".part", ".part-wal", ".part-shm", ".part-journal"}) {
-        std::filesystem::copy_file(backup, file.string() + ".restoring-2026-07-01-0900" + left);
+    for (const auto* left : {"", "-wal", "-shm", "-journal"}) {
+        std::filesystem::copy_file(backup, file.string() + ".restoring-2026-07-01-0900.unfinished-1" + left);
     }
     EXPECT_EQ(marks(), 1U);
 }

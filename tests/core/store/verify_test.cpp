@@ -3,6 +3,7 @@
 
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
 #include <gmock/gmock.h>
 
 #include <array>
@@ -47,15 +48,27 @@ protected:
     }
     static constexpr std::int64_t entries = 16;
 
-    /// What someone does to the closed file who first takes its rules away.
+    /// What someone does to the closed file who first takes its rules away and then puts them back.
     void tamper(const std::string& sql) {
         SQLite::Database db{file, SQLite::OPEN_READWRITE};
+        std::string rules;
+        for (SQLite::Statement rule{db, "SELECT sql FROM sqlite_schema WHERE type = 'trigger'"};
+             rule.executeStep();) {
+            rules += rule.getColumn(0).getString() + ";";
+        }
         for (const auto* table : {"entry", "revision", "mark", "mark_change", "removal", "sheet"}) {
             for (const auto* rule : {"changed", "removed"}) {
                 db.exec(std::string{"DROP TRIGGER "} + table + "_is_not_" + rule);
             }
         }
         db.exec(sql);
+        SQLite::Statement left{db, "SELECT name FROM sqlite_schema WHERE type = 'trigger'"};
+        std::string others;
+        while (left.executeStep()) {
+            others += "DROP TRIGGER " + left.getColumn(0).getString() + ";";
+        }
+        left.reset();
+        db.exec(others + rules);
     }
 
     [[nodiscard]] StoreVerdict verdict(const std::optional<std::string>& known = {}) {
@@ -105,6 +118,25 @@ TEST_F(VerifyTest, a_file_with_every_kind_of_entry_is_sound_and_each_check_says_
     EXPECT_GT(of(result, "file").checked, 10);
     ASSERT_EQ(result.heads.size(), 1U);
     EXPECT_EQ(result.heads[0].number, entries);
+}
+
+TEST_F(VerifyTest, a_view_or_rule_that_reads_otherwise_is_told) {
+    fill();
+    for (const auto* change :
+         {"UPDATE sqlite_schema SET sql = replace(sql, 'removed = 1', 'removed = 0') WHERE name = 'removed'",
+          "DELETE FROM sqlite_schema WHERE name = 'sheet_is_not_changed'",
+          "INSERT INTO sqlite_schema SELECT type, 'more', 'more', rootpage, replace(sql, 'VIEW removed', "
+          "'VIEW more') "
+          "FROM sqlite_schema WHERE name = 'removed'"}) {
+        const StoreFolder other;
+        std::filesystem::copy_file(file, other.file());
+        {
+            SQLite::Database db{other.file(), SQLite::OPEN_READWRITE};
+            db.exec("PRAGMA writable_schema=ON");
+            ASSERT_EQ(db.exec(change), 1) << change;
+        }
+        EXPECT_EQ(wrong_in(value_of(verify_store(other.file(), clock))), "schema ") << change;
+    }
 }
 
 TEST_F(VerifyTest, another_program_works_out_the_same_chain_from_its_description) {
@@ -246,7 +278,7 @@ TEST_F(VerifyTest, a_damaged_file_is_read_as_far_as_it_goes_and_never_called_sou
         EXPECT_EQ(bytes_of(file), bytes) << "page " << page / 4096 << " was written to";
         if (result) {
             EXPECT_FALSE(result.value().sound()) << page / 4096;
-            EXPECT_EQ(result.value().checks.size(), 7U);
+            EXPECT_EQ(result.value().checks.size(), 9U);
             ++told_by_a_check;
         } else {
             EXPECT_EQ(result.error().kind, Error::Kind::storage);
