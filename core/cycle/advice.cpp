@@ -83,10 +83,13 @@ std::vector<SettingAdvice> continuous_settings(const TimerWork& work) {
     settings.push_back({Setting::base_on_time, any(period), why_continuous()});
     if (work.timer.kind == TimerKind::trimmed) {
         settings.push_back({Setting::on_time_ceiling, any(period), why_continuous()});
-        add_without_value(settings,
-                          {Setting::trim_step, Setting::trim_dead_band, Setting::review_interval,
-                           Setting::rinse_at, Setting::rinse_length},
+        add_without_value(settings, {Setting::trim_step, Setting::trim_dead_band, Setting::review_interval},
                           why_not_while_continuous());
+    }
+    for (const auto key : {TemplateKey::rinse_at, TemplateKey::rinse_length}) {
+        if (can_hold(work.timer, key)) {
+            add_without_value(settings, {*setting_of(key)}, why_not_while_continuous());
+        }
     }
     return settings;
 }
@@ -113,9 +116,14 @@ LongestRinse longest_rinse(const std::vector<BankAdvice>& banks) {
 void add_rinse(std::vector<SettingAdvice>& settings, const TimerWork& work, const CycleStory& story,
                const TimerAdvice& advice) {
     const auto& banks = advice.banks;
-    const auto* from = advice.advised(Setting::pad_hours_from);
-    settings.push_back(
-        {Setting::rinse_at, std::nullopt, why_rinse_at(from != nullptr ? from->value : std::nullopt)});
+    if (can_hold(work.timer, TemplateKey::rinse_at)) {
+        const auto* from = advice.advised(Setting::pad_hours_from);
+        settings.push_back(
+            {Setting::rinse_at, std::nullopt, why_rinse_at(from != nullptr ? from->value : std::nullopt)});
+    }
+    if (!can_hold(work.timer, TemplateKey::rinse_length)) {
+        return;
+    }
     const auto longest = longest_rinse(banks);
     const auto bank = label_of(work.file.house, *work.banks[longest.bank].bank);
     if (!longest.need) {
@@ -126,15 +134,8 @@ void add_rinse(std::vector<SettingAdvice>& settings, const TimerWork& work, cons
                         why_rinse_length(story, *longest.need, *banks[longest.bank].question, bank)});
 }
 
-std::vector<SettingAdvice> cycle_settings(const TimerWork& work, const CycleStory& story,
-                                          const TimerAdvice& advice) {
+void add_adapting(std::vector<SettingAdvice>& settings, const TimerWork& work, const CycleStory& story) {
     const auto& answer = story.answer;
-    std::vector<SettingAdvice> settings;
-    settings.push_back({Setting::period, any(answer.period), why_period(story)});
-    settings.push_back({Setting::base_on_time, any(*answer.base), why_base(story)});
-    if (work.timer.kind != TimerKind::trimmed) {
-        return settings;
-    }
     const auto lag = work.margins.house_lag;
     const auto dead_band = work.margins.dead_band;
     settings.push_back({Setting::on_time_ceiling, any(*answer.ceiling), why_ceiling(story)});
@@ -148,6 +149,17 @@ std::vector<SettingAdvice> cycle_settings(const TimerWork& work, const CycleStor
     }
     settings.push_back({Setting::review_interval, any(review_interval(answer.period, lag)),
                         why_review_interval(answer.period, work.limits)});
+}
+
+std::vector<SettingAdvice> cycle_settings(const TimerWork& work, const CycleStory& story,
+                                          const TimerAdvice& advice) {
+    const auto& answer = story.answer;
+    std::vector<SettingAdvice> settings;
+    settings.push_back({Setting::period, any(answer.period), why_period(story)});
+    settings.push_back({Setting::base_on_time, any(*answer.base), why_base(story)});
+    if (work.timer.kind == TimerKind::trimmed) {
+        add_adapting(settings, work, story);
+    }
     add_rinse(settings, work, story, advice);
     return settings;
 }
@@ -193,7 +205,7 @@ void add_cycle(const TimerWork& work, const CycleAnswer& answer, TimerAdvice& ad
         WF_TEXT("A run of %1 in every %2 keeps every part of the pads wet at the hottest hour: it cools as "
                 "continuous pumping does, with less pumping."),
         {any(*answer.base), any(answer.period)}};
-    if (work.timer.kind != TimerKind::fixed_interval) {
+    if (can_hold(work.timer, TemplateKey::rinse_length)) {
         return;
     }
     const auto longest = longest_rinse(advice.banks);

@@ -38,7 +38,7 @@ struct TimerAdvice {
     /// Both ways the same; of a trimmed timer all of them, of another those that its controller has.
     std::vector<SettingAdvice> when_pads_may_run;
     std::vector<SettingAdvice> continuous;  ///< always there
-    std::vector<SettingAdvice> cycle;       ///< empty where none is advised
+    std::vector<SettingAdvice> cycle;       ///< empty where none is advised; of a rinse what it can hold
     std::vector<BankAdvice> banks;
     Message verdict;                          ///< one sentence: what is advised and why
     std::vector<Message> notes;               ///< what else the technician has to know or do

@@ -281,7 +281,7 @@ Result<CycleAnswer> best_cycle(const std::vector<BankQuestion>& banks, Duration 
 }
 
 Duration review_interval(Duration period, Duration house_lag) {
-    return rounded_up(std::max(seconds(600.0), house_lag), period);
+    return rounded_up(std::max<Duration>(least_review, house_lag), period);
 }
 
 Duration rounded_up(Duration value, Duration resolution) {

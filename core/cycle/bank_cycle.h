@@ -101,11 +101,14 @@ struct CycleAnswer {
 /// A bank with a wet start has no wet-through time, so it asks for no ceiling: trimming above the base
 /// changes how much is pumped, not how much is cooled, and ceiling = base loses nothing.
 [[nodiscard]] Result<CycleAnswer> best_cycle(const std::vector<BankQuestion>& banks, Duration resolution,
-                                             const CycleMargins& margins = {});
+                                             const CycleMargins& margins);
+
+/// No review comes sooner, however soon a house answers (common practice, no source).
+inline constexpr auto least_review = from_si<Duration>(600.0);
 
 /// Smallest multiple of the period that is neither below 10 min nor below the house's lag (rule 5). Period
 /// above 0.
-[[nodiscard]] Duration review_interval(Duration period, Duration house_lag = seconds(600.0));
+[[nodiscard]] Duration review_interval(Duration period, Duration house_lag);
 
 /// A value rounded to a resolution (above 0); values within 1e-9 of a step are that step.
 [[nodiscard]] Duration rounded_up(Duration value, Duration resolution);

@@ -283,16 +283,17 @@ Reason why_review_interval(Duration period, const CycleMargins& margins) {
     reason.brief = WF_TEXT("time for the house to answer");
     reason.explanation = {
         WF_TEXT("A change of on-time shows in the house only after about %1. The review is the first "
-                "whole number of periods that is not shorter."),
-        {any(house_lag)}};
+                "whole number of periods that is shorter neither than that nor than %2."),
+        {any(house_lag), any(least_review)}};
     reason.formula = "smallest n P >= max(10 min, lag)";
     reason.inputs = {{WF_TEXT("period"), "P", any(period), Origin::derived, {}},
                      limit_input(margins, Limit::house_lag, WF_TEXT("time the house takes to answer"), "lag",
                                  any(house_lag))};
-    reason.exact = any(house_lag);
+    reason.exact = any(std::max<Duration>(least_review, house_lag));
     reason.rounding = Rounding::up;
     reason.resolution = any(period);
-    reason.source = "not shorter than the house takes to answer: common practice, no source";
+    reason.source =
+        "10 min or more, and not shorter than the house takes to answer: common practice, no source";
     return reason;
 }
 

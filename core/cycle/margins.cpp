@@ -234,6 +234,9 @@ Result<void> check_cycle_limits(const CycleMargins& margins) {
     return check_limit("trim dead band, K", in_si(margins.dead_band), 0.0, 20.0, "0 to 20 K");
 }
 
+namespace {
+
+/// The same for the limits on when pads may run.
 Result<void> check_house_limits(const CycleMargins& margins) {
     constexpr double hour = 3600.0;
     const double start = in_celsius(margins.start_temperature);
@@ -260,6 +263,8 @@ Result<void> check_house_limits(const CycleMargins& margins) {
         check_limit("step of a time of day, s", in_seconds(margins.clock_step), 60.0, hour, "1 to 60 min"));
     return boost::outcome_v2::success();
 }
+
+}  // namespace
 
 Result<CycleMargins> margins_of(const Farm& farm) {
     const auto& changed = farm.limits;
@@ -297,7 +302,8 @@ CycleMargins usable_margins(const Farm& farm) {
     return margins ? margins.value() : CycleMargins{};
 }
 
-Limits every_limit(const CycleMargins& margins) {
+Limits every_limit() {
+    const CycleMargins margins;
     const auto share_of = [](double value) { return Entered<Fraction>::of(from_si<Fraction>(value)); };
     // As times are shown, in seconds or minutes.
     const auto as_shown = [](Duration value) {

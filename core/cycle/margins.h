@@ -99,9 +99,6 @@ struct LimitText {
 /// first that is not.
 [[nodiscard]] Result<void> check_cycle_limits(const CycleMargins& margins);
 
-/// The same for the limits on when pads may run.
-[[nodiscard]] Result<void> check_house_limits(const CycleMargins& margins);
-
 /// The program's own values with what was changed for the farm. An error names the first limit that cannot be
 /// worked with beside the others.
 [[nodiscard]] Result<CycleMargins> margins_of(const Farm& farm);
@@ -110,7 +107,7 @@ struct LimitText {
 /// program's own, all of them, as nobody chose a mixture. Whoever makes advice says which.
 [[nodiscard]] CycleMargins usable_margins(const Farm& farm);
 
-/// Those margins as the record of a farm would hold them, every one set.
-[[nodiscard]] Limits every_limit(const CycleMargins& margins);
+/// The program's own values as the record of a farm would hold them, every one set.
+[[nodiscard]] Limits every_limit();
 
 }  // namespace wetfront

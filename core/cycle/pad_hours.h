@@ -13,7 +13,7 @@ namespace wetfront {
 /// is worth its damp (model rule 7): e (T - T_wb) falls under it above that humidity. Before rounding.
 /// Errors: effectiveness outside 0 to 1 (0 excluded); a pad that cannot cool that much however dry the air.
 [[nodiscard]] Result<Fraction> serving_humidity(Temperature start, Fraction effectiveness,
-                                                AbsolutePressure pressure, const CycleMargins& margins = {});
+                                                AbsolutePressure pressure, const CycleMargins& margins);
 
 /// A value rounded down to a step (above 0); within 1e-9 of a step it is that step.
 [[nodiscard]] Fraction rounded_down(Fraction value, Fraction step);
@@ -38,7 +38,7 @@ struct HelpfulHours {
 /// any humidity to stop pads. Between two hours both are taken as linear. `effectiveness` above 0 up to 1.
 /// The hours lie around the hottest and hang together, as temperature and cooling fall on both sides of it.
 [[nodiscard]] Result<HelpfulHours> helpful_hours(const DesignDay& day, Temperature start,
-                                                 Fraction effectiveness, const CycleMargins& margins = {});
+                                                 Fraction effectiveness, const CycleMargins& margins);
 
 /// How long a wet pad takes to dry with the fans on, from that time of the clock on the design day, by the
 /// wetting column with the evaporation of each hour; to the minute, rounded up. `rates` are those of the
@@ -46,7 +46,7 @@ struct HelpfulHours {
 /// of an evening. Error: a test weather in which hardly anything evaporates.
 [[nodiscard]] Result<std::optional<Duration>> dry_down(const ColumnRates& rates, const MoistAir& test,
                                                        Fraction effectiveness, const DesignDay& day,
-                                                       Duration from, const CycleMargins& margins = {});
+                                                       Duration from, const CycleMargins& margins);
 
 /// The hour (0 to 23, solar) of the design day in which a pad of that effectiveness evaporates most.
 [[nodiscard]] Result<int> hour_of_most_evaporation(const DesignDay& day, Fraction effectiveness);

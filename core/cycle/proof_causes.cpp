@@ -134,7 +134,11 @@ private:
             const double near =
                 in_seconds(line.tolerance) + in_seconds(line.expanded) + in_seconds(fill->expanded);
             if (std::abs(over - in_seconds(fill->mean)) <= near) {
-                add(longer ? counts_from_full_header() : entered_from_full_header());
+                if (!longer) {
+                    add(entered_from_full_header());
+                } else if (!wetfront::counts_from_full_header(timer_)) {
+                    add(counts_from_full_header());
+                }
             }
         }
         if (timer_.kind == TimerKind::trimmed) {

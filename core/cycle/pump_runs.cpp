@@ -28,22 +28,15 @@ std::optional<HeaderFill> measured_fill(const House& house, const VisitTimings& 
     return fill;
 }
 
-std::optional<HeaderFill> counted_fill(const House& house, const VisitTimings& timings, const Timer& timer,
-                                       const TimerSettings& settings) {
-    if (!counts_from_full_header(timer)) {
-        return HeaderFill{seconds(0.0), seconds(0.0)};
-    }
-    return settings.entered_fill ? HeaderFill{settings.entered_fill->value(), settings.entered_fill->value()}
-                                 : measured_fill(house, timings, timer);
-}
-
 PumpRuns pump_runs(const House& house, const VisitTimings& timings, const Timer& timer,
                    const TimerSettings& settings) {
     PumpRuns runs{settings, std::nullopt, false};
     if (!counts_from_full_header(timer)) {
         return runs;
     }
-    runs.fill = counted_fill(house, timings, timer, settings);
+    runs.fill = settings.entered_fill
+                    ? HeaderFill{settings.entered_fill->value(), settings.entered_fill->value()}
+                    : measured_fill(house, timings, timer);
     runs.fill_missing =
         !runs.fill && (settings.base_on_time || settings.on_time_ceiling || settings.shown_on_time);
     const auto shortest = runs.fill ? std::optional{runs.fill->shortest} : std::nullopt;

@@ -18,17 +18,13 @@ struct HeaderFill {
 [[nodiscard]] std::optional<HeaderFill> measured_fill(const House& house, const VisitTimings& timings,
                                                       const Timer& timer);
 
-/// The fill that lies between pump start and the moment from which that timer counts its on-times: what the
-/// controller was told (entered fill), else measured_fill(). Nothing for a timer that counts from pump start.
-[[nodiscard]] std::optional<HeaderFill> counted_fill(const House& house, const VisitTimings& timings,
-                                                     const Timer& timer, const TimerSettings& settings);
-
 /// What stands in a timer, as runs of its pump from start to stop.
 struct PumpRuns {
     TimerSettings settings;  ///< on-times from pump start; not there where the fill is not known
-    /// The fill that was added: the shortest to base and shown on-time, as no bank may be thought to get more
-    /// water than it does; the longest to the ceiling, as the pump may not be thought to rest for longer than
-    /// it does. None: it counts from pump start, or the fill is not known.
+    /// The fill that was added, which is what the controller was told (entered fill), else measured_fill():
+    /// the shortest to base and shown on-time, as no bank may be thought to get more water than it does; the
+    /// longest to the ceiling, as the pump may not be thought to rest for longer than it does. None: it
+    /// counts from pump start, or the fill is not known.
     std::optional<HeaderFill> fill;
     bool fill_missing = false;  ///< there are on-times, and they cannot be turned into runs
 };

@@ -23,7 +23,7 @@ struct RinseNeed {
 /// Simplifications: E of the design hour, though a morning is milder; the air behind a half-wet pad as behind
 /// a wet one.
 [[nodiscard]] Result<RinseNeed> rinse_need(const BankQuestion& bank, std::optional<Duration> header_exchange,
-                                           const CycleMargins& margins = {});
+                                           const CycleMargins& margins);
 
 /// True if a rinse of that length wets the whole pad, which is what it must not fall short of.
 [[nodiscard]] bool covers_wet_through(const RinseNeed& need, Duration rinse);

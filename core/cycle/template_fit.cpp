@@ -11,15 +11,6 @@
 namespace wetfront {
 namespace {
 
-// By the readings, else of the banks whose cycle could be worked out.
-std::optional<HeaderFill> fill_of_banks(const TemplateWork& work) {
-    if (work.measured || work.banks.empty()) {
-        return work.measured;
-    }
-    const auto [shortest, longest] = std::ranges::minmax_element(work.banks, {}, &BankQuestion::fill);
-    return HeaderFill{shortest->fill, longest->fill};
-}
-
 std::optional<Duration> longest_wet_through(const std::vector<BankQuestion>& banks) {
     std::optional<Duration> longest;
     for (const auto& bank : banks) {
@@ -34,8 +25,7 @@ std::optional<Duration> longest_wet_through(const std::vector<BankQuestion>& ban
 std::optional<AnyQuantity> wanted_value(const TemplateWork& work, TemplateKey key, std::size_t row) {
     const auto value = held(work.wanted, key, row);
     if (!value && key == TemplateKey::entered_fill) {
-        const auto fill = fill_of_banks(work);
-        return fill ? std::optional{any(fill->longest)} : std::nullopt;
+        return work.measured ? std::optional{any(work.measured->longest)} : std::nullopt;
     }
     if (!value && key == TemplateKey::entered_wet_through) {
         const auto longest = longest_wet_through(work.banks);
@@ -200,8 +190,8 @@ void settle_fill(TemplateWork& work) {
     const auto* told = work.line(TemplateKey::entered_fill);
     if (const auto fill = told != nullptr ? duration_of(told->entered) : std::nullopt) {
         work.fill = HeaderFill{*fill, *fill};
-    } else if (const auto of_banks = fill_of_banks(work)) {
-        work.fill = of_banks;
+    } else if (work.measured) {
+        work.fill = work.measured;
     } else if (const auto entered = duration_of(held(work.wanted, TemplateKey::entered_fill))) {
         work.fill = HeaderFill{*entered, *entered};
     }
@@ -427,7 +417,7 @@ TemplateFit fit_to_template(const SettingTemplate& described, const TimerAdvice&
 
 TemplateFit fit_to_template(const SettingTemplate& described, const TimerSettings& wanted,
                             const std::vector<BankQuestion>& banks, const CycleMargins& margins) {
-    return fitted({described, wanted, banks, margins, false});
+    return fitted({described, wanted, banks, margins, false, std::nullopt});
 }
 
 }  // namespace wetfront

@@ -34,10 +34,10 @@ namespace wetfront {
 /// need, the rest, the published band of start temperatures, and what the controller demands between
 /// settings.
 ///
-/// `measured`: the fill by the readings of all banks; without it, of those whose cycle could be worked out.
+/// `measured`: the fill by the readings of all banks, measured_fill(); without it an on-time that counts from
+/// a full header is a problem.
 [[nodiscard]] TemplateFit fit_to_template(const SettingTemplate& described, const TimerAdvice& advice,
-                                          const CycleMargins& margins = {},
-                                          std::optional<HeaderFill> measured = std::nullopt);
+                                          const CycleMargins& margins, std::optional<HeaderFill> measured);
 
 /// The same for settings that somebody chose: nothing is worked out anew, and a base or rest that is too
 /// short for `banks` is a problem. Without banks only the controller's own limits are checked.

@@ -23,7 +23,8 @@ void check_run(TemplateWork& work) {
     const auto most = *work.period - work.margins.least_rest;
     const Message too_long{WF_TEXT("Leaves the pump less than %1 of rest in a period of %2."),
                            {any(work.margins.least_rest), any(*work.period)}};
-    if (in_seconds(*run - most) > same_time) {
+    // Whichever header fills first, the rest has to stay.
+    if (in_seconds(*run_of(work, base, &HeaderFill::longest) - most) > same_time) {
         base->problems.push_back(too_long);
     }
     auto* ceiling = work.line(TemplateKey::on_time_ceiling);

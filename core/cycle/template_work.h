@@ -17,8 +17,8 @@ struct TemplateWork {
     const TimerSettings& wanted;
     const std::vector<BankQuestion>& banks;
     const CycleMargins& margins;
-    bool advised;                             ///< what moves with the period is worked out anew
-    std::optional<HeaderFill> measured = {};  ///< by the readings of all banks
+    bool advised;                        ///< what moves with the period is worked out anew
+    std::optional<HeaderFill> measured;  ///< by the readings of all banks
 
     TemplateFit fit = {};
     std::optional<Duration> period = {};  ///< held, else wanted

@@ -98,7 +98,7 @@ void each_field(R& bank, V&& visit) {
     visit(Field{"id", ""}, bank.id);
     visit(Field{"name", WF_TEXT("Bank")}, bank.name);
     visit(Field{"pump", WF_TEXT("Fed by")}, bank.pump);
-    visit(Field{"pump_end", WF_TEXT("Pump at the")}, bank.pump_end);
+    visit(Field{"pump_end", WF_TEXT("End with the pump")}, bank.pump_end);
     visit(Field{"length", WF_TEXT("Pad length"),
                 WF_TEXT("Shares the pump's flow; without it, no flow per length."), 0.5, 200.0},
           bank.length);
@@ -335,11 +335,11 @@ void each_field(R& conditions, V&& visit) {
         Field{"outside_humidity", WF_TEXT("Outside relative humidity"),
               WF_TEXT("Today's weather against the design day; without it no cycle is advised."), 0.01, 1.0},
         conditions.outside_humidity);
-    visit(Field{"outside_wet_bulb", WF_TEXT("or outside wet bulb"),
+    visit(Field{"outside_wet_bulb", WF_TEXT("Outside wet bulb"),
                 WF_TEXT("In place of the humidity; counts only where that is not entered."),
                 celsius_zero - 40.0, celsius_zero + 50.0},
           conditions.outside_wet_bulb);
-    visit(Field{"outside_dew_point", WF_TEXT("or outside dew point"),
+    visit(Field{"outside_dew_point", WF_TEXT("Outside dew point"),
                 WF_TEXT(
                     "In place of the humidity; counts only where neither that nor the wet bulb is entered."),
                 celsius_zero - 40.0, celsius_zero + 45.0},

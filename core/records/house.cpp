@@ -43,6 +43,11 @@ bool counts_from_full_header(const Timer& timer) {
     return timer.controller && timer.controller->counts_from == CountsFrom::full_header;
 }
 
+bool can_hold(const Timer& timer, TemplateKey key) {
+    return timer.kind == TimerKind::trimmed ||
+           (timer.controller && timer.controller->setting(key) != nullptr);
+}
+
 const Pump* House::pump(const Id& wanted) const {
     return with_id(pumps, wanted);
 }

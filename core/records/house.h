@@ -94,8 +94,8 @@ struct Timer {
     Optional<Duration> resolution;         ///< smallest step of an on-time
     Optional<Duration> period_resolution;  ///< smallest step of a period
     Id template_id;                        ///< of the setting template that describes it; empty: none
-    /// That template as it was when it was chosen, so that a visit stands alone. Kind and steps above are
-    /// then those that it says.
+    /// That template as it was when it was chosen, so that a visit stands alone. The kind above is then the
+    /// one that it says; the steps were taken over with it, and nothing checks that they stayed the same.
     std::optional<SettingTemplate> controller;
 
     friend bool operator==(const Timer&, const Timer&) = default;
@@ -110,6 +110,8 @@ void forget_controller(Timer& timer);
 [[nodiscard]] const SettingTemplate* described_controller(const Timer& timer);
 /// Whether base, ceiling and shown on-time of that timer count from a full header.
 [[nodiscard]] bool counts_from_full_header(const Timer& timer);
+/// A trimmed timer can hold any setting, another the ones that its controller is described with.
+[[nodiscard]] bool can_hold(const Timer& timer, TemplateKey key);
 
 enum class SensorKind { temperature, humidity };
 enum class SensorPlace { outside, in_house, behind_pad };

@@ -9,6 +9,17 @@ namespace {
 
 constexpr int minutes_of_day = 1440;
 constexpr int hours_of_day = 24;
+constexpr int hottest_by_sun = 14 * 60 + 30;
+
+/// The start temperature that a timer holds, else the advised one.
+std::optional<Temperature> start_of(const TimerView& view) {
+    if (view.can_hold(TemplateKey::start_temperature) && view.settings().start_temperature) {
+        return view.settings().start_temperature->value();
+    }
+    const auto* advised = view.advice != nullptr ? view.advice->advised(Setting::start_temperature) : nullptr;
+    return advised != nullptr && advised->value ? std::optional{from_si<Temperature>(advised->value->si)}
+                                                : std::nullopt;
+}
 
 double between(double a, double b, double share) {
     return a + share * (b - a);
@@ -39,6 +50,10 @@ AirAt air_at(const DesignDay& day, int minute, const CycleMargins& margins) {
         from_si<Fraction>(between(in_si(before.relative_humidity), in_si(after.relative_humidity), share))};
 }
 
+int hottest_minute(const CycleMargins& margins) {
+    return hottest_by_sun + static_cast<int>(std::lround(in_seconds(margins.clock_ahead_of_sun) / 60.0));
+}
+
 std::optional<PartOfDay> part_of(const DesignDay& day, const CycleMargins& margins,
                                  const std::function<bool(int minute, const AirAt& air)>& holds) {
     std::optional<PartOfDay> part;
@@ -61,11 +76,7 @@ std::optional<PartOfDay> part_of(const DesignDay& day, const CycleMargins& margi
 
 std::optional<Duration> called_for(const RuleInputs& inputs, const TimerView& view) {
     const auto& day = inputs.advice.weather.day;
-    const auto* advised = view.advice != nullptr ? view.advice->advised(Setting::start_temperature) : nullptr;
-    const auto start =
-        view.settings().start_temperature      ? std::optional{view.settings().start_temperature->value()}
-        : advised != nullptr && advised->value ? std::optional{from_si<Temperature>(advised->value->si)}
-                                               : std::nullopt;
+    const auto start = start_of(view);
     if (!day || !start) {
         return std::nullopt;
     }

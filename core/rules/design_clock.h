@@ -29,6 +29,9 @@ struct AirAt {
 /// `minute` of the clock, 0 or above; whole days are taken off. `margins` say how far the clock is ahead.
 [[nodiscard]] AirAt air_at(const DesignDay& day, int minute, const CycleMargins& margins);
 
+/// Minute of the clock at which a day is hottest: 14:30 by the sun, between the two hottest of its hours.
+[[nodiscard]] int hottest_minute(const CycleMargins& margins);
+
 /// A part of the design day for which something holds.
 struct PartOfDay {
     int minutes = 0;      ///< in all

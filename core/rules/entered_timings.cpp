@@ -33,7 +33,7 @@ std::optional<SlowestReading> slowest_of(const TimerView& view, const VisitTimin
 /// One of the two timings that controllers ask for.
 struct EnteredTiming {
     const char* rule;
-    const char* key;
+    TemplateKey key;
     Message name;
     Optional<Duration> TimerSettings::*entry;
     std::optional<TimingResult> BankTimings::*reading;
@@ -65,9 +65,9 @@ std::vector<Finding> compared(const RuleInputs& inputs, const EnteredTiming& whi
                           {which.name, any(entered), view.name(*slowest->bank), any(read.mean),
                            any(entered - read.mean)}};
         finding.remedy = {WF_TEXT("Enter %1, the reading and its uncertainty."),
-                          {any(view.holdable(read.mean + read.expanded))}};
+                          {any(view.entry_for(which.key, read.mean + read.expanded))}};
         finding.source = own_reading;
-        finding.values = {{which.key, any(entered)},
+        finding.values = {{std::string{enum_name(which.key)}, any(entered)},
                           {"reading", any(read.mean)},
                           {"reading_uncertainty", any(read.expanded)}};
         findings.push_back(std::move(finding));
@@ -78,31 +78,45 @@ std::vector<Finding> compared(const RuleInputs& inputs, const EnteredTiming& whi
 }  // namespace
 
 std::vector<Finding> entered_fill_differs(const RuleInputs& inputs) {
-    return compared(inputs, {"entered-fill-differs", "entered_fill", WF_TEXT("fill time"),
+    return compared(inputs, {"entered-fill-differs", TemplateKey::entered_fill, WF_TEXT("fill time"),
                              &TimerSettings::entered_fill, &BankTimings::fill});
 }
 
 std::vector<Finding> entered_wet_through_differs(const RuleInputs& inputs) {
-    return compared(inputs,
-                    {"entered-wet-through-differs", "entered_wet_through", WF_TEXT("wet-through time"),
-                     &TimerSettings::entered_wet_through, &BankTimings::wet_through});
+    return compared(
+        inputs, {"entered-wet-through-differs", TemplateKey::entered_wet_through, WF_TEXT("wet-through time"),
+                 &TimerSettings::entered_wet_through, &BankTimings::wet_through});
 }
 
 namespace {
 
-/// The on-times that a timer can show, by what it holds.
+/// The on-times that a timer can show, by what it holds; all three as the controller counts.
 struct Reach {
+    Duration base;
     Duration least;
     Duration most;
 };
 
 std::optional<Reach> reach_of(const TimerView& view) {
-    const auto longest = view.longest_run();
-    if (!view.on_time() || !longest) {
+    if (view.timer.kind == TimerKind::on_demand || !view.on_controller.base_on_time) {
         return std::nullopt;
     }
-    // Rows that take time off do so at every review again.
-    return Reach{view.can_shorten() ? seconds(0.0) : *view.on_time(), *longest};
+    const auto base = view.on_controller.base_on_time->value();
+    Reach reach{base, base, base};
+    if (view.timer.kind == TimerKind::trimmed &&
+        std::ranges::any_of(view.on_controller.trim_rows, [](const TrimRow& row) {
+            return row.change && in_seconds(row.change->value()) < 0.0;
+        })) {
+        reach.least = seconds(0.0);  // such rows take time off at every review again
+    }
+    if (view.can_climb()) {
+        const auto room = view.trim_room();
+        if (!room) {
+            return std::nullopt;
+        }
+        reach.most = base + std::max(seconds(0.0), *room);
+    }
+    return reach;
 }
 
 std::vector<LikelyCause> causes_of_other_on_time(const TimerView& view, const VisitTimings& timings,
@@ -116,6 +130,9 @@ std::vector<LikelyCause> causes_of_other_on_time(const TimerView& view, const Vi
     const auto fill = slowest_of(view, timings, &BankTimings::fill);
     const bool by_a_fill =
         fill && std::abs(in_seconds(above_base - fill->time.mean)) <= in_seconds(fill->time.expanded) + 1.0;
+    if (counts_from_full_header(view.timer)) {
+        return {another};
+    }
     return by_a_fill ? std::vector{full_header, another} : std::vector{another, full_header};
 }
 
@@ -124,7 +141,7 @@ std::vector<LikelyCause> causes_of_other_on_time(const TimerView& view, const Vi
 std::vector<Finding> shown_on_time_differs(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_with_settings(inputs)) {
-        const auto& entry = view.settings().shown_on_time;
+        const auto& entry = view.on_controller.shown_on_time;
         const auto reach = reach_of(view);
         if (!entry || !reach) {
             continue;
@@ -156,7 +173,7 @@ std::vector<Finding> shown_on_time_differs(const RuleInputs& inputs) {
         }
         finding.remedy = WF_TEXT("Find out what sets the run before anything else is changed.");
         finding.source = "common practice, no source; the limits are the settings themselves";
-        finding.causes = causes_of_other_on_time(view, inputs.timings, shown - *view.on_time());
+        finding.causes = causes_of_other_on_time(view, inputs.timings, shown - reach->base);
         findings.push_back(std::move(finding));
     }
     return findings;

@@ -20,8 +20,7 @@ constexpr const char* start_source =
 // was chosen for the farm.
 Temperature coolest_start(const CycleMargins& margins) {
     constexpr auto published = from_si<Temperature>((80.0 + 459.67) * 5.0 / 9.0);
-    const CycleMargins own;
-    return margins.coolest_start == own.coolest_start ? published : margins.coolest_start;
+    return is_changed(margins, Limit::start_band) ? margins.coolest_start : published;
 }
 
 constexpr double rounding = 1e-6;  // K: a limit typed in the other unit is met at the limit
@@ -33,7 +32,7 @@ std::vector<TimerView> timers_with_start_for_older_birds(const RuleInputs& input
     }
     std::vector<TimerView> views;
     for (const auto& view : timers_with_settings(inputs)) {
-        if (view.settings().start_temperature) {
+        if (view.can_hold(TemplateKey::start_temperature) && view.settings().start_temperature) {
             views.push_back(view);
         }
     }
@@ -174,7 +173,9 @@ AbsolutePressure pressure_of(const VisitWeather& weather) {
 }
 
 std::optional<CutOff> cut_off_of(const RuleInputs& inputs, const TimerView& view) {
-    if (!view.settings().start_temperature || !view.settings().humidity_cut_off || view.banks.empty()) {
+    if (!view.can_hold(TemplateKey::start_temperature) || !view.settings().start_temperature ||
+        !view.can_hold(TemplateKey::humidity_cut_off) || !view.settings().humidity_cut_off ||
+        view.banks.empty()) {
         return std::nullopt;
     }
     CutOff cut_off{view, view.settings().start_temperature->value(),

@@ -63,10 +63,10 @@ Duration of_minutes(int minutes) {
 Finding stops_in_heat(const TimerView& view, Temperature outside, Fraction humidity, Message message) {
     auto finding = finding_on(view, nullptr, "cut-off-stops-pads-in-heat", Severity::harm);
     finding.message = std::move(message);
-    const auto* advised = view.advice != nullptr ? view.advice->advised(Setting::humidity_cut_off) : nullptr;
+    const auto advised = view.advised(Setting::humidity_cut_off);
     finding.remedy =
-        advised != nullptr && advised->value && advised->value->si >= in_si(humidity)
-            ? Message{WF_TEXT("Set the humidity cut-off to %1, as advised."), {*advised->value}}
+        advised && advised->si >= in_si(humidity)
+            ? Message{WF_TEXT("Set the humidity cut-off to %1, as advised."), {*advised}}
             : Message{
                   WF_TEXT("Raise the humidity cut-off above %1, or leave it off: in such heat no humidity "
                           "may stop the pads."),
@@ -227,22 +227,19 @@ std::optional<Message> barred_by(const TimerView& view, const HumiditySensors& s
     if (view.on_time() && in_seconds(*view.on_time()) <= 0.0 && !view.can_climb()) {
         return WF_TEXT("an on-time of 0 s");
     }
-    if (view.timer.kind != TimerKind::trimmed && !view.timer.controller) {
-        return std::nullopt;
-    }
     if (!view.pads_may_run_at(minute)) {
         return WF_TEXT("pad hours");
     }
-    if (sensors.only_outside() && settings.humidity_cut_off &&
+    if (sensors.only_outside() && view.can_hold(TemplateKey::humidity_cut_off) && settings.humidity_cut_off &&
         humidity > settings.humidity_cut_off->value()) {
         return WF_TEXT("the humidity cut-off");
     }
     // The house is no cooler than outside air that comes in through dry pads.
-    if (settings.lowest_house_temperature &&
+    if (view.can_hold(TemplateKey::lowest_house_temperature) && settings.lowest_house_temperature &&
         in_kelvin(settings.lowest_house_temperature->value()) > in_kelvin(outside) + rounding) {
         return WF_TEXT("the lowest house temperature");
     }
-    if (settings.start_temperature &&
+    if (view.can_hold(TemplateKey::start_temperature) && settings.start_temperature &&
         in_kelvin(settings.start_temperature->value()) > in_kelvin(outside) + rounding) {
         return WF_TEXT("the start temperature");
     }
@@ -252,7 +249,6 @@ std::optional<Message> barred_by(const TimerView& view, const HumiditySensors& s
 }  // namespace
 
 std::vector<Finding> pads_off_in_extreme_heat(const RuleInputs& inputs) {
-    constexpr int hottest_on_clock = 15 * 60;
     const auto& weather = inputs.advice.weather;
     const auto sensors = humidity_sensors_of(inputs.file.house);
     const auto extreme = [](Temperature outside) {
@@ -275,7 +271,7 @@ std::vector<Finding> pads_off_in_extreme_heat(const RuleInputs& inputs) {
                 return bar.has_value();
             });
         } else {
-            first = barred_by(view, sensors, hottest_on_clock, weather.design->dry_bulb,
+            first = barred_by(view, sensors, hottest_minute(view.margins), weather.design->dry_bulb,
                               weather.design->relative_humidity);
         }
         if (!first) {

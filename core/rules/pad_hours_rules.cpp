@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cycle/bank_cycle.h"
 #include "cycle/pad_hours.h"
 #include "rules/design_clock.h"
 #include "rules/rule_parts.h"
@@ -34,6 +35,9 @@ struct Hours {
     int helpful_from = 0;
     int helpful_to = 0;  ///< may lie past midnight
     int hottest = 0;     ///< of the clock
+    /// The helpful hours to the farm's step of a time of day, outwards, as advice rounds them.
+    int open_from = 0;
+    int open_to = 0;
 };
 
 int minutes_of(Duration time) {
@@ -50,7 +54,8 @@ std::vector<Hours> hours_of(const RuleInputs& inputs) {
     }
     for (const auto& view : timers_with_settings(inputs)) {
         const auto pad = best_pad(inputs, view);
-        if (!view.has_pad_hours() || !view.settings().start_temperature || !pad) {
+        if (!view.has_pad_hours() || !view.can_hold(TemplateKey::start_temperature) ||
+            !view.settings().start_temperature || !pad) {
             continue;
         }
         const auto start = view.settings().start_temperature->value();
@@ -58,11 +63,13 @@ std::vector<Hours> hours_of(const RuleInputs& inputs) {
         if (!helpful || helpful.value().when == HelpfulHours::When::never) {
             continue;
         }
-        const int hottest = 14 * 60 + 30 + minutes_of(margins.clock_ahead_of_sun);
+        const int hottest = hottest_minute(margins);
         Hours hours{view, *pad, start, helpful.value().when == HelpfulHours::When::always, 0, 0, hottest};
         hours.helpful_from =
             hours.always ? hottest - minutes_of_day / 2 : minutes_of(helpful.value().hours.from);
         hours.helpful_to = hours.always ? hottest + minutes_of_day / 2 : minutes_of(helpful.value().hours.to);
+        hours.open_from = minutes_of(rounded_down(helpful.value().hours.from, margins.clock_step));
+        hours.open_to = minutes_of(rounded_up(helpful.value().hours.to, margins.clock_step));
         list.push_back(hours);
     }
     return list;
@@ -108,20 +115,11 @@ Message too_close(const Hours& hours, const Missed& missed) {
             {any(of_minutes(missed.minutes)), any(missed.hottest), any(hours.start)}};
 }
 
-/// To the quarter of an hour: outwards.
-int quarter_before(int minute) {
-    return static_cast<int>(std::floor(minute / 15.0)) * 15;
-}
-int quarter_after(int minute) {
-    return static_cast<int>(std::ceil(minute / 15.0)) * 15;
-}
-
 Message open_hours(const Hours& hours) {
     if (hours.always) {
         return WF_TEXT("Leave the hours open: on the design day pads help day and night.");
     }
-    return {WF_TEXT("Let pads run from %1 to %2."),
-            {clock(quarter_before(hours.helpful_from)), clock(quarter_after(hours.helpful_to))}};
+    return {WF_TEXT("Let pads run from %1 to %2."), {clock(hours.open_from), clock(hours.open_to)}};
 }
 
 }  // namespace
@@ -260,7 +258,7 @@ std::vector<Finding> pad_hours_into_night(const RuleInputs& inputs) {
                 {to, stops_helping, extra_wet}};
         }
         finding.remedy = {WF_TEXT("End the pad hours at %1, so that pads dry once a day."),
-                          {clock(quarter_after(hours.helpful_to))}};
+                          {clock(hours.open_to)}};
         finding.source = limit_source(hours.view.margins, {Limit::night}, night_source);
         finding.values = {{"pad_hours_to", to}, {"stops_helping", stops_helping}, {"extra_wet", extra_wet}};
         findings.push_back(std::move(finding));
@@ -284,7 +282,7 @@ std::vector<Finding> pad_hours_begin_early(const RuleInputs& inputs) {
             WF_TEXT("Pads may run from %1 on, %2 before they begin to help on the design day: it is %3 "
                     "outside, and birds' heat alone can call for pads in damp morning air."),
             {from, any(of_minutes(extra)), any(outside)}};
-        finding.remedy = {WF_TEXT("Begin the pad hours at %1."), {clock(quarter_before(hours.helpful_from))}};
+        finding.remedy = {WF_TEXT("Begin the pad hours at %1."), {clock(hours.open_from)}};
         finding.source = night_source;
         finding.values = {
             {"pad_hours_from", from}, {"extra", any(of_minutes(extra))}, {"outside", any(outside)}};

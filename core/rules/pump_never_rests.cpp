@@ -10,7 +10,8 @@ constexpr double an_hour = 3600.0;
 
 /// What the advised cycle would save in an hour against a pump that never rests.
 struct Saving {
-    Duration base;
+    Duration run;
+    Duration base;  ///< on-time to be entered for that run
     Duration period;
     Duration pumping;              ///< less in every hour
     std::optional<Volume> pumped;  ///< less in every hour; none unless the flow of every pump was measured
@@ -33,14 +34,13 @@ std::optional<VolumeFlow> measured_flow(const TimerView& view, const VisitWater&
 std::optional<Saving> saving_of_cycle(const RuleInputs& inputs, const TimerView& view) {
     const auto period = view.advised_in_cycle(Setting::period);
     const auto base = view.advised_in_cycle(Setting::base_on_time);
-    if (!period || !base || at_least(*base, *period)) {
+    const auto run = view.advised_run();
+    if (!period || !base || !run || at_least(*run, *period)) {
         return std::nullopt;
     }
-    Saving saving{*base,
-                  *period,
-                  seconds(an_hour * (1.0 - in_seconds(*base) / in_seconds(*period))),
-                  {},
-                  called_for(inputs, view)};
+    Saving saving{*run,    *base,
+                  *period, seconds(an_hour * (1.0 - in_seconds(*run) / in_seconds(*period))),
+                  {},      called_for(inputs, view)};
     if (const auto flow = measured_flow(view, inputs.advice.water)) {
         saving.pumped = *flow * saving.pumping;
     }
@@ -69,12 +69,11 @@ Message cause(const TimerView& view) {
         return WF_TEXT("The pump runs for as long as pads are called for and never rests");
     }
     if (view.always_on()) {
-        return {WF_TEXT("The on-time of %1 fills the whole period of %2, so the pump never rests"),
-                {any(*view.on_time()), any(*view.period())}};
+        return {WF_TEXT("A run of %1 fills the whole period of %2, so the pump never rests"),
+                {any(*view.base_at_longest_fill()), any(*view.period())}};
     }
     return {
-        WF_TEXT(
-            "Trimming can bring the on-time to %1 in a period of %2, and from then on the pump never rests"),
+        WF_TEXT("Trimming can lengthen a run to %1 in a period of %2, and from then on the pump never rests"),
         {any(*view.ceiling()), any(*view.period())}};
 }
 
@@ -82,10 +81,10 @@ Message saved_in_an_hour(const Saving& saving) {
     if (saving.pumped) {
         return {
             WF_TEXT("a cycle of %1 in %2 cools the same with %3 less pumping in every hour, %4 of water"),
-            {any(saving.base), any(saving.period), any(saving.pumping, Scale::coarse), any(*saving.pumped)}};
+            {any(saving.run), any(saving.period), any(saving.pumping, Scale::coarse), any(*saving.pumped)}};
     }
     return {WF_TEXT("a cycle of %1 in %2 cools the same with %3 less pumping in every hour"),
-            {any(saving.base), any(saving.period), any(saving.pumping, Scale::coarse)}};
+            {any(saving.run), any(saving.period), any(saving.pumping, Scale::coarse)}};
 }
 
 Message what_a_cycle_saves(const Saving& saving) {
@@ -148,7 +147,7 @@ std::vector<NamedValue> values(const TimerView& view, const std::optional<Saving
     std::vector<NamedValue> values;
     if (view.period() && view.on_time()) {
         values.push_back({"period", any(*view.period())});
-        values.push_back({"base_on_time", any(*view.on_time())});
+        values.push_back({"base_on_time", any(*view.base_at_longest_fill())});
         if (view.ceiling()) {
             values.push_back({"on_time_ceiling", any(*view.ceiling())});
         }

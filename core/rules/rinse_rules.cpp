@@ -23,6 +23,11 @@ std::vector<TimerView> timers_that_rinse(const RuleInputs& inputs) {
     return views;
 }
 
+/// The time of day at which a timer rinses.
+std::optional<TimeOfDay> rinses_at(const TimerView& view) {
+    return view.can_hold(TemplateKey::rinse_at) ? view.settings().rinse_at : std::nullopt;
+}
+
 struct FromDry {
     const PadBank* bank;
     Duration takes;
@@ -54,7 +59,7 @@ std::vector<Finding> rinse_below_wet_through(const RuleInputs& inputs) {
         const auto& length = view.settings().rinse_length;
         const auto slowest = slowest_from_dry(view, inputs.timings);
         if (!length || !slowest || view.always_on() || at_least(length->value(), slowest->takes) ||
-            (in_seconds(length->value()) <= 0.0 && !view.settings().rinse_at)) {
+            (in_seconds(length->value()) <= 0.0 && !rinses_at(view))) {
             continue;
         }
         auto finding = finding_on(view, slowest->bank, "rinse-below-wet-through", Severity::waste);
@@ -63,10 +68,10 @@ std::vector<Finding> rinse_below_wet_through(const RuleInputs& inputs) {
                     "on, would drip: what it should wash out stays there."),
             {any(length->value()), any(slowest->takes - length->value()), view.name(*slowest->bank),
              any(slowest->takes)}};
+        const auto enough = view.entry_for(TemplateKey::rinse_length, slowest->takes);
         const auto advised = view.advised_in_cycle(Setting::rinse_length);
-        finding.remedy = {
-            WF_TEXT("Rinse for at least %1."),
-            {any(std::max(view.holdable(slowest->takes), advised.value_or(view.holdable(slowest->takes))))}};
+        finding.remedy = {WF_TEXT("Rinse for at least %1."),
+                          {any(std::max(enough, advised.value_or(enough)))}};
         finding.source =
             "wetting column with this bank's own readings; about 5 min: common practice, no "
             "source";
@@ -79,7 +84,7 @@ std::vector<Finding> rinse_below_wet_through(const RuleInputs& inputs) {
 std::vector<Finding> rinse_outside_pad_hours(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_that_rinse(inputs)) {
-        const auto& at = view.settings().rinse_at;
+        const auto at = rinses_at(view);
         if (!at || !view.has_pad_hours() || view.pads_may_run_at(at->minutes)) {
             continue;
         }
@@ -109,9 +114,9 @@ std::vector<Finding> rinse_before_heat(const RuleInputs& inputs) {
         return findings;
     }
     for (const auto& view : timers_that_rinse(inputs)) {
-        const auto& at = view.settings().rinse_at;
+        const auto at = rinses_at(view);
         const auto& start = view.settings().start_temperature;
-        if (!at || !start) {
+        if (!at || !start || !view.can_hold(TemplateKey::start_temperature)) {
             continue;
         }
         const auto outside = air_at(*day, at->minutes, view.margins).dry_bulb;
@@ -143,8 +148,9 @@ std::vector<Finding> rinse_on_young_birds(const RuleInputs& inputs) {
         return findings;
     }
     for (const auto& view : timers_that_rinse(inputs)) {
+        const auto at = rinses_at(view);
         const auto& length = view.settings().rinse_length;
-        if (!view.settings().rinse_at || !length || in_seconds(length->value()) <= 0.0) {
+        if (!at || !length || in_seconds(length->value()) <= 0.0) {
             continue;
         }
         auto finding = finding_on(view, nullptr, "rinse-on-young-birds",
@@ -152,8 +158,8 @@ std::vector<Finding> rinse_on_young_birds(const RuleInputs& inputs) {
         finding.message = {
             WF_TEXT("Every day at %1 pads are wetted for %2, whatever the temperature, with birds of %3 "
                     "days: wet, moving air chills birds younger than %4 days."),
-            {view.settings().rinse_at->since_midnight(), any(length->value()),
-             static_cast<int>(std::floor(*age)), static_cast<int>(std::lround(older))}};
+            {at->since_midnight(), any(length->value()), static_cast<int>(std::floor(*age)),
+             static_cast<int>(std::lround(older))}};
         finding.remedy = {WF_TEXT("Switch the rinse off until the birds are %1 days old."),
                           {static_cast<int>(std::lround(older))}};
         finding.source = limit_source(view.margins, {Limit::older_birds}, common_practice);

@@ -19,7 +19,6 @@
 #include "rules/single_settings.h"
 #include "rules/sump_rules.h"
 #include "rules/temperature_rules.h"
-#include "rules/timer_view.h"
 #include "rules/trim_rules.h"
 #include "rules/water_need.h"
 #include "rules/water_quality_rules.h"
@@ -116,32 +115,6 @@ const std::vector<Rule>& all_rules() {
     return rules;
 }
 
-namespace {
-
-bool speaks_of_on_times(const Finding& finding) {
-    return std::ranges::any_of(finding.values, [](const auto& value) {
-        return value.name == "base_on_time" || value.name == "on_time_ceiling" ||
-               value.name == "shortest_run" || value.name == "longest_run" || value.name == "shown_on_time";
-    });
-}
-
-// Rules speak of the pump's runs; who has to enter them counts otherwise.
-void say_how_it_counts(std::vector<Finding>& findings, const TimerView& view) {
-    const auto [shortest, longest] = *view.runs->fill;
-    const auto less = shortest == longest
-                          ? Message{"%1", {any(shortest)}}
-                          : Message{WF_TEXT("%1 (base) or %2 (ceiling)"), {any(shortest), any(longest)}};
-    for (auto& finding : findings) {
-        if (finding.timer == view.timer.id && speaks_of_on_times(finding)) {
-            finding.remedy = {WF_TEXT("%1 On-times here count from pump start; this controller counts from a "
-                                      "full header: enter %2 less."),
-                              {std::move(finding.remedy), less}};
-        }
-    }
-}
-
-}  // namespace
-
 std::vector<Finding> check(const VisitFile& file, const VisitTimings& timings, const Advice& advice,
                            WhichSettings which) {
     const auto& settings = which == WhichSettings::found ? file.visit.found : file.visit.left;
@@ -152,11 +125,6 @@ std::vector<Finding> check(const VisitFile& file, const VisitTimings& timings, c
     std::vector<Finding> findings;
     for (const auto& rule : all_rules()) {
         std::ranges::move(rule.check(rule.as_read ? as_read : to_judge), std::back_inserter(findings));
-    }
-    for (const auto& view : timers_with_settings(to_judge)) {
-        if (view.runs && view.runs->fill) {
-            say_how_it_counts(findings, view);
-        }
     }
     std::ranges::stable_sort(findings, std::greater{}, &Finding::severity);
     return findings;

@@ -41,7 +41,9 @@ enum class WhichSettings { found, left };
 // its tests on both sides. A mean reading is the limit; where the setting lies within the expanded
 // uncertainty on its safe side, the finding is a note: too close to call. A rule that lacks an input finds
 // nothing for that timer or bank. A timer on demand has no period and no on-time, a fixed-interval timer no
-// ceiling, no trim rows and no rinse: what a record holds of these is not looked at.
+// ceiling and no trim rows, and of rinse and of when pads may run either has what its controller is described
+// with: what a record holds beyond that is not looked at. Messages speak of the pump's runs, from its start;
+// what a remedy says to enter is as the timer's controller counts and holds it.
 
 /// The base on-time, or a ceiling to which a trim row can lengthen it, is not below the period; or the timer
 /// is on demand. Note where continuous running is intended, where no cycle fits, or where that is not known;

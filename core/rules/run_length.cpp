@@ -39,7 +39,8 @@ std::optional<TimedBank> slowest_to_wet(const TimerView& view, const VisitTiming
 std::optional<Duration> rinse_of(const TimerView& view) {
     const auto& at = view.settings().rinse_at;
     const auto& length = view.settings().rinse_length;
-    if (!view.can_hold(TemplateKey::rinse_length) || !length || (at && !view.pads_may_run_at(at->minutes))) {
+    const bool barred = at && view.can_hold(TemplateKey::rinse_at) && !view.pads_may_run_at(at->minutes);
+    if (!view.can_hold(TemplateKey::rinse_length) || !length || barred) {
         return std::nullopt;
     }
     return length->value();
@@ -151,15 +152,17 @@ Finding fill_not_reached(const RuleInputs& inputs, const TimerView& view, const 
     }
     finding.message = view.at_shortest_run(std::move(what));
     const auto advised = view.advised_in_cycle(Setting::base_on_time);
-    if (advised && at_least(*advised, fill.mean)) {
+    const auto period = view.advised_in_cycle(Setting::period);
+    const auto run = view.advised_run();
+    if (advised && period && run && at_least(*run, fill.mean)) {
         finding.remedy = {WF_TEXT("Set the on-time to %1 in the advised period of %2."),
-                          {any(*advised), any(*view.advised_in_cycle(Setting::period))}};
+                          {any(*advised), any(*period)}};
     } else if (view.no_cycle_fits()) {
         finding.remedy =
             WF_TEXT("Let the pump run without rest while pads are called for: no cycle fits here.");
     } else {
         finding.remedy = {WF_TEXT("Raise the on-time above %1; what the pad drinks comes on top of that."),
-                          {any(view.holdable(fill.mean + fill.expanded))}};
+                          {any(view.entry_for(TemplateKey::base_on_time, fill.mean + fill.expanded))}};
     }
     finding.remedy = view.without_shortening(std::move(finding.remedy));
     finding.source = own_reading;
@@ -200,9 +203,9 @@ Message ceiling_message(const TimerView& view, const TimedBank& slowest, Duratio
             {any(longest), any(slowest.time.mean - longest), wet_through, name}};
 }
 
-/// A ceiling that long leaves the pump its rest in the period that is set.
-bool leaves_rest(const TimerView& view, Duration ceiling) {
-    return view.period() && at_least(*view.period() - view.margins.least_rest, ceiling);
+/// A run entered so leaves the pump its rest in the period that is set.
+bool leaves_rest(const TimerView& view, TemplateKey key, Duration entry) {
+    return view.period() && at_least(*view.period() - view.margins.least_rest, view.run_behind(key, entry));
 }
 
 /// What already wets the pads is kept.
@@ -216,7 +219,8 @@ Message keep_wetting(const TimerView& view, const TimingResult& wet_through) {
 }
 
 Message rinse_at_least(const TimerView& view, Duration enough) {
-    const auto rinse = std::max(enough, view.advised_in_cycle(Setting::rinse_length).value_or(enough));
+    const auto holds = view.entry_for(TemplateKey::rinse_length, enough);
+    const auto rinse = std::max(holds, view.advised_in_cycle(Setting::rinse_length).value_or(holds));
     return {WF_TEXT("Set a morning rinse of at least %1"), {any(rinse)}};
 }
 
@@ -224,37 +228,44 @@ Message rinse_at_least(const TimerView& view, Duration enough) {
 Message ceiling_remedy(const TimerView& view, const TimingResult& wet_through, Severity severity) {
     const bool trimmed = view.timer.kind == TimerKind::trimmed;
     const auto advised = view.advised_in_cycle(Setting::on_time_ceiling);
-    const bool high_enough = !advised || at_least(*view.ceiling(), *advised);
+    const bool high_enough = !advised || at_least(view.on_controller.on_time_ceiling->value(), *advised);
     if (severity == Severity::note && (!trimmed || (rinse_covers(view, wet_through.mean) && high_enough))) {
         return keep_wetting(view, wet_through);
     }
-    const auto enough = view.holdable(wet_through.mean + wet_through.expanded);
-    if (!trimmed) {
+    const auto enough = wet_through.mean + wet_through.expanded;
+    if (!view.can_hold(TemplateKey::rinse_length)) {
         return {
             WF_TEXT("Run the pump by hand for %1 before the timed runs begin, and set the advised on-time "
                     "and period."),
-            {any(enough)}};
+            {any(rounded_up(enough, seconds(1.0)))}};
     }
     if (view.no_cycle_fits()) {
         return WF_TEXT("Let the pump run without rest while pads are called for: no cycle fits here.");
     }
     const auto rinse = rinse_at_least(view, enough);
+    if (!trimmed) {
+        return {WF_TEXT("%1, and the advised on-time and period."), {rinse}};
+    }
     if (advised) {
         return {WF_TEXT("%1 and the on-time ceiling to %2, as advised."), {rinse, any(*advised)}};
     }
-    if (leaves_rest(view, enough)) {
-        return {WF_TEXT("%1, and raise the ceiling to %2 too."), {rinse, any(enough)}};
+    const auto ceiling = view.entry_for(TemplateKey::on_time_ceiling, enough);
+    if (leaves_rest(view, TemplateKey::on_time_ceiling, ceiling)) {
+        return {WF_TEXT("%1, and raise the ceiling to %2 too."), {rinse, any(ceiling)}};
     }
     return {WF_TEXT("%1: in this period a ceiling that long would leave the pump no rest."), {rinse}};
 }
 
 Message ceiling_remedy_if_close(const TimerView& view, const TimingResult& wet_through) {
-    const auto enough = view.holdable(wet_through.mean + wet_through.expanded);
+    const auto enough = wet_through.mean + wet_through.expanded;
     const bool trimmed = view.timer.kind == TimerKind::trimmed;
-    if (trimmed && (view.advised_in_cycle(Setting::on_time_ceiling) || !leaves_rest(view, enough))) {
+    const auto longest = trimmed ? TemplateKey::on_time_ceiling : TemplateKey::base_on_time;
+    const auto entry = view.entry_for(longest, enough);
+    if (view.can_hold(TemplateKey::rinse_length) &&
+        (view.advised_in_cycle(Setting::on_time_ceiling) || !leaves_rest(view, longest, entry))) {
         return {WF_TEXT("%1, or repeat the reading."), {rinse_at_least(view, enough)}};
     }
-    return set_at_least(enough);
+    return set_at_least(entry);
 }
 
 }  // namespace
@@ -323,7 +334,8 @@ std::vector<Finding> base_below_fill(const RuleInputs& inputs) {
                              "Whether a run of %1 brings water to the far end of %2 is too close to call: "
                              "that takes %3 ± %4."),
                          {any(*on), view.name(*bank), any(fill.mean), any(fill.expanded)}}),
-                    view.without_shortening(set_at_least(view.holdable(fill.mean + fill.expanded))));
+                    view.without_shortening(
+                        set_at_least(view.entry_for(TemplateKey::base_on_time, fill.mean + fill.expanded))));
                 finding.values = run_values(name_of_shortest(view), *on, "fill", fill);
                 findings.push_back(std::move(finding));
             }

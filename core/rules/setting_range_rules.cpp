@@ -42,18 +42,9 @@ Message what_it_does(std::string_view key, bool above) {
 }
 
 std::optional<AnyQuantity> advised_for(const TimerView& view, const UnusualSetting& unusual) {
-    if (view.advice == nullptr) {
-        return std::nullopt;
-    }
-    const auto& advice = *view.advice;
-    for (const auto* list : {&advice.when_pads_may_run, advice.cycled ? &advice.cycle : &advice.continuous}) {
-        for (const auto& each : *list) {
-            if (key_of(each.setting) == unusual.field.key) {
-                return each.value;
-            }
-        }
-    }
-    return std::nullopt;
+    const auto setting =
+        std::ranges::find(all_settings, unusual.field.key, [](Setting each) { return key_of(each); });
+    return setting == all_settings.end() ? std::nullopt : view.advised(*setting);
 }
 
 Finding finding_about(const TimerView& view, const UnusualSetting& unusual) {

@@ -72,12 +72,13 @@ std::vector<Finding> pump_never_runs(const RuleInputs& inputs) {
 std::vector<Finding> ceiling_below_base(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_with_settings(inputs)) {
-        const auto ceiling = view.ceiling();
-        const auto base = view.on_time();
-        if (!ceiling || !base || at_least(*ceiling, *base)) {
+        const auto room = view.trim_room();
+        if (!room || at_least(*room, seconds(0.0))) {
             continue;
         }
-        const auto less = *base - *ceiling;
+        const auto base = view.on_controller.base_on_time->value();
+        const auto ceiling = view.on_controller.on_time_ceiling->value();
+        const auto less = base - ceiling;
         auto finding = finding_on(view, nullptr, "ceiling-below-base", Severity::fault);
         if (view.period() && !is_zero(*view.period())) {
             const auto hourly = less * (an_hour / in_seconds(*view.period()));
@@ -85,13 +86,13 @@ std::vector<Finding> ceiling_below_base(const RuleInputs& inputs) {
                 WF_TEXT("The on-time ceiling of %1 is below the base of %2: where the timer holds the "
                         "ceiling, pads get %3 less water in every run, %4 in an hour; where it holds the "
                         "base, nothing is ever trimmed."),
-                {any(*ceiling), any(*base), any(less), any(hourly)}};
+                {any(ceiling), any(base), any(less), any(hourly)}};
         } else {
             finding.message = {
                 WF_TEXT("The on-time ceiling of %1 is below the base of %2: where the timer holds the "
                         "ceiling, pads get %3 less water in every run; where it holds the base, nothing is "
                         "ever trimmed."),
-                {any(*ceiling), any(*base), any(less)}};
+                {any(ceiling), any(base), any(less)}};
         }
         const auto advised = view.advised_in_cycle(Setting::on_time_ceiling);
         const auto advised_base = view.advised_in_cycle(Setting::base_on_time);
@@ -99,9 +100,11 @@ std::vector<Finding> ceiling_below_base(const RuleInputs& inputs) {
             advised && advised_base
                 ? Message{WF_TEXT("Set the base on-time to %1 and the ceiling to %2, as advised."),
                           {any(*advised_base), any(*advised)}}
-                : Message{WF_TEXT("Raise the ceiling to the base, %1, or above."), {any(*base)}};
+                : Message{WF_TEXT("Raise the ceiling to the base, %1, or above."),
+                          {any(view.entry_for(TemplateKey::on_time_ceiling,
+                                              view.run_behind(TemplateKey::on_time_ceiling, base)))}};
         finding.source = "a ceiling is the longest run that trimming may reach: common practice, no source";
-        finding.values = {{"base_on_time", any(*base)}, {"on_time_ceiling", any(*ceiling)}};
+        finding.values = {{"base_on_time", any(base)}, {"on_time_ceiling", any(ceiling)}};
         findings.push_back(std::move(finding));
     }
     return findings;
@@ -201,20 +204,13 @@ std::vector<Finding> period_above_usual(const RuleInputs& inputs) {
 
 namespace {
 
-/// What a timer was given and what it can hold next to it.
+/// A time that a timer was given, its steps, and the next longer that it can hold.
 struct OffStep {
     Setting setting;
     Duration value;
     Duration step;
+    Duration next;
 };
-
-// The steps of a described controller count from the least that it holds.
-bool is_step_of(const Timer& timer, TemplateKey key, Duration value) {
-    const auto* described = timer.controller ? timer.controller->setting(key) : nullptr;
-    const auto at =
-        described != nullptr ? step_for(*described, any(value), StepDirection::nearest) : std::nullopt;
-    return at && same_number(*described, *at, any(value));
-}
 
 void add_if_off(std::vector<OffStep>& off, Setting setting, const Optional<Duration>& value,
                 const Optional<Duration>& step) {
@@ -223,11 +219,11 @@ void add_if_off(std::vector<OffStep>& off, Setting setting, const Optional<Durat
     }
     const double steps = in_seconds(value->value()) / in_seconds(step->value());
     if (std::abs(steps - std::round(steps)) > 1e-6) {
-        off.push_back({setting, value->value(), step->value()});
+        off.push_back({setting, value->value(), step->value(), std::ceil(steps) * step->value()});
     }
 }
 
-std::vector<OffStep> off_steps(const TimerView& view) {
+std::vector<OffStep> off_steps_of_timer(const TimerView& view) {
     const auto& timer = view.timer;
     const auto& settings = view.on_controller;
     std::vector<OffStep> off;
@@ -243,11 +239,36 @@ std::vector<OffStep> off_steps(const TimerView& view) {
         }
         add_if_off(off, Setting::rinse_length, settings.rinse_length, timer.resolution);
     }
-    std::erase_if(off, [&](const OffStep& each) {
-        return std::ranges::any_of(EnumNames<TemplateKey>::all, [&](const auto& key) {
-            return setting_of(key.value) == each.setting && is_step_of(timer, key.value, each.value);
-        });
-    });
+    return off;
+}
+
+// What lies beyond the first or last step is for setting_not_on_controller().
+void add_if_off(std::vector<OffStep>& off, const TemplateSetting& described, Setting setting,
+                const AnyQuantity& value) {
+    const auto next = step_for(described, value, StepDirection::up);
+    if (!next || same_number(described, *next, value) || !step_for(described, value, StepDirection::down)) {
+        return;
+    }
+    off.push_back({setting, seconds(value.si), seconds(to_si(*unit_of(described), *described.resolution)),
+                   seconds(quantity_of(described, *next).si)});
+}
+
+// The steps of a described controller count from the least that it holds.
+std::vector<OffStep> off_steps_of_controller(const TimerView& view, const SettingTemplate& described) {
+    std::vector<OffStep> off;
+    for (const auto& each : described.settings) {
+        const auto setting = setting_of(each.setting);
+        if (!setting || kind_of(each.setting) != Kind::duration || is_time_of_day(each.setting)) {
+            continue;
+        }
+        const auto rows =
+            each.setting == TemplateKey::trim_change ? view.on_controller.trim_rows.size() : std::size_t{1};
+        for (std::size_t row = 0; row < rows; ++row) {
+            if (const auto value = held(view.on_controller, each.setting, row)) {
+                add_if_off(off, each, *setting, *value);
+            }
+        }
+    }
     return off;
 }
 
@@ -256,8 +277,10 @@ std::vector<OffStep> off_steps(const TimerView& view) {
 std::vector<Finding> setting_off_resolution(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_with_settings(inputs)) {
-        for (const auto& [setting, value, step] : off_steps(view)) {
-            const auto held = std::ceil(in_seconds(value) / in_seconds(step)) * step;
+        const auto* described = described_controller(view.timer);
+        const auto off =
+            described != nullptr ? off_steps_of_controller(view, *described) : off_steps_of_timer(view);
+        for (const auto& [setting, value, step, next] : off) {
             auto finding = finding_on(view, nullptr, "setting-off-resolution", Severity::note);
             finding.message = {
                 WF_TEXT("This timer holds steps of %1, so that %2 of %3 is not what runs: one of the two was "
@@ -265,7 +288,7 @@ std::vector<Finding> setting_off_resolution(const RuleInputs& inputs) {
                 {any(step), label_of(setting), any(value), any(step)}};
             finding.remedy = {
                 WF_TEXT("Read both again at the timer; to set it, %1 is the next longer it can hold."),
-                {any(held)}};
+                {any(next)}};
             finding.source = "the timer's own step, as described with the house";
             finding.values = {{std::string{key_of(setting)}, any(value)}, {"step", any(step)}};
             findings.push_back(std::move(finding));
@@ -277,7 +300,7 @@ std::vector<Finding> setting_off_resolution(const RuleInputs& inputs) {
 std::vector<Finding> rests_against_intent(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_with_settings(inputs)) {
-        const auto on = view.on_time();
+        const auto on = view.base_at_longest_fill();
         const auto period = view.period();
         if (!view.settings().continuous_intended.value_or(false) || !on || !period ||
             at_least(*on, *period)) {
@@ -289,8 +312,11 @@ std::vector<Finding> rests_against_intent(const RuleInputs& inputs) {
             WF_TEXT("The pump is meant to run without rest, but a run of %1 in %2 lets it rest %3 in every "
                     "hour."),
             {any(*on), any(*period), any(rest)}};
-        finding.remedy = {WF_TEXT("Set the on-time to the period, %1, or take back that it is meant so."),
-                          {any(*period)}};
+        finding.remedy = {
+            WF_TEXT(
+                "Set the on-time to %1, so that a run lasts the whole period, or take back that it is meant "
+                "so."),
+            {any(view.entry_for(TemplateKey::base_on_time, *period))}};
         finding.source = "as stated with the settings";
         finding.values = {{"period", any(*period)}, {"base_on_time", any(*on)}};
         findings.push_back(std::move(finding));

@@ -10,8 +10,8 @@ namespace wetfront {
 /// that none ever comes. Needs base on-time; silent on a timer on demand.
 [[nodiscard]] std::vector<Finding> pump_never_runs(const RuleInputs& inputs);
 
-/// Ceiling below the base: which of the two the timer holds is open. Fault, with what every hour lacks where
-/// it is the ceiling. Needs base on-time and ceiling of a trimmed timer.
+/// Ceiling below the base, as both stand on the controller: which of the two the timer holds is open. Fault,
+/// with what every hour lacks where it is the ceiling. Needs base on-time and ceiling of a trimmed timer.
 [[nodiscard]] std::vector<Finding> ceiling_below_base(const RuleInputs& inputs);
 
 /// The longest run that can be reached leaves a rest above 0 and below 60 s (assumed): waste, with the starts
@@ -28,8 +28,9 @@ namespace wetfront {
 /// Where that was timed, gap_outlasts_wet_pad judges by the reading. Needs period and base on-time.
 [[nodiscard]] std::vector<Finding> period_above_usual(const RuleInputs& inputs);
 
-/// A time that is no whole number of the timer's steps: the timer holds another one than is written here.
-/// Note, with the next that it can hold. Needs the step.
+/// A time that is at none of the timer's steps, which count from the least that its controller is described
+/// with, else from 0: the timer holds another one than is written here. Note, with the next that it can hold.
+/// Needs the step.
 [[nodiscard]] std::vector<Finding> setting_off_resolution(const RuleInputs& inputs);
 
 /// Running without rest is wanted, but the pump rests. Note, with the rest in an hour. Needs period, base

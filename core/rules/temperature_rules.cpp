@@ -28,7 +28,7 @@ std::vector<Finding> lowest_temperature_above_start(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_with_start(inputs)) {
         const auto& lowest = view.settings().lowest_house_temperature;
-        if (!lowest) {
+        if (!lowest || !view.can_hold(TemplateKey::lowest_house_temperature)) {
             continue;
         }
         const auto start = view.settings().start_temperature->value();
@@ -61,7 +61,7 @@ std::vector<Finding> lowest_temperature_above_start(const RuleInputs& inputs) {
 std::vector<Finding> start_below_target(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_with_start(inputs)) {
-        if (!view.settings().target) {
+        if (!view.settings().target || !view.can_hold(TemplateKey::target)) {
             continue;
         }
         const auto start = view.settings().start_temperature->value();

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "cycle/bank_cycle.h"
+#include "cycle/template_steps.h"
 
 namespace wetfront {
 namespace {
@@ -12,15 +13,25 @@ std::optional<Duration> value_of(const Optional<Duration>& entry) {
     return entry ? std::optional{entry->value()} : std::nullopt;
 }
 
+/// What lies between pump start and the moment from which a time counts.
+Duration filling(const TimerView& view, TemplateKey key) {
+    if (!view.runs || !view.runs->fill) {
+        return seconds(0.0);
+    }
+    switch (key) {
+        case TemplateKey::base_on_time:
+            return view.runs->fill->shortest;
+        case TemplateKey::on_time_ceiling:
+            return view.runs->fill->longest;
+        default:
+            return seconds(0.0);
+    }
+}
+
 }  // namespace
 
 bool at_least(Duration value, Duration limit) {
     return in_seconds(value) >= in_seconds(limit) - 1e-9;
-}
-
-bool TimerView::can_hold(TemplateKey key) const {
-    return timer.kind == TimerKind::trimmed ||
-           (timer.controller && timer.controller->setting(key) != nullptr);
 }
 
 const TimerSettings& TimerView::settings() const {
@@ -101,16 +112,27 @@ bool TimerView::always_on() const {
     return period() && on_time() && at_least(*base_at_longest_fill(), *period());
 }
 
-std::optional<Duration> TimerView::advised(Setting setting) const {
-    const auto* advised = advice != nullptr ? advice->advised(setting) : nullptr;
-    if (advised == nullptr || !advised->value || advised->value->kind != Kind::duration) {
+std::optional<Duration> TimerView::trim_room() const {
+    if (timer.kind != TimerKind::trimmed || !on_controller.base_on_time || !on_controller.on_time_ceiling) {
         return std::nullopt;
     }
-    return seconds(advised->value->si);
+    return on_controller.on_time_ceiling->value() - on_controller.base_on_time->value();
+}
+
+std::optional<AnyQuantity> TimerView::advised(Setting setting) const {
+    return advice != nullptr ? held(settings_to_enter(*advice), setting) : std::nullopt;
 }
 
 std::optional<Duration> TimerView::advised_in_cycle(Setting setting) const {
-    return advice != nullptr && advice->cycled ? advised(setting) : std::nullopt;
+    const auto value = advice != nullptr && advice->cycled ? advised(setting) : std::nullopt;
+    return value ? std::optional{seconds(value->si)} : std::nullopt;
+}
+
+std::optional<Duration> TimerView::advised_run() const {
+    if (advice == nullptr || !advice->cycled) {
+        return std::nullopt;
+    }
+    return value_of(pump_runs(house, timings, timer, settings_to_enter(*advice)).settings.base_on_time);
 }
 
 bool TimerView::no_cycle_fits() const {
@@ -147,8 +169,19 @@ bool TimerView::pads_may_run_at(int minute) const {
     return from < to ? minute >= from && minute < to : minute >= from || minute < to;
 }
 
-Duration TimerView::holdable(Duration value) const {
-    return rounded_up(value, timer.resolution ? timer.resolution->value() : seconds(1.0));
+Duration TimerView::entry_for(TemplateKey key, Duration run) const {
+    const auto counted = std::max(seconds(0.0), run - filling(*this, key));
+    const auto* described = described_controller(timer);
+    if (const auto* setting = described != nullptr ? described->setting(key) : nullptr) {
+        if (const auto step = step_for(*setting, any(counted), StepDirection::up)) {
+            return seconds(quantity_of(*setting, *step).si);
+        }
+    }
+    return rounded_up(counted, timer.resolution ? timer.resolution->value() : seconds(1.0));
+}
+
+Duration TimerView::run_behind(TemplateKey key, Duration entry) const {
+    return entry + filling(*this, key);
 }
 
 std::vector<TimerView> timers_with_settings(const RuleInputs& inputs) {
@@ -157,7 +190,8 @@ std::vector<TimerView> timers_with_settings(const RuleInputs& inputs) {
         const auto settings = std::ranges::find(inputs.settings, timer.id, &TimerSettings::timer);
         if (settings != inputs.settings.end()) {
             views.push_back({inputs.file.house, timer, *settings, inputs.advice.of(timer.id),
-                             inputs.file.house.banks_of(timer), inputs.advice.margins, std::nullopt});
+                             inputs.file.house.banks_of(timer), inputs.advice.margins, inputs.timings,
+                             std::nullopt});
             if (counts_from_full_header(timer)) {
                 views.back().runs = pump_runs(inputs.file.house, inputs.timings, timer, *settings);
             }

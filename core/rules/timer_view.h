@@ -17,11 +17,11 @@ struct TimerView {
     const TimerSettings& on_controller;  ///< as they stand there, in its own counting
     const TimerAdvice* advice;           ///< none: nothing was worked out for it
     std::vector<const PadBank*> banks;
-    const CycleMargins& margins;   ///< that the advice was made with
+    const CycleMargins& margins;  ///< that the advice was made with
+    const VisitTimings& timings;
     std::optional<PumpRuns> runs;  ///< of a timer that counts from a full header
 
-    /// It can hold that setting: a trimmed timer any, another what its controller is described with.
-    [[nodiscard]] bool can_hold(TemplateKey key) const;
+    [[nodiscard]] bool can_hold(TemplateKey key) const { return wetfront::can_hold(timer, key); }
     /// On-times from pump start, whatever the controller counts from.
     [[nodiscard]] const TimerSettings& settings() const;
     /// The base where the header that fills slowest decides; else on_time(). For whether the pump rests.
@@ -49,10 +49,16 @@ struct TimerView {
     [[nodiscard]] bool can_climb() const;
     /// The pump runs without rest before any trimming: on demand, or an on-time that fills the period.
     [[nodiscard]] bool always_on() const;
-    /// An advised time, of the cycle or of continuous running.
-    [[nodiscard]] std::optional<Duration> advised(Setting setting) const;
-    /// The same where a cycle is advised; none where no cycle is.
+    /// From base to ceiling, as both stand on the controller: what trim rows climb through. Below 0 where the
+    /// ceiling lies below the base; none where one of the two is not set or the timer is not trimmed.
+    [[nodiscard]] std::optional<Duration> trim_room() const;
+    /// What is advised for that setting as it is to be entered (settings_to_enter()): as the controller
+    /// counts, at a step that it holds. None where no value is advised or it cannot be held.
+    [[nodiscard]] std::optional<AnyQuantity> advised(Setting setting) const;
+    /// The same of a time where a cycle is advised; none where no cycle is.
     [[nodiscard]] std::optional<Duration> advised_in_cycle(Setting setting) const;
+    /// The pump's run behind the base on-time that is advised in a cycle.
+    [[nodiscard]] std::optional<Duration> advised_run() const;
     /// No cycle is advised, and not for want of a reading: every bank was looked at and no period fits.
     [[nodiscard]] bool no_cycle_fits() const;
     /// What was worked out for one of its banks; none if nothing was.
@@ -64,8 +70,12 @@ struct TimerView {
     /// where one of the two is not set, or both are the same, they are taken to bar nothing.
     [[nodiscard]] bool pads_may_run_at(int minute) const;
     [[nodiscard]] bool has_pad_hours() const;
-    /// Rounded up to what the timer can hold, 1 s where its step is not known.
-    [[nodiscard]] Duration holdable(Duration value) const;
+    /// What is to be entered for a time so that the pump runs at least that long: for base and ceiling less
+    /// the header's filling where the controller counts so; up to a step that it holds, of 1 s where its
+    /// steps are not known.
+    [[nodiscard]] Duration entry_for(TemplateKey key, Duration run) const;
+    /// The pump's run behind such an entry.
+    [[nodiscard]] Duration run_behind(TemplateKey key, Duration entry) const;
 };
 
 /// The timers of the house for which there are settings, in the house's order.

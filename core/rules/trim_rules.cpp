@@ -42,9 +42,9 @@ std::optional<Duration> largest_step(const TimerView& view) {
 
 Message advised_row_or(const TimerView& view, Message otherwise) {
     const auto step = view.advised_in_cycle(Setting::trim_step);
-    const auto* band = view.advice != nullptr ? view.advice->advised(Setting::trim_dead_band) : nullptr;
-    if (step && band != nullptr && band->value) {
-        return {WF_TEXT("One row is enough: %1 at %2 above target, as advised."), {any(*step), *band->value}};
+    const auto band = view.advised(Setting::trim_dead_band);
+    if (step && band) {
+        return {WF_TEXT("One row is enough: %1 at %2 above target, as advised."), {any(*step), *band}};
     }
     return otherwise;
 }
@@ -192,15 +192,15 @@ std::vector<Finding> trim_shortens_without_end(const RuleInputs& inputs) {
 std::vector<Finding> trim_in_one_step(const RuleInputs& inputs) {
     std::vector<Finding> findings;
     for (const auto& view : timers_that_trim(inputs)) {
-        const auto ceiling = view.ceiling();
-        const auto base = view.on_time();
+        const auto climbs = view.trim_room();
         const auto largest = largest_step(view);
-        if (!ceiling || !base || !largest || at_least(*base, *ceiling)) {
+        if (!climbs || !largest || at_least(seconds(0.0), *climbs)) {
             continue;
         }
-        const auto room = *ceiling - *base;
-        const auto quarter = view.holdable(room / 4.0);
-        if (!at_least(*largest, room) || at_least(quarter, *largest)) {
+        const auto room = *climbs;
+        const auto quarter = view.entry_for(TemplateKey::trim_change, room / 4.0);
+        const auto advised = view.advised_in_cycle(Setting::trim_step);
+        if (!at_least(*largest, room) || at_least(std::max(quarter, advised.value_or(quarter)), *largest)) {
             continue;
         }
         auto finding = finding_on(view, nullptr, "trim-in-one-step", Severity::waste);
@@ -261,10 +261,9 @@ std::vector<Finding> review_before_answer(const RuleInputs& inputs) {
         auto finding = finding_on(view, nullptr, "review-before-answer", Severity::waste);
         finding.values = {{"review_interval", any(review->value())}, {"house_lag", any(lag)}};
         const auto step = largest_step(view);
-        const auto base = view.on_time();
-        const auto ceiling = view.ceiling();
-        if (step && base && ceiling && !at_least(*base, *ceiling)) {
-            const double reviews = std::ceil(in_seconds(*ceiling - *base) / in_seconds(*step) - 1e-9);
+        const auto room = view.trim_room();
+        if (step && room && !at_least(seconds(0.0), *room)) {
+            const double reviews = std::ceil(in_seconds(*room) / in_seconds(*step) - 1e-9);
             const auto climbs = reviews * review->value();
             finding.message = {
                 WF_TEXT("The on-time is reviewed every %1, before the house has answered the last change "

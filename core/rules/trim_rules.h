@@ -22,7 +22,8 @@ namespace wetfront {
 
 /// One review goes from base to ceiling: trimming has two positions only. Waste, with the pumping that comes
 /// with the first tenth of a degree. Needs base on-time and a ceiling above it; silent where the timer's
-/// steps allow no more than one.
+/// steps allow no more than one, and where a step as large is advised: a controller may hold base and ceiling
+/// closer together than they were advised.
 [[nodiscard]] std::vector<Finding> trim_in_one_step(const RuleInputs& inputs);
 
 /// A row that adds time already less than 0.5 K (assumed) above target: within what a sensor wavers. Waste:

@@ -63,17 +63,13 @@ std::optional<Duration> lasts(const TimerView& view, const PadBank& bank, const 
 }
 
 Message need_remedy(const TimerView& view, const Balance& balance) {
-    const auto base = view.advised_in_cycle(Setting::base_on_time);
-    const auto period = view.advised_in_cycle(Setting::period);
-    if (base && period) {
-        return {WF_TEXT("Set the on-time to %1 and the period to %2, as advised."),
-                {any(*base), any(*period)}};
-    }
-    const auto enough = view.holdable(balance.bounds.need);
-    if (view.no_cycle_fits() || at_least(enough, balance.period)) {
-        return WF_TEXT("Let the pump run without rest while pads are called for: no cycle fits here.");
-    }
-    return {WF_TEXT("Raise the on-time to %1 in this period."), {any(enough)}};
+    constexpr auto base = TemplateKey::base_on_time;
+    const auto enough = view.entry_for(base, balance.bounds.need);
+    return advised_cycle_or(
+        view,
+        at_least(view.run_behind(base, enough), balance.period)
+            ? Message{WF_TEXT("Let the pump run without rest while pads are called for: no cycle fits here.")}
+            : Message{WF_TEXT("Raise the on-time to %1 in this period."), {any(enough)}});
 }
 
 std::vector<NamedValue> need_values(const TimerView& view, const Balance& balance) {

@@ -63,8 +63,9 @@ Message weather(const TimerView& view, const PadBank& bank) {
 }
 
 Message longer_run(const TimerView& view, const Gap& gap) {
-    const auto least_on = view.holdable(*view.shortest_run() + gap.unsupplied - gap.most_advised);
-    if (!at_least(least_on, *view.period())) {
+    constexpr auto base = TemplateKey::base_on_time;
+    const auto least_on = view.entry_for(base, *view.shortest_run() + gap.unsupplied - gap.most_advised);
+    if (!at_least(view.run_behind(base, least_on), *view.period())) {
         return {WF_TEXT("Set the on-time to at least %1 in this period, or shorten the period."),
                 {any(least_on)}};
     }

@@ -34,18 +34,28 @@ std::string whose(const House& house, const ChangedPlace& place) {
     return std::string_view{place.field.key} == "name" ? std::string{} : place.item;
 }
 
+/// The words for a choice of that kind; none if the text is none of them.
+template <class E>
+std::optional<Message> words_if(const std::string& text) {
+    const auto value = enum_value<E>(text);
+    return value ? std::optional{label_of(*value)} : std::nullopt;
+}
+
 Message choice_words(std::string_view key, const std::string& text) {
+    std::optional<Message> words;
     if (key == "pump_end") {
-        if (const auto end = enum_value<PumpEnd>(text)) {
-            return label_of(*end);
-        }
+        words = words_if<PumpEnd>(text);
+    } else if (key == "kind") {
+        words = words_if<TimerKind>(text);
+        words = words ? words : words_if<SensorKind>(text);
+    } else if (key == "place") {
+        words = words_if<SensorPlace>(text);
+    } else if (key == "counts_from") {
+        words = words_if<CountsFrom>(text);
+    } else if (key == "setting") {
+        words = words_if<TemplateKey>(text);
     }
-    if (key == "kind") {
-        if (const auto kind = enum_value<TimerKind>(text)) {
-            return label_of(*kind);
-        }
-    }
-    return verbatim(text);
+    return words ? *words : verbatim(text);
 }
 
 Message::Arg value_words(const House& house, const ChangedPlace& place, const std::string& text) {
@@ -84,11 +94,7 @@ Message place_words(const House& house, const ChangedPlace& place) {
         return {WF_TEXT("%1, %2 %3: %4"),
                 {owner, Message{place.inner_list_label}, static_cast<int>(*place.inner_row) + 1, label}};
     }
-    // "Fed by", "Switches": the value ends what such a label begins.
-    if (place.holds == PlaceHolds::choice || place.holds == PlaceHolds::reference) {
-        return {WF_TEXT("%1: %2"), {owner, label}};
-    }
-    return {WF_TEXT("%1 of %2"), {label, owner}};
+    return {WF_TEXT("%1: %2"), {owner, label}};
 }
 
 Message tick_words(const ChangedPlace& place) {
@@ -114,12 +120,12 @@ Message told(const House& house, const ChangedPlace& place) {
     }
     const Message where = place_words(house, place);
     if (place.after.empty()) {
-        return {WF_TEXT("%1, %2 taken out"), {where, value_words(house, place, place.before)}};
+        return {WF_TEXT("%1: %2 taken out"), {where, value_words(house, place, place.before)}};
     }
     if (place.before.empty()) {
-        return {WF_TEXT("%1, %2 put back in"), {where, value_words(house, place, place.after)}};
+        return {WF_TEXT("%1: %2 put back in"), {where, value_words(house, place, place.after)}};
     }
-    return {WF_TEXT("%1, %2 back to %3"),
+    return {WF_TEXT("%1: %2 back to %3"),
             {where, value_words(house, place, place.before), value_words(house, place, place.after)}};
 }
 

@@ -129,10 +129,12 @@ void add_timelines(Blocks& blocks, const SheetInputs& inputs) {
                              ? std::nullopt
                              : cycle_strip(inputs.file, inputs.timings, *settings, label, ratio);
             if (!strip) {
-                const bool counted = settings != nullptr && settings->period && settings->base_on_time;
+                const bool fill_missing =
+                    settings != nullptr &&
+                    pump_runs(house, inputs.timings, timer, without_unusual(*settings)).fill_missing;
                 strip.emplace().label = {
-                    counted ? WF_TEXT("%1: on-time from a full header, and no fill time is known")
-                            : WF_TEXT("%1: period or on-time not entered, or outside what is usual"),
+                    fill_missing ? WF_TEXT("%1: on-time from a full header, and no fill time is known")
+                                 : WF_TEXT("%1: period or on-time not entered, or outside what is usual"),
                     {std::move(label)}};
             }
             timeline.strips.push_back(*std::move(strip));

@@ -166,20 +166,19 @@ std::optional<TrimRow> advised_row(const TimerAdvice* advice) {
     return settings.trim_rows.empty() ? std::nullopt : std::optional{settings.trim_rows.front()};
 }
 
-void add_trim_rows(SheetTable& table, const SideBySide& side) {
+/// Those from `first` on that somebody found or left, but `least` of them.
+void add_trim_rows(SheetTable& table, const SideBySide& side, std::size_t first, std::size_t least) {
     const auto rows_of = [](const TimerSettings* settings) {
         return settings == nullptr ? std::size_t{0} : settings->trim_rows.size();
     };
     const auto advised = advised_row(side.advice);
-    const auto trimmed = side.timer.kind == TimerKind::trimmed;
-    const auto count =
-        std::max({rows_of(side.found), rows_of(side.left), trimmed ? std::size_t{1} : std::size_t{0}});
-    for (std::size_t i = 0; i < count; ++i) {
+    const auto count = std::max({rows_of(side.found), rows_of(side.left), first + least});
+    for (std::size_t i = first; i < count; ++i) {
         const auto text = [&](const TimerSettings* settings) {
             return i < rows_of(settings) ? trim_text(settings->trim_rows[i]) : not_entered();
         };
         Message middle = WF_TEXT("no row");
-        if (i == 0) {
+        if (i == 0 && least > 0) {
             middle = advised ? trim_text(*advised)
                              : advised_text(advised_for(side.advice, key_of(Setting::trim_step)));
         }
@@ -228,6 +227,15 @@ bool is_on_controller(const Timer& timer, std::string_view key) {
            });
 }
 
+/// How many trim rows the controller asks for.
+std::size_t trim_lines_of(const TemplateFit& fit) {
+    int rows = 0;
+    for (const auto& line : fit.lines) {
+        rows = std::max(rows, line.row);
+    }
+    return static_cast<std::size_t>(rows);
+}
+
 void add_groups_of_controller(Blocks& blocks, const SideBySide& side) {
     const auto found = held_settings(side.found);
     const auto left = held_settings(side.left);
@@ -241,6 +249,9 @@ void add_groups_of_controller(Blocks& blocks, const SideBySide& side) {
     for (const auto group : all_groups) {
         auto table = group_table(label_of(group));
         add_lines(table, group);
+        if (group == SettingGroup::how_it_adapts) {
+            add_trim_rows(table, side, trim_lines_of(*side.advice->fit), 0);
+        }
         for (std::size_t i = 0; i < found.size(); ++i) {
             if (group_of_key(found[i].key) == group && (found[i].text || left[i].text) &&
                 !is_on_controller(side.timer, found[i].key)) {
@@ -291,7 +302,7 @@ void add_groups(Blocks& blocks, const SideBySide& side) {
     for (const auto group : all_groups) {
         auto table = group_table(label_of(group));
         if (group == SettingGroup::how_it_adapts) {
-            add_trim_rows(table, side);
+            add_trim_rows(table, side, 0, side.timer.kind == TimerKind::trimmed ? 1 : 0);
         }
         for (std::size_t i = 0; i < found.size(); ++i) {
             if (group_of_key(found[i].key) == group) {

@@ -117,6 +117,16 @@ Message label_of(SensorPlace place) {
     return {};
 }
 
+Message label_of(CountsFrom start) {
+    switch (start) {
+        case CountsFrom::pump_start:
+            return WF_TEXT("pump start");
+        case CountsFrom::full_header:
+            return WF_TEXT("a full header");
+    }
+    return {};
+}
+
 Message method_of(TimingKind kind) {
     switch (kind) {
         case TimingKind::fill:

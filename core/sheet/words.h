@@ -17,6 +17,7 @@ namespace wetfront {
 [[nodiscard]] Message label_of(TimerKind kind);
 [[nodiscard]] Message label_of(SensorKind kind);
 [[nodiscard]] Message label_of(SensorPlace place);
+[[nodiscard]] Message label_of(CountsFrom start);
 
 /// How a time is read, in one line.
 [[nodiscard]] Message method_of(TimingKind kind);

@@ -74,7 +74,7 @@ int changed_in(const Limits& limits) {
 }  // namespace
 
 LimitsViewModel::LimitsViewModel(VisitRecord& record, QObject* parent)
-    : QObject{parent}, record_{record}, own_{every_limit({})} {
+    : QObject{parent}, record_{record}, own_{every_limit()} {
     const auto& formatter = record.context().formatter;
     for (const auto group : {SettingGroup::when_pads_may_run, SettingGroup::how_long,
                              SettingGroup::how_it_adapts, SettingGroup::rinse}) {

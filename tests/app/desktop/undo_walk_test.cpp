@@ -49,11 +49,11 @@ TEST_P(UndoWalkTest, an_entry_is_undone_and_redone_from_another_step) {
     EXPECT_TRUE(shows("No entry to undo"));
     walk.enter(QStringLiteral("Outside temperature"), QStringLiteral("95"), QStringLiteral("°F"));
     walk.go_to(Step::time_the_water);
-    click("Undo: Outside temperature, 95 °F taken out");
-    EXPECT_TRUE(says("Taken back: Outside temperature, 95 °F taken out"));
+    click("Undo: Outside temperature: 95 °F taken out");
+    EXPECT_TRUE(says("Taken back: Outside temperature: 95 °F taken out"));
     EXPECT_FALSE(walk.stored_visit().visit.conditions.outside_dry_bulb);
-    click("Redo: Outside temperature, 95 °F put back in");
-    EXPECT_TRUE(says("Made again: Outside temperature, 95 °F put back in"));
+    click("Redo: Outside temperature: 95 °F put back in");
+    EXPECT_TRUE(says("Made again: Outside temperature: 95 °F put back in"));
     EXPECT_TRUE(walk.stored_visit().visit.conditions.outside_dry_bulb);
 }
 

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "cycle/rinse.h"
+#include "own_margins.h"
 #include "support/data_table.h"
 #include "support/outside_check.h"
 
@@ -346,9 +347,9 @@ TEST(BankCycleTest, margins_that_are_none_are_refused) {
 
 // Common practice, no source: a five-minute period with trims every second period is a ten-minute review.
 TEST(BankCycleTest, a_five_minute_period_with_trims_every_second_period_is_a_ten_minute_review) {
-    EXPECT_EQ(review_interval(300_s), 2.0 * 300_s);
-    EXPECT_EQ(review_interval(600_s), 600_s);
-    EXPECT_EQ(review_interval(420_s), 840_s);
+    EXPECT_EQ(review_interval(300_s, 600_s), 2.0 * 300_s);
+    EXPECT_EQ(review_interval(600_s, 600_s), 600_s);
+    EXPECT_EQ(review_interval(420_s, 600_s), 840_s);
     EXPECT_EQ(review_interval(300_s, 610_s), 900_s);
     EXPECT_EQ(review_interval(300_s, 60_s), 600_s);
 }

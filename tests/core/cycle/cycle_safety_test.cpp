@@ -6,7 +6,7 @@
 #include <cmath>
 #include <random>
 
-#include "cycle/bank_cycle.h"
+#include "own_margins.h"
 #include "pad/wetting_column.h"
 
 namespace wetfront {

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 
 #include "cycle/advice.h"
+#include "cycle/template_fit.h"
 
 namespace wetfront::test {
 
@@ -29,6 +31,19 @@ inline TimerAdvice cycle_advice(double period = 300.0, double base = 83.0, doubl
                     {Setting::review_interval, any(seconds(std::ceil(600.0 / period) * period)), {}}};
     advice.banks.emplace_back().question = easy_bank();
     return advice;
+}
+
+using wetfront::fit_to_template;
+
+/// With the program's own margins, and the fill of every bank read as its question has it.
+inline TemplateFit fit_to_template(const SettingTemplate& described, const TimerAdvice& advice) {
+    std::optional<HeaderFill> read;
+    for (const auto& bank : advice.banks) {
+        const auto fill = bank.question->fill;
+        read = read ? HeaderFill{std::min(read->shortest, fill), std::max(read->longest, fill)}
+                    : HeaderFill{fill, fill};
+    }
+    return fit_to_template(described, advice, {}, read);
 }
 
 }  // namespace wetfront::test

@@ -41,36 +41,38 @@ TEST(MarginsTest, what_is_changed_is_told_as_changed) {
                 HasSubstr("5 min, then 8 min, then 10 min"));
 }
 
-TEST(MarginsTest, limits_on_the_pads_are_checked_on_both_sides) {
-    const auto with = [](auto change) {
-        CycleMargins margins;
-        change(margins);
-        return check_house_limits(margins).has_value();
-    };
-    EXPECT_TRUE(with([](CycleMargins&) {}));
-    EXPECT_TRUE(with([](CycleMargins& m) { m.start_temperature = 27_degC; }));
-    EXPECT_FALSE(with([](CycleMargins& m) { m.start_temperature = 26.9_degC; }));
-    EXPECT_TRUE(with([](CycleMargins& m) { m.start_temperature = 30_degC; }));
-    EXPECT_FALSE(with([](CycleMargins& m) { m.start_temperature = 30.1_degC; }));
-    EXPECT_FALSE(with([](CycleMargins& m) { m.coolest_start = 14_degC; }));
-    EXPECT_FALSE(with([](CycleMargins& m) { m.warmest_start = 46_degC; }));
-    EXPECT_FALSE(with([](CycleMargins& m) { m.older_birds_days = -1.0; }));
-    EXPECT_FALSE(with([](CycleMargins& m) { m.least_air_speed = 11.0_mps; }));
-    EXPECT_FALSE(with([](CycleMargins& m) { m.least_cooling = 0.05_K; }));
-    EXPECT_FALSE(with([](CycleMargins& m) { m.hot_outside = 28_degC; }));
-    EXPECT_FALSE(with([](CycleMargins& m) { m.humidity_step = 0_percent; }));
-    EXPECT_TRUE(with([](CycleMargins& m) { m.night = seconds(24 * 3600.0); }));
-    EXPECT_FALSE(with([](CycleMargins& m) { m.night = seconds(24 * 3600.0 + 1.0); }));
-    EXPECT_FALSE(with([](CycleMargins& m) { m.dry_face = 0.0; }));
-    EXPECT_FALSE(with([](CycleMargins& m) { m.longest_dry_down = 0_s; }));
-    EXPECT_FALSE(with([](CycleMargins& m) { m.clock_ahead_of_sun = seconds(-1.0); }));
-    EXPECT_FALSE(with([](CycleMargins& m) { m.clock_step = 0_s; }));
-    EXPECT_FALSE(with([](CycleMargins& m) { m.clock_step = seconds(std::nan("")); }));
-}
-
 template <class Q>
 Optional<Q> typed(const char* text) {
     return Entered<Q>::parse(text, "typed").value();
+}
+
+TEST(MarginsOfTest, limits_on_the_pads_are_checked_on_both_sides) {
+    const auto with = [](auto change) {
+        Farm farm;
+        change(farm.limits);
+        return margins_of(farm).has_value();
+    };
+    const auto start = [&](const char* text) {
+        return with([&](Limits& l) { l.start_temperature = typed<Temperature>(text); });
+    };
+    EXPECT_TRUE(start("27degC"));
+    EXPECT_FALSE(start("26.9degC"));
+    EXPECT_TRUE(start("30degC"));
+    EXPECT_FALSE(start("30.1degC"));
+    EXPECT_FALSE(with([](Limits& l) { l.coolest_start = typed<Temperature>("14degC"); }));
+    EXPECT_FALSE(with([](Limits& l) { l.warmest_start = typed<Temperature>("46degC"); }));
+    EXPECT_FALSE(with([](Limits& l) { l.older_birds_days = -1.0; }));
+    EXPECT_FALSE(with([](Limits& l) { l.least_air_speed = typed<Velocity>("11m/s"); }));
+    EXPECT_FALSE(with([](Limits& l) { l.least_cooling = typed<TemperatureDifference>("0.05K"); }));
+    EXPECT_FALSE(with([](Limits& l) { l.hot_outside = typed<Temperature>("28degC"); }));
+    EXPECT_FALSE(with([](Limits& l) { l.humidity_step = typed<Fraction>("0%"); }));
+    EXPECT_TRUE(with([](Limits& l) { l.night = TimeOfDay{12 * 60}; }));
+    EXPECT_FALSE(with([](Limits& l) { l.night = TimeOfDay{12 * 60 - 1}; }));
+    EXPECT_FALSE(with([](Limits& l) { l.dry_face = typed<Fraction>("0%"); }));
+    EXPECT_FALSE(with([](Limits& l) { l.longest_dry_down = typed<Duration>("0s"); }));
+    EXPECT_FALSE(with([](Limits& l) { l.clock_ahead_of_sun = typed<Duration>("-1s"); }));
+    EXPECT_FALSE(with([](Limits& l) { l.clock_step = typed<Duration>("0s"); }));
+    EXPECT_FALSE(with([](Limits& l) { l.clock_step = Entered<Duration>::of(seconds(std::nan(""))); }));
 }
 
 /// A limit of the record with a usable value, and the limit of the advice that it changes.
@@ -196,7 +198,7 @@ TEST(MarginsOfTest, limits_that_cannot_be_used_together_are_named_and_the_progra
 
 TEST(MarginsOfTest, the_programs_own_written_out_for_a_farm_change_nothing) {
     Farm farm;
-    farm.limits = every_limit({});
+    farm.limits = every_limit();
     each_field(farm.limits, [](const Field& field, const auto& member) { EXPECT_TRUE(member) << field.key; });
     EXPECT_EQ(farm.limits.start_temperature->text(), "83degF");
     EXPECT_EQ(farm.limits.clock_ahead_of_sun->text(), "60 min");

@@ -5,6 +5,7 @@
 
 #include <cmath>
 
+#include "own_margins.h"
 #include "pad/wet_pad.h"
 #include "support/outside_check.h"
 

@@ -23,6 +23,16 @@ TEST(ProofCausesTest, an_on_time_longer_by_the_fill_points_at_a_count_from_a_ful
     EXPECT_THAT(by_else.causes(), Contains(HasSubstr("contactor that sticks")));
 }
 
+TEST(ProofCausesTest, a_controller_described_to_count_from_a_full_header_is_not_suspected_of_it) {
+    Proof proof;
+    auto described = generic_template(TimerKind::fixed_interval);
+    described.counts_from = CountsFrom::full_header;
+    choose_controller(proof.visit.timer(1), described);
+    proof.watch({.at = 0.0, .stops = 170.0});  // 90 s, 40 s of filling, and 40 s more
+    EXPECT_THAT(proof.causes(), Not(Contains(HasSubstr("counts the on-time from a full header"))));
+    EXPECT_THAT(proof.causes(), Contains(HasSubstr("contactor that sticks")));
+}
+
 TEST(ProofCausesTest, an_on_time_shorter_by_the_fill_was_entered_from_a_full_header) {
     Proof proof;
     proof.watch({.at = 0.0, .stops = 50.0});

@@ -230,6 +230,20 @@ TEST(TemplateFitTest, of_several_banks_the_shortest_fill_goes_off_the_base_and_t
     EXPECT_EQ(number(fit, Key::on_time_ceiling), "120") << "165 - 45";
 }
 
+// 230 s from the bank that fills in 30 s are 200 s on the controller: 240 s if it waits for the one of 40 s,
+// and 241 s for one of 41 s.
+TEST(TemplateFitTest, the_rest_has_to_stay_whichever_header_fills_first) {
+    auto described = with_steps(Key::base_on_time, "s", 1.0, 0.0, 600.0);
+    described.counts_from = CountsFrom::full_header;
+    const auto problems_with = [&](double longest) {
+        const HeaderFill read{seconds(30.0), seconds(longest)};
+        return problems(fit_to_template(described, cycle_advice(300.0, 230.0, 240.0), {}, read),
+                        Key::base_on_time);
+    };
+    EXPECT_EQ(problems_with(40.0), "");
+    EXPECT_EQ(problems_with(41.0), "Leaves the pump less than 60 s of rest in a period of 5 min.|");
+}
+
 TEST(TemplateFitTest, a_controller_that_is_told_the_fill_counts_with_what_it_was_told) {
     auto described = plain();
     described.counts_from = CountsFrom::full_header;
@@ -242,12 +256,25 @@ TEST(TemplateFitTest, a_controller_that_is_told_the_fill_counts_with_what_it_was
     EXPECT_EQ(fit.settings.base_on_time->value(), seconds(35.0)) << "a run of 85";
 }
 
-TEST(TemplateFitTest, the_readings_of_all_banks_go_before_those_whose_cycle_was_worked_out) {
+TEST(TemplateFitTest, the_fill_is_that_of_the_readings_of_all_banks) {
     auto described = plain();
     described.counts_from = CountsFrom::full_header;
     const auto fit = fit_to_template(described, cycle_advice(), {}, HeaderFill{seconds(23.0), seconds(65.0)});
     EXPECT_EQ(number(fit, Key::base_on_time), "60") << "83 - 23";
     EXPECT_EQ(number(fit, Key::on_time_ceiling), "100") << "165 - 65";
+}
+
+// A bank that was not timed may fill faster than those that were: the period less their fill would let it
+// rest.
+TEST(TemplateFitTest, with_a_bank_untimed_no_fill_is_taken_off_and_that_is_a_problem) {
+    auto described = plain();
+    described.counts_from = CountsFrom::full_header;
+    const auto fit = fit_to_template(described, continuous_advice(), {}, std::nullopt);
+    EXPECT_EQ(number(fit, Key::base_on_time), "300") << "not 300 - 45";
+    EXPECT_EQ(number(fit, Key::on_time_ceiling), "300");
+    for (const auto key : {Key::base_on_time, Key::on_time_ceiling}) {
+        EXPECT_THAT(problems(fit, key), HasSubstr("no fill time is known"));
+    }
 }
 
 TEST(TemplateFitTest, counted_from_a_full_header_without_a_fill_time_is_a_problem) {

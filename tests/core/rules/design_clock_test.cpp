@@ -45,6 +45,15 @@ TEST(CalledForTest, a_start_at_the_temperature_of_the_day_calls_and_above_it_nev
     EXPECT_EQ(hours_called_for(house), std::nullopt);
 }
 
+TEST(CalledForTest, a_start_that_the_timer_cannot_hold_is_not_looked_at) {
+    auto house = day_of_one_temperature();
+    house.builder.timer(1).kind = TimerKind::fixed_interval;
+    house.found().start_temperature = typed<Temperature>("45degC");
+    EXPECT_EQ(hours_called_for(house), std::nullopt) << "and none is advised";
+    house.advised().when_pads_may_run = {{Setting::start_temperature, any(celsius(30.0)), {}}};
+    EXPECT_EQ(hours_called_for(house), 24.0);
+}
+
 // 36 °C with a wet bulb of 24 °C is about 36 % relative humidity.
 TEST(CalledForTest, a_cut_off_counts_where_an_outside_sensor_reads_it) {
     auto house = day_of_one_temperature();

@@ -19,6 +19,15 @@ RuleCase starting_at(const char* temperature, std::optional<double> age = 35.0) 
     return house;
 }
 
+TEST(StartTemperatureTest, what_a_controller_does_not_have_is_not_looked_at) {
+    for (const char* start : {"70degF", "95degF"}) {
+        auto house = starting_at(start);
+        house.builder.timer(1).kind = TimerKind::fixed_interval;
+        EXPECT_THAT(house.findings(start_temperature_low), IsEmpty()) << start;
+        EXPECT_THAT(house.findings(start_temperature_high), IsEmpty()) << start;
+    }
+}
+
 // "Low to mid 80s degF" with older birds, not in the 70s: Univ. of Georgia, 2011.
 TEST(StartTemperatureTest, in_the_seventies_it_is_waste_with_older_birds) {
     EXPECT_THAT(starting_at("80degF").findings(start_temperature_low), IsEmpty());

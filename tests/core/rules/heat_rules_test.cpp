@@ -3,6 +3,8 @@
 
 #include <gmock/gmock.h>
 
+#include <algorithm>
+
 #include "rule_case.h"
 
 namespace wetfront::test {
@@ -189,6 +191,48 @@ TEST(PadsOffInExtremeHeatTest, a_fixed_timer_without_on_time_bars_them_too) {
     house.cycle("0s", "300s");
     EXPECT_THAT(house.findings(pads_off_in_extreme_heat), SizeIs(1));
     house.cycle("60s", "300s");
+    EXPECT_THAT(house.findings(pads_off_in_extreme_heat), IsEmpty());
+}
+
+/// A fixed-interval timer on that farm whose controller has the settings of `keys` too.
+RuleCase on_fixed_interval(const Farm& farm, std::initializer_list<TemplateKey> keys) {
+    RuleCase house{1, 1, TimerKind::fixed_interval};
+    house.builder.file().farm = farm;
+    house.house().sensors = {{Id{"s"}, SensorKind::humidity, SensorPlace::outside}};
+    auto described = generic_template(TimerKind::fixed_interval);
+    for (const auto& setting : generic_template(TimerKind::trimmed).settings) {
+        if (std::ranges::find(keys, setting.setting) != keys.end()) {
+            described.settings.push_back(setting);
+        }
+    }
+    choose_controller(house.builder.timer(1), described);
+    return house;
+}
+
+TEST(PadsOffInExtremeHeatTest, what_a_controller_does_not_have_bars_nothing) {
+    using Key = TemplateKey;
+    const auto found = [](RuleCase house) {
+        house.found().start_temperature = typed<Temperature>("39degC");
+        house.found().lowest_house_temperature = typed<Temperature>("39degC");
+        house.found().humidity_cut_off = typed<Fraction>("20%");
+        const auto findings = house.findings(pads_off_in_extreme_heat);
+        return findings.empty() ? std::string{} : english(findings.front().message);
+    };
+    const auto hot = in_extreme_heat().builder.file().farm;
+    EXPECT_EQ(found(on_fixed_interval(hot, {})), "");
+    EXPECT_THAT(found(on_fixed_interval(hot, {Key::start_temperature})), HasSubstr("the start temperature"));
+    EXPECT_THAT(found(on_fixed_interval(hot, {Key::lowest_house_temperature})),
+                HasSubstr("the lowest house temperature"));
+    EXPECT_THAT(found(on_fixed_interval(hot, {Key::humidity_cut_off})), HasSubstr("the humidity cut-off"));
+}
+
+// 14:30 by the sun is 15:30 by a clock that is an hour ahead of it.
+TEST(PadsOffInExtremeHeatTest, the_hottest_hour_is_the_clocks) {
+    auto house = in_extreme_heat();
+    house.builder.file().farm.design_daily_range.reset();
+    house.found().pad_hours_to = TimeOfDay{15 * 60 + 15};
+    EXPECT_THAT(house.findings(pads_off_in_extreme_heat), SizeIs(1));
+    house.advice.margins.clock_ahead_of_sun = seconds(0.0);
     EXPECT_THAT(house.findings(pads_off_in_extreme_heat), IsEmpty());
 }
 

@@ -50,6 +50,16 @@ TEST(PadHoursEndInHeatTest, it_tells_how_long_and_how_hot) {
     EXPECT_EQ(english(findings[0].remedy), "Let pads run from 10:45 to 20:15.");
 }
 
+TEST(PadHoursEndInHeatTest, the_remedy_goes_to_the_farms_step_of_a_time_of_day) {
+    auto house = with_hours("10:53", "17:00");
+    house.advice.margins.clock_step = seconds(1800.0);
+    EXPECT_EQ(english(house.findings(pad_hours_end_in_heat).at(0).remedy),
+              "Let pads run from 10:30 to 20:30.");
+    house.advice.margins.clock_step = seconds(60.0);
+    EXPECT_EQ(english(house.findings(pad_hours_end_in_heat).at(0).remedy),
+              "Let pads run from 10:52 to 20:06.");
+}
+
 // From 10:53 to 13:00; a minute before, 11.983 by the sun, the share is 0.13 + 0.1 / 60.
 TEST(PadHoursBeginInHeatTest, the_same_in_the_morning) {
     EXPECT_THAT(with_hours("10:53", "20:05").findings(pad_hours_begin_in_heat), IsEmpty());

@@ -41,7 +41,7 @@ TEST(PumpNeverRestsTest, a_ceiling_that_trimming_reaches_is_found_at_the_period_
     const auto at = house.findings(pump_never_rests);
     ASSERT_THAT(at, SizeIs(1));
     EXPECT_THAT(english(at[0].message),
-                HasSubstr("Trimming can bring the on-time to 5 min in a period of 5 min"));
+                HasSubstr("Trimming can lengthen a run to 5 min in a period of 5 min"));
     house.trims_to("299s");
     EXPECT_THAT(house.findings(pump_never_rests), IsEmpty());
 }
@@ -84,7 +84,7 @@ TEST(PumpNeverRestsTest, it_is_a_note_where_running_without_rest_is_wanted) {
     ASSERT_THAT(findings, SizeIs(1));
     EXPECT_EQ(findings[0].severity, Severity::note);
     EXPECT_EQ(english(findings[0].message),
-              "The on-time of 5 min fills the whole period of 5 min, so the pump never rests; that is what "
+              "A run of 5 min fills the whole period of 5 min, so the pump never rests; that is what "
               "is wanted "
               "here.");
     EXPECT_EQ(english(findings[0].remedy), "Nothing to change.");

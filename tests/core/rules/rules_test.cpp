@@ -2,6 +2,7 @@
 #include <gmock/gmock.h>
 
 #include <algorithm>
+#include <cmath>
 #include <iterator>
 #include <random>
 
@@ -206,15 +207,10 @@ TEST(RulesTest, settings_of_a_timer_that_the_house_does_not_have_are_not_judged)
     EXPECT_THAT(house.findings(pump_never_rests), IsEmpty());
 }
 
-// Advice and rules must not contradict each other: what is advised gets at most notes.
-TEST(RulesTest, advised_settings_get_neither_fault_nor_waste) {
-    std::mt19937 random{20260701};
-    const auto between = [&](double least, double most) {
-        return least + (most - least) * static_cast<double>(random()) / 4294967296.0;
-    };
-    int cycled = 0;
-    int continuous = 0;
-    for (int house = 0; house < 300; ++house) {
+/// Houses as chance makes them, timed in all ways.
+class AnyHouse {
+public:
+    VisitBuilder next(int house) {
         const auto kind = house % 2 == 0 ? TimerKind::trimmed : TimerKind::fixed_interval;
         VisitBuilder visit{1 + house % 4, 1, kind};
         visit.both_weathers();
@@ -242,20 +238,68 @@ TEST(RulesTest, advised_settings_get_neither_fault_nor_waste) {
                                  .dry_out = between(300.0, 2400.0)});
             }
         }
-        const auto timings = timings_of(visit.file());
+        return visit;
+    }
+    double between(double least, double most) {
+        return least + (most - least) * static_cast<double>(random_()) / 4294967296.0;
+    }
+
+private:
+    std::mt19937 random_{20260701};
+};
+
+/// What is left gets at most notes; those on banks aside, which here are as unlike as chance makes them.
+void expect_notes_at_most(const VisitFile& file, const Advice& advice, const std::string& where) {
+    for (const auto& finding : check(file, timings_of(file), advice, WhichSettings::left)) {
+        if (!finding.timer.empty()) {
+            EXPECT_EQ(finding.severity, Severity::note)
+                << where << ": " << finding.rule << ": " << english(finding.message);
+        }
+    }
+}
+
+// Advice and rules must not contradict each other: what is advised gets at most notes.
+TEST(RulesTest, advised_settings_get_neither_fault_nor_waste) {
+    AnyHouse any_house;
+    int cycled = 0;
+    int continuous = 0;
+    for (int house = 0; house < 300; ++house) {
+        auto visit = any_house.next(house);
         const auto advice = advise(visit.file());
         visit.file().visit.left = {as_settings(advice.timers.at(0))};
         (advice.timers.at(0).cycled ? cycled : continuous) += 1;
-        for (const auto& finding : check(visit.file(), timings, advice, WhichSettings::left)) {
-            if (finding.timer.empty()) {
-                continue;  // about the banks, which here are as unlike as chance makes them
-            }
-            EXPECT_EQ(finding.severity, Severity::note)
-                << "house " << house << ": " << finding.rule << ": " << english(finding.message);
-        }
+        expect_notes_at_most(visit.file(), advice, "house " + std::to_string(house));
     }
     EXPECT_GT(cycled, 50);
     EXPECT_GT(continuous, 50);
+}
+
+// The same of what a controller then holds, wherever it counts from, if it can hold what is advised.
+TEST(RulesTest, advised_settings_as_a_controller_holds_them_get_neither_fault_nor_waste) {
+    AnyHouse any_house;
+    int judged = 0;
+    for (int house = 0; house < 300; ++house) {
+        auto visit = any_house.next(house);
+        auto described = generic_template(visit.timer(1).kind);
+        described.counts_from = house % 4 < 2 ? CountsFrom::pump_start : CountsFrom::full_header;
+        for (auto& setting : described.settings) {
+            if (kind_of(setting.setting) == Kind::duration && !is_time_of_day(setting.setting) &&
+                setting.unit == "s" && setting.setting != TemplateKey::trim_change) {
+                setting.resolution = std::round(any_house.between(1.0, 8.0));
+                setting.least = std::round(any_house.between(0.0, 6.0));
+            }
+        }
+        choose_controller(visit.timer(1), described);
+        const auto advice = advise(visit.file());
+        const auto& fit = *advice.timers.at(0).fit;
+        if (!std::ranges::all_of(fit.lines, [](const auto& line) { return line.problems.empty(); })) {
+            continue;
+        }
+        ++judged;
+        visit.file().visit.left = {settings_to_enter(advice.timers.at(0))};
+        expect_notes_at_most(visit.file(), advice, "house " + std::to_string(house));
+    }
+    EXPECT_GT(judged, 100);
 }
 
 }  // namespace

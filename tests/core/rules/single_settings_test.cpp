@@ -203,6 +203,31 @@ TEST(SettingOffResolutionTest, nothing_where_the_step_is_not_known) {
     EXPECT_THAT(house.findings(setting_off_resolution), IsEmpty());
 }
 
+// 2, 7, 12, ... s.
+TEST(SettingOffResolutionTest, steps_count_from_the_least_that_a_described_controller_holds) {
+    RuleCase house;
+    auto described = generic_template(TimerKind::trimmed);
+    for (auto& setting : described.settings) {
+        if (setting.setting == TemplateKey::base_on_time) {
+            setting.least = 2.0;
+        }
+    }
+    choose_controller(house.builder.timer(1), described);
+    for (const char* held : {"2s", "7s", "12s"}) {
+        house.cycle(held, "5min");
+        EXPECT_THAT(house.findings(setting_off_resolution), IsEmpty()) << held;
+    }
+    for (const char* off : {"8s", "10s"}) {
+        house.cycle(off, "5min");
+        const auto findings = house.findings(setting_off_resolution);
+        ASSERT_THAT(findings, SizeIs(1)) << off;
+        EXPECT_THAT(english(findings[0].message), HasSubstr("steps of 5 s"));
+        EXPECT_THAT(english(findings[0].remedy), HasSubstr("12 s is the next longer")) << off;
+    }
+    house.cycle("1s", "5min");
+    EXPECT_THAT(house.findings(setting_off_resolution), IsEmpty()) << "below what it holds";
+}
+
 // 200 s in every 300 s.
 TEST(RestsAgainstIntentTest, a_rest_where_none_is_wanted_is_a_note) {
     RuleCase house;

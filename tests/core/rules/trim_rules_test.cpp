@@ -105,6 +105,15 @@ TEST(TrimInOneStepTest, a_timer_that_has_no_finer_step_is_not_blamed) {
     EXPECT_THAT(house.findings(trim_in_one_step), IsEmpty());
 }
 
+TEST(TrimInOneStepTest, a_step_as_large_as_the_advised_one_is_not_blamed) {
+    auto house = trimmed({row("1K", "60s")});
+    house.advise_cycle(90.0, 300.0);
+    house.advised().cycle.push_back({Setting::trim_step, any(seconds(60.0)), {}});
+    EXPECT_THAT(house.findings(trim_in_one_step), IsEmpty());
+    house.advised().cycle.back().value = any(seconds(59.0));
+    EXPECT_THAT(house.findings(trim_in_one_step), SizeIs(1));
+}
+
 TEST(TrimInOneStepTest, base_and_ceiling_above_it_are_needed) {
     auto house = trimmed({row("1K", "60s")});
     house.found().on_time_ceiling = typed<Duration>("90s");

@@ -24,34 +24,56 @@ protected:
 
 TEST_F(ChangeWordsTest, a_value_goes_back_to_another_in_the_readers_units) {
     EXPECT_EQ(visit({{"/conditions/outside_dry_bulb", "35degC", "30degC"}}),
-              "Outside temperature, 95 °F back to 86 °F");
-    EXPECT_EQ(visit({{"/conditions/ph", "7.2", "7.4"}}), "pH of the make-up water, 7.2 back to 7.4");
+              "Outside temperature: 95 °F back to 86 °F");
+    EXPECT_EQ(visit({{"/conditions/ph", "7.2", "7.4"}}), "pH of the make-up water: 7.2 back to 7.4");
 }
 
 TEST_F(ChangeWordsTest, a_setting_names_its_timer_and_whether_it_was_found_or_left) {
     file_.visit.found = {TimerSettings{}};
     file_.visit.found.front().timer = file_.house.timers.front().id;
     const auto timer = file_.house.timers.front().name;
-    EXPECT_EQ(visit({{"/found/0/period", "5min", "6min"}}),
-              "Period of " + timer + " as found, 5 min back to 6 min");
+    EXPECT_EQ(visit({{"/found/0/period", "5min", "6min"}}), timer + " as found: Period: 5 min back to 6 min");
     EXPECT_EQ(visit({{"/found/0/trim_rows/1/change", "5s", "10s"}}),
-              timer + " as found, Trim rows 2: On-time changes by, 5 s back to 10 s");
+              timer + " as found, Trim rows 2: On-time changes by: 5 s back to 10 s");
     EXPECT_EQ(visit({{"/left", R"([{"timer":"timer-1","rinse_at":"21:00"}])", ""}}),
-              "Rinse time of " + timer + " as left, 21:00 taken out");
+              timer + " as left: Rinse time: 21:00 taken out");
 }
 
 TEST_F(ChangeWordsTest, what_was_new_is_taken_out_and_what_was_taken_out_comes_back) {
-    EXPECT_EQ(visit({{"/conditions/house_humidity", "60%", ""}}), "House relative humidity, 60% taken out");
+    EXPECT_EQ(visit({{"/conditions/house_humidity", "60%", ""}}), "House relative humidity: 60% taken out");
     EXPECT_EQ(house({{"/banks/2", "", R"({"id":"b","name":"Bank 3","pump":"pump-1"})"}}),
-              "Pad banks, Bank 3 put back in");
+              "Pad banks: Bank 3 put back in");
 }
 
 TEST_F(ChangeWordsTest, a_part_is_called_by_its_name_and_a_choice_by_its_words) {
     EXPECT_EQ(house({{"/banks/1/pump_end", "left", "right"}}),
-              file_.house.banks[1].name + ": Pump at the, left back to right");
+              file_.house.banks[1].name + ": End with the pump: left back to right");
     EXPECT_EQ(house({{"/timers/0/pumps/1", "pump-1", ""}}),
-              file_.house.timers[0].name + ": Switches, " + file_.house.pumps[0].name + " taken out");
-    EXPECT_EQ(house({{"/pumps/0/name", "Sump pump", "Pump 1"}}), "Pump, Sump pump back to Pump 1");
+              file_.house.timers[0].name + ": Switches: " + file_.house.pumps[0].name + " taken out");
+    EXPECT_EQ(house({{"/pumps/0/name", "Sump pump", "Pump 1"}}), "Pump: Sump pump back to Pump 1");
+}
+
+TEST_F(ChangeWordsTest, a_label_reads_behind_its_owner_whatever_it_begins_with) {
+    file_.visit.conditions.at_banks = {BankConditions{}};
+    file_.visit.conditions.at_banks.front().bank = file_.house.banks.front().id;
+    const auto bank = file_.house.banks.front().name;
+    EXPECT_EQ(visit({{"/conditions/at_banks/0/behind_pad", "25degC", "20degC"}}),
+              bank + ": Temperature behind this pad: 77 °F back to 68 °F");
+    EXPECT_EQ(visit({{"/conditions/outside_wet_bulb", "25degC", "20degC"}}),
+              "Outside wet bulb: 77 °F back to 68 °F");
+}
+
+TEST_F(ChangeWordsTest, every_choice_of_a_house_is_told_in_words) {
+    file_.house.sensors = {Sensor{}};
+    auto& timer = file_.house.timers.front();
+    timer.controller = generic_template(TimerKind::trimmed);
+    EXPECT_EQ(house({{"/sensors/0/place", "outside", "in house"}}), "Hangs: outside back to in the house");
+    EXPECT_EQ(house({{"/sensors/0/kind", "humidity", "temperature"}}),
+              "Sensor: Humidity sensor back to Temperature sensor");
+    EXPECT_EQ(house({{"/timers/0/kind", "on demand", "trimmed"}}),
+              timer.name + ": Kind of timer: on demand back to trimmed by temperature");
+    EXPECT_EQ(house({{"/timers/0/controller/counts_from", "full header", "pump start"}}),
+              timer.name + ": Its on-time counts from: a full header back to pump start");
 }
 
 TEST_F(ChangeWordsTest, a_tick_is_called_by_its_line) {
@@ -64,7 +86,7 @@ TEST_F(ChangeWordsTest, a_tick_is_called_by_its_line) {
 TEST_F(ChangeWordsTest, an_item_that_goes_is_told_before_what_hangs_on_it) {
     EXPECT_EQ(
         house({{"/timers/0/pumps/1", "pump-2", ""}, {"/pumps/1", R"({"id":"pump-2","name":"Pump 2"})", ""}}),
-        "Pumps, Pump 2 taken out; other places: 1");
+        "Pumps: Pump 2 taken out; other places: 1");
 }
 
 TEST_F(ChangeWordsTest, what_cannot_be_said_well_is_counted) {

@@ -211,6 +211,23 @@ TEST(TimelineTest, a_strip_without_settings_keeps_its_place_and_says_so) {
     EXPECT_THAT(MadeSheet::english(strips[2].label), HasSubstr("left: period or on-time not entered"));
 }
 
+TEST(CycleStripTest, a_strip_that_cannot_be_drawn_says_which_of_the_two_is_lacking) {
+    auto file = complete_visit(1);
+    file.visit.left.clear();
+    const auto said = [&] {
+        return MadeSheet::english(MadeSheet{file}.all<SheetTimeline>().at(0).strips.at(0).label);
+    };
+    file.visit.found[0].period = typed<Duration>("5h");
+    EXPECT_THAT(said(), HasSubstr("found: period or on-time not entered, or outside what is usual"));
+    file.visit.found[0].period = typed<Duration>("5min");
+    auto described = generic_template(TimerKind::trimmed);
+    described.counts_from = CountsFrom::full_header;
+    choose_controller(file.house.timers[0], described);
+    file.visit.found[0].entered_fill.reset();
+    file.visit.marks.clear();
+    EXPECT_THAT(said(), HasSubstr("found: on-time from a full header, and no fill time is known"));
+}
+
 TEST(CycleStripTest, an_on_time_counted_from_a_full_header_is_drawn_from_pump_start) {
     VisitBuilder visit;
     visit.both_weathers().run(1, {.fill = 45.0, .wet_through = 150.0});

@@ -306,5 +306,33 @@ TEST(SheetSettingsTest, what_a_record_holds_beyond_its_controller_is_shown_all_t
     EXPECT_FALSE(sheet.row("Humidity cut-off").empty());
 }
 
+TEST(SheetSettingsTest, trim_rows_beyond_those_of_the_controller_are_shown_all_the_same) {
+    auto file = complete_visit(1);
+    auto described = firms_own();
+    described.trim_rows = 1;
+    choose_controller(file.house.timers[0], described);
+    const auto row = [](const char* above, const char* change) {
+        return TrimRow{typed<TemperatureDifference>(above), typed<Duration>(change)};
+    };
+    file.visit.found[0].trim_rows = {row("1K", "5s"), row("2K", "10s")};
+    file.visit.left = {settings_to_enter(advise(file).timers.front())};
+    file.visit.left[0].trim_rows = {row("1K", "5s"), row("2K", "10s"), row("3K", "-20s")};
+    const MadeSheet sheet{file};
+    EXPECT_TRUE(sheet.row("Trim row 1").empty()) << "asked in the controller's own words";
+    EXPECT_THAT(texts_of(sheet.row("Trim row 2")),
+                ElementsAre("Trim row 2", HasSubstr("10 s longer"), "no row", HasSubstr("10 s longer")));
+    EXPECT_THAT(texts_of(sheet.row("Trim row 3")),
+                ElementsAre("Trim row 3", "not entered", "no row", HasSubstr("20 s shorter")));
+    EXPECT_THAT(marked(sheet), Contains("Trim row 3"));
+}
+
+TEST(SheetSettingsTest, trim_rows_left_on_a_fixed_interval_controller_are_shown) {
+    auto file = complete_visit(1);
+    choose_controller(file.house.timers[0], generic_template(TimerKind::fixed_interval));
+    file.visit.found[0].trim_rows = {{typed<TemperatureDifference>("1K"), typed<Duration>("5s")}};
+    EXPECT_THAT(texts_of(MadeSheet{file}.row("Trim row 1")),
+                ElementsAre("Trim row 1", HasSubstr("5 s longer"), testing::_, testing::_));
+}
+
 }  // namespace
 }  // namespace wetfront::test

@@ -69,13 +69,13 @@ TEST_P(HumidityInputTest, any_of_three_ways_to_tell_the_humidity_completes_the_s
 
 INSTANTIATE_TEST_SUITE_P(Ways, HumidityInputTest,
                          testing::Values(HumidityInput{"humidity", "Outside relative humidity", "40%"},
-                                         HumidityInput{"wet_bulb", "or outside wet bulb", "75degF"},
-                                         HumidityInput{"dew_point", "or outside dew point", "67degF"}),
+                                         HumidityInput{"wet_bulb", "Outside wet bulb", "75degF"},
+                                         HumidityInput{"dew_point", "Outside dew point", "67degF"}),
                          [](const auto& way) { return way.param.name; });
 
 TEST_F(ConditionsViewModelTest, a_wet_bulb_or_dew_point_above_the_outside_temperature_is_refused) {
     enter_air("Outside temperature", "95degF");
-    for (const char* label : {"or outside wet bulb", "or outside dew point"}) {
+    for (const char* label : {"Outside wet bulb", "Outside dew point"}) {
         const QString problem = enter_air(label, "96degF");
         EXPECT_TRUE(problem.contains(QStringLiteral("96degF")) && problem.contains(QStringLiteral("95degF")))
             << problem.toStdString();

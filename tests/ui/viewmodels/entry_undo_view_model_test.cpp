@@ -73,14 +73,14 @@ TEST_F(EntryUndoViewModelTest, the_last_entry_is_named_taken_back_and_told) {
     EXPECT_EQ(undo().undoText(), QString{});
     enter_temperature("95degF");
     enter_temperature("86degF");
-    EXPECT_EQ(undo().undoText(), QStringLiteral("Undo: Outside temperature, 86 °F back to 95 °F"));
+    EXPECT_EQ(undo().undoText(), QStringLiteral("Undo: Outside temperature: 86 °F back to 95 °F"));
     undo().undo();
-    EXPECT_EQ(undo().outcome(), QStringLiteral("Taken back: Outside temperature, 86 °F back to 95 °F"));
+    EXPECT_EQ(undo().outcome(), QStringLiteral("Taken back: Outside temperature: 86 °F back to 95 °F"));
     EXPECT_EQ(stored().conditions.outside_dry_bulb->text(), "95degF");
     EXPECT_EQ(visit_->file().visit, stored()) << "the screen holds something else than the record file";
-    EXPECT_EQ(undo().redoText(), QStringLiteral("Redo: Outside temperature, 95 °F back to 86 °F"));
+    EXPECT_EQ(undo().redoText(), QStringLiteral("Redo: Outside temperature: 95 °F back to 86 °F"));
     undo().redo();
-    EXPECT_EQ(undo().outcome(), QStringLiteral("Made again: Outside temperature, 95 °F back to 86 °F"));
+    EXPECT_EQ(undo().outcome(), QStringLiteral("Made again: Outside temperature: 95 °F back to 86 °F"));
     EXPECT_EQ(stored().conditions.outside_dry_bulb->text(), "86degF");
     EXPECT_EQ(undo().redoText(), QString{});
 }
@@ -88,11 +88,11 @@ TEST_F(EntryUndoViewModelTest, the_last_entry_is_named_taken_back_and_told) {
 TEST_F(EntryUndoViewModelTest, an_entry_made_before_a_restart_is_taken_back_after_it) {
     enter_temperature("95degF");
     restart();
-    EXPECT_EQ(undo().undoText(), QStringLiteral("Undo: Outside temperature, 95 °F taken out"));
+    EXPECT_EQ(undo().undoText(), QStringLiteral("Undo: Outside temperature: 95 °F taken out"));
     undo().undo();
     EXPECT_FALSE(stored().conditions.outside_dry_bulb);
     restart();
-    EXPECT_EQ(undo().redoText(), QStringLiteral("Redo: Outside temperature, 95 °F put back in"));
+    EXPECT_EQ(undo().redoText(), QStringLiteral("Redo: Outside temperature: 95 °F put back in"));
     undo().redo();
     EXPECT_EQ(stored().conditions.outside_dry_bulb->text(), "95degF");
 }
@@ -171,7 +171,7 @@ TEST_F(EntryUndoViewModelTest, a_new_unit_system_says_it_in_its_units) {
     formatter_.set_units(UnitSystem::si);
     visit_->show_again();
     EXPECT_EQ(changed.count(), 1);
-    EXPECT_EQ(undo().undoText(), QStringLiteral("Undo: Outside temperature, 35 °C taken out"));
+    EXPECT_EQ(undo().undoText(), QStringLiteral("Undo: Outside temperature: 35 °C taken out"));
 }
 
 TEST_F(EntryUndoViewModelTest, a_signed_visit_offers_none) {
