@@ -255,8 +255,7 @@ QString StopwatchViewModel::instruction() const {
             "again.");
     }
     if (already_there_) {
-        return tr("%1: press now. It was already there when you came, so it counts as an upper bound only.")
-            .arg(markText());
+        return tr("Press now: it was already there when you came, so it counts as an upper bound only.");
     }
     const QString bank = name_of_bank(guide_.next.bank);
     switch (guide_.next.kind) {

@@ -51,6 +51,8 @@ TEST_P(UndoWalkTest, an_entry_is_undone_and_redone_from_another_step) {
     walk.go_to(Step::time_the_water);
     click("Undo: Outside temperature, 95 °F taken out");
     EXPECT_TRUE(says("Taken back: Outside temperature, 95 °F taken out"));
+    EXPECT_TRUE(walk.hand().shows(walk.session().visit()->stopwatch()->instruction()))
+        << "hides what to do next";
     EXPECT_FALSE(walk.stored_visit().visit.conditions.outside_dry_bulb);
     click("Redo: Outside temperature, 95 °F put back in");
     EXPECT_TRUE(says("Made again: Outside temperature, 95 °F put back in"));
