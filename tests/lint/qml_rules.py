@@ -8,7 +8,7 @@ import re
 from pathlib import PurePosixPath
 
 from project_tree import Planted, Rule
-from qml_tree import blank_comments, objects
+from qml_tree import blank_comments, blank_strings, objects
 
 COLOUR = re.compile(r"""["']#[0-9a-fA-F]{3,8}["']|\bQt\.(?:rgba|hsla|hsva|color|tint|darker|lighter)\("""
                     r"""|\b\w*[cC]olor\s*:\s*["'](?!transparent["'])[^"']*["']""")
@@ -85,6 +85,25 @@ def plain_text(tree):
     return (found + matches(tree, pages, MARKUP, "markup; names and notes from elsewhere are shown as typed")
             + matches(tree, code, MARKUP_IN_CODE, "takes tags in a text for markup; draw the text as it is")
             + matches(tree, pages + code, OPENED_FROM_TEXT, "opens what a text names; nothing from a record is ever followed"))
+
+
+def behind_brackets(code, at):
+    """Where the bracket that is open at `at` is closed."""
+    depth = 1
+    while at < len(code) and depth:
+        depth += {"(": 1, ")": -1}.get(code[at], 0)
+        at += 1
+    return at
+
+
+def values_at_once(tree):
+    found = []
+    for name in tree.under("ui", "*.qml", "*.h", "*.cpp") + tree.under("app", "*.h", "*.cpp"):
+        code = blank_strings(tree.text(name))
+        found += [f"{name}:{code.count(chr(10), 0, call.start()) + 1}: .arg().arg() takes a %2 in the first value for the place of"
+                  " the second; give them together: arg(a, b) in C++, Sentence.fill() in QML"
+                  for call in re.finditer(r"\.arg\(", code) if re.match(r"\s*\.arg\(", code[behind_brackets(code, call.end()):])]
+    return found
 
 
 def accessible_names(tree):
@@ -213,6 +232,15 @@ RULES = [
         Planted("HTML on paper", {"ui/print/a.cpp": "QTextDocument page;\n"}, "ui/print/a.cpp:1: QTextDocument"),
         Planted("a box that guesses", {"app/desktop/a.cpp": "QMessageBox box;\n"}, "app/desktop/a.cpp:1: QMessageBox"),
         Planted("an address opened", {"ui/viewmodels/a.cpp": "QDesktopServices::openUrl(url);\n"}, "ui/viewmodels/a.cpp:1: QDesktopServices"),
+    ]),
+    Rule("values_at_once", "the values of a text are put in all at once", values_at_once, {
+        **CLEAN,
+        "ui/viewmodels/a.cpp": 'tr("%1: %2").arg(name.arg(1), text); // .arg(a).arg(b)\nf(tr("%1").arg(a), tr("%1").arg(b));\n',
+        "ui/qml/wizard/CPage.qml": 'Item {\n    property string a: Sentence.fill(qsTr("%1: %2"), [b, c])\n    property string d: qsTr("%1").arg(b)\n}\n',
+    }, [
+        Planted("a chain in QML", {OTHER: 'Item {\n    property string a: qsTr("%1: %2").arg(b).arg(c)\n}\n'}, OTHER + ":2: .arg().arg()"),
+        Planted("a chain in C++", {"ui/viewmodels/b.cpp": 'auto a = tr("%1: %2").arg(b(1)).arg(c);\n'}, "ui/viewmodels/b.cpp:1: .arg().arg()"),
+        Planted("a chain over lines", {"app/desktop/b.cpp": 'auto a = tr("%1: %2")\n    .arg(b)\n    .arg(c);\n'}, "app/desktop/b.cpp:2: .arg().arg()"),
     ]),
     Rule("accessible_names", "every control has an accessible name", accessible_names, CLEAN, [
         Planted("a button without", {OTHER: "Item {\n    Button { icon.name: a }\n}\n"}, OTHER + ":2: Button"),

@@ -60,7 +60,9 @@ QString Formatter::date_and_time(WallTime time) const {
 
 QString Formatter::clock(std::int64_t milliseconds, bool tenths) const {
     const std::int64_t size = milliseconds < 0 ? -milliseconds : milliseconds;
-    QString shown = QStringLiteral("%1:%2").arg(size / 60'000).arg(size / 1000 % 60, 2, 10, QLatin1Char{'0'});
+    QString shown =
+        QStringLiteral("%1:%2").arg(QString::number(size / 60'000),
+                                    QString::number(size / 1000 % 60).rightJustified(2, QLatin1Char{'0'}));
     if (tenths) {
         shown += locale_.decimalPoint() + QString::number(size / 100 % 10);
     }

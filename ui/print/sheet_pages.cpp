@@ -39,8 +39,7 @@ SheetPages::SheetPages(const SheetContent& content, QSizeF page, const Formatter
     : size_{page * pt} {
     const double width = size_.width() - 2.0 * side_margin;
     running_id_ = text_lines(QCoreApplication::translate("sheet", "%1, revision %2")
-                                 .arg(QString::fromStdString(content.id))
-                                 .arg(content.revision),
+                                 .arg(QString::fromStdString(content.id), QString::number(content.revision)),
                              Face::small, 0.46 * width, 0.0, Qt::AlignRight);
     const double head_width = 0.52 * width;
     QString head = formatter.text(content.running_head);
@@ -109,7 +108,8 @@ void SheetPages::paint(QPainter& painter, int page) const {
     painter.drawLine(QPointF{frame.left(), footer_y - 3.0 * pt}, QPointF{frame.right(), footer_y - 3.0 * pt});
     paint_lines(painter, text_lines(draft_footer_, Face::small_strong, 0.5 * frame.width()),
                 {frame.left(), footer_y});
-    const QString number = QCoreApplication::translate("sheet", "page %1 of %2").arg(page + 1).arg(count());
+    const QString number = QCoreApplication::translate("sheet", "page %1 of %2")
+                               .arg(QString::number(page + 1), QString::number(count()));
     paint_lines(painter, text_lines(number, Face::small, 0.5 * frame.width(), 0.0, Qt::AlignRight),
                 {frame.center().x(), footer_y});
     painter.restore();

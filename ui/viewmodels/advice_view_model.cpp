@@ -99,7 +99,7 @@ QVariantMap AdviceViewModel::controller_row(const TemplateLine& line, const Time
     if (!line.problems.empty()) {
         brief = tr("Cannot be held as advised. %1").arg(formatter.text(line.problems.front()));
     }
-    return {{"label", line.row == 0 ? label : tr("Row %1: %2").arg(line.row).arg(label)},
+    return {{"label", line.row == 0 ? label : tr("Row %1: %2").arg(QString::number(line.row), label)},
             {"trade", formatter.text(label_of(key))},
             {"found", text(held(found, key, row))},
             {"advised", text(line.entered)},
@@ -310,7 +310,7 @@ QVariantList AdviceViewModel::toEnter() const {
     for (const auto& line : timer->fit->lines) {
         const auto number = QString::fromStdString(line.number);
         const auto label = QString::fromStdString(line.label);
-        add(line.row == 0 ? label : tr("Row %1: %2").arg(line.row).arg(label),
+        add(line.row == 0 ? label : tr("Row %1: %2").arg(QString::number(line.row), label),
             number.isEmpty() ? tr("nothing")
                              : tr("%1 %2").arg(number, QString::fromStdString(line.unit)).trimmed(),
             texts(line.changes) + texts(line.problems), line.problems.empty());

@@ -31,19 +31,17 @@ QString with_uncertainty(const Formatter& formatter, const AnyQuantity& value,
 QString face_sentence(const Formatter& formatter, const FaceVelocity& face) {
     if (face.points == 1) {
         return ConditionsViewModel::tr("One point, %1: at least %2 make a mean.")
-            .arg(formatter.text(any(face.mean)))
-            .arg(least_face_points);
+            .arg(formatter.text(any(face.mean)), QString::number(least_face_points));
     }
     const QString mean =
         ConditionsViewModel::tr("Mean of %1 points %2, from %3 to %4.")
-            .arg(face.points)
-            .arg(with_uncertainty(formatter, any(face.mean),
+            .arg(QString::number(face.points),
+                 with_uncertainty(formatter, any(face.mean),
                                   face.expanded ? std::optional{any(*face.expanded)} : std::nullopt),
                  formatter.text(any(face.lowest)), formatter.text(any(face.highest)));
     return face.firm ? mean
                      : ConditionsViewModel::tr("%1 Too few to be firm: at least %2 points.")
-                           .arg(mean)
-                           .arg(least_face_points);
+                           .arg(mean, QString::number(least_face_points));
 }
 
 QString cooling_sentence(const Formatter& formatter, const PadEffectiveness& effectiveness) {
@@ -76,8 +74,8 @@ QString catch_sentence(const Formatter& formatter, const BankConditions& at) {
     }
     const double mean = sum / static_cast<double>(flows.size());
     return ConditionsViewModel::tr("Caught at %1 outlets: the least gives %2 of their mean.")
-        .arg(flows.size())
-        .arg(whole_percent(formatter, *std::ranges::min_element(flows) / mean));
+        .arg(QString::number(flows.size()),
+             whole_percent(formatter, *std::ranges::min_element(flows) / mean));
 }
 
 }  // namespace

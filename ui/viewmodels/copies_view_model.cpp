@@ -22,9 +22,8 @@ QString time_of(const Backup& backup) {
 
 QString content_words(const RecordContent& content, const Formatter& formatter) {
     return CopiesViewModel::tr("houses: %1, entries: %2, latest entry %3")
-        .arg(content.houses)
-        .arg(content.entries)
-        .arg(content.latest ? formatter.date_and_time(*content.latest) : CopiesViewModel::tr("none"));
+        .arg(QString::number(content.houses), QString::number(content.entries),
+             content.latest ? formatter.date_and_time(*content.latest) : CopiesViewModel::tr("none"));
 }
 
 CopiesViewModel::CopiesViewModel(const Context& context, Media media, QObject* parent)
@@ -196,8 +195,7 @@ QString CopiesViewModel::lost_by(const RecordContent& content) const {
                ? tr("Nothing was entered since this copy was made.")
                : tr("Entries made since this copy: %1. They go out of sight: the records hold "
                     "now %2.")
-                     .arg(*since.value())
-                     .arg(words);
+                     .arg(QString::number(*since.value()), words);
 }
 
 }  // namespace wetfront::ui

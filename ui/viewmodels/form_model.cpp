@@ -263,7 +263,8 @@ QString FormModel::summary() const {
     if (entered == 0) {
         return tr("nothing entered");
     }
-    return grows ? tr("%1 entered").arg(entered) : tr("%1 of %2 entered").arg(entered).arg(asked);
+    return grows ? tr("%1 entered").arg(entered)
+                 : tr("%1 of %2 entered").arg(QString::number(entered), QString::number(asked));
 }
 
 void FormModel::refresh() {

@@ -20,7 +20,7 @@ QString qstring(const Id& id) {
 }
 
 std::string numbered(const QString& word, std::size_t number) {
-    return QStringLiteral("%1 %2").arg(word).arg(number).toStdString();
+    return QStringLiteral("%1 %2").arg(word, QString::number(number)).toStdString();
 }
 
 Error full(const QString& what, std::size_t most) {

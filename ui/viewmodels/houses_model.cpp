@@ -76,8 +76,8 @@ QVariant HousesModel::data(const QModelIndex& index, int role) const {
             return QString::fromStdString(house.farm_name);
         case VisitsRole:
             return house.latest_visit_at ? tr("visits: %1, latest %2")
-                                               .arg(house.visits)
-                                               .arg(context_.formatter.date(*house.latest_visit_at))
+                                               .arg(QString::number(house.visits),
+                                                    context_.formatter.date(*house.latest_visit_at))
                                          : tr("not visited yet");
         case OpenRole:
             return house.open_visit;

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "viewmodels/press_clock.h"
 
+#include <QCoreApplication>
 #include <QInputEvent>
+#include <QKeyEvent>
 #include <QTouchEvent>
 #include <QWindow>
 #include <algorithm>
@@ -153,10 +155,38 @@ Press PressClock::timed(const ClockPair& now, std::optional<std::int32_t> age) c
     return press;
 }
 
+bool PressClock::is_untold_repeat(const QKeyEvent& event) const {
+    return event.type() == QEvent::KeyPress && !event.isAutoRepeat() && released_stamp_ != 0 &&
+           event.key() == released_key_ && event.timestamp() == released_stamp_;
+}
+
 bool PressClock::eventFilter(QObject* watched, QEvent* event) {
     if (is_stamped(event->type()) && qobject_cast<QWindow*>(watched) != nullptr) {
         const auto now = read_both();
         const auto stamp = static_cast<QInputEvent*>(event)->timestamp();
+        if (event->type() == QEvent::KeyPress || event->type() == QEvent::KeyRelease) {
+            const auto& key = *static_cast<QKeyEvent*>(event);
+            if (is_untold_repeat(key)) {
+                QKeyEvent repeat{QEvent::KeyPress,
+                                 key.key(),
+                                 key.modifiers(),
+                                 key.nativeScanCode(),
+                                 key.nativeVirtualKey(),
+                                 key.nativeModifiers(),
+                                 key.text(),
+                                 true,
+                                 static_cast<quint16>(key.count()),
+                                 key.device()};
+                repeat.setTimestamp(stamp);
+                QCoreApplication::sendEvent(watched, &repeat);
+                event->setAccepted(repeat.isAccepted());
+                return true;
+            }
+            if (event->type() == QEvent::KeyRelease) {
+                released_key_ = key.key();
+                released_stamp_ = stamp;
+            }
+        }
         note_age(now.monotonic_ms, stamp);
         if (is_press(event)) {
             press_ = timed(now, age_ms(now.monotonic_ms, stamp));

@@ -10,6 +10,8 @@
 #include "base/clock.h"
 #include "timing/mark.h"
 
+class QKeyEvent;
+
 namespace wetfront::ui {
 
 /// When a press happened on the boot clock, and how that is known.
@@ -40,6 +42,9 @@ struct ClockPair {
 /// between the press and its handling, nobody can say on which side of the sleep the press was.
 /// Whenever a stamp cannot be believed the time of handling is used and said so. Installed on the application
 /// object; GUI thread.
+/// X11 tells a key that is held down as releases and presses in turn, and does not say of each press that it
+/// is a repeat; such a press has the very stamp of the release before it, which no hand can do, and is passed
+/// on as a repeat.
 class PressClock : public QObject {
     Q_OBJECT
 
@@ -68,12 +73,15 @@ private:
     void note_age(std::int64_t now_ms, std::uint64_t stamp);
     [[nodiscard]] bool stamps_are_monotonic() const;
     [[nodiscard]] Press timed(const ClockPair& now, std::optional<std::int32_t> age) const;
+    [[nodiscard]] bool is_untold_repeat(const QKeyEvent& event) const;
 
     const Clock& clock_;
     ClockPair checked_;
     std::deque<Turn> turns_;
     QTimer check_;
     std::optional<Press> press_;
+    int released_key_ = 0;
+    std::uint64_t released_stamp_ = 0;  ///< 0: none
 };
 
 }  // namespace wetfront::ui

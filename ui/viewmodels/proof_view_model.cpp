@@ -202,6 +202,7 @@ QString ProofViewModel::bank() const {
 
 void ProofViewModel::chooseBank(const QString& id) {
     bank_ = Id{id.toStdString()};
+    chosen_.reset();
     follow_marks();
 }
 
@@ -233,6 +234,10 @@ std::vector<PossibleMark> ProofViewModel::possible_marks() const {
     }
     possible.push_back({MarkKind::pump_stop, {}});
     possible.push_back({MarkKind::pump_start, {}});  // where the stop was missed
+    // In the place of the one chosen, so that no button moves under a finger.
+    if (const auto at = std::ranges::find(possible, chosen_, &PossibleMark::kind); at != possible.end()) {
+        std::swap(*at, possible.front());
+    }
     return possible;
 }
 
@@ -343,10 +348,11 @@ void ProofViewModel::mark() {
     }
 }
 
-void ProofViewModel::markOther(int index) {
+void ProofViewModel::chooseOther(int index) {
     const auto possible = possible_marks();
     if (canMark() && index > 0 && index < static_cast<int>(possible.size())) {
-        make(possible[static_cast<std::size_t>(index)]);
+        chosen_ = possible[static_cast<std::size_t>(index)].kind;
+        emit changed();
     }
 }
 
@@ -355,6 +361,7 @@ void ProofViewModel::make(const PossibleMark& what) {
     mark.proof = true;
     mark.started_by = StartedBy::controller;
     const QString words = words_of(mark);
+    chosen_.reset();
     record_.add_mark(std::move(mark));
     emit marked(words);
 }
@@ -380,6 +387,7 @@ QString ProofViewModel::redoText() const {
 void ProofViewModel::undo() {
     if (const auto* mark = to_undo()) {
         const Id id = mark->id;
+        chosen_.reset();
         record_.set_undone(id, true);
     }
 }
@@ -387,6 +395,7 @@ void ProofViewModel::undo() {
 void ProofViewModel::redo() {
     if (const auto* mark = to_redo()) {
         const Id id = mark->id;
+        chosen_.reset();
         record_.set_undone(id, false);
     }
 }

@@ -23,7 +23,7 @@ class ProofViewModel : public QObject {
     Q_PROPERTY(QString timerName READ timerName NOTIFY changed)         ///< that switches this bank's pump
     Q_PROPERTY(QString instruction READ instruction NOTIFY changed)     ///< "do this next", one line
     Q_PROPERTY(QString markText READ markText NOTIFY changed)           ///< on the big button
-    Q_PROPERTY(QVariantList otherMarks READ otherMarks NOTIFY changed)  ///< {text, index}
+    Q_PROPERTY(QVariantList otherMarks READ otherMarks NOTIFY changed)  ///< {text, index}, for chooseOther()
     Q_PROPERTY(bool canMark READ canMark NOTIFY changed)
     Q_PROPERTY(QString blockedWhy READ blockedWhy NOTIFY changed)
     Q_PROPERTY(QString elapsedText READ elapsedText NOTIFY ticked)  ///< since the last mark
@@ -82,8 +82,9 @@ public:
     [[nodiscard]] QVariantList lines() const;
 
     Q_INVOKABLE void mark();
-    /// One of otherMarks: something between was missed, or did not come.
-    Q_INVOKABLE void markOther(int index);
+    /// The next press marks that one of otherMarks (something between was missed, or did not come) instead of
+    /// what usually comes next. It holds until a press, undo or redo, or until one stands at another bank.
+    Q_INVOKABLE void chooseOther(int index);
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
 
@@ -100,7 +101,7 @@ private:
     void let_answers_age(std::vector<FormField>& lines, const std::function<ProofNotes&()>& notes) const;
     void note_answer(ProofNotes& notes) const;
     void make(const PossibleMark& what);
-    /// The mark that usually comes next, then what else can happen from here on.
+    /// What the next press marks, then what else can happen from here on.
     [[nodiscard]] std::vector<PossibleMark> possible_marks() const;
     [[nodiscard]] PumpState state_of(MarksOf of) const;
     [[nodiscard]] const Mark* last_mark() const;
@@ -119,6 +120,7 @@ private:
     Id bank_;
     Id pump_;
     PumpState state_;
+    std::optional<MarkKind> chosen_;  ///< not what usually comes next
     FormModel* questions_;
 };
 

@@ -346,7 +346,7 @@ QString SettingsViewModel::setting_label(Setting setting, std::size_t row) const
     const auto* own = on_controller(setting);
     const auto label = own != nullptr ? QString::fromStdString(own->label)
                                       : record_.context().formatter.text(label_of(setting));
-    return row > 0 ? tr("%1, row %2").arg(label).arg(row + 1) : label;
+    return row > 0 ? tr("%1, row %2").arg(label, QString::number(row + 1)) : label;
 }
 
 QString SettingsViewModel::shown(Setting setting, const AnyQuantity& value) const {

@@ -45,7 +45,8 @@ StepState house_and_banks(VisitRecord& record) {
     }
     state.complete = !house.banks.empty() && described && lone == house.pumps.end() &&
                      record.file().farm.design_dry_bulb && record.file().farm.design_wet_bulb;
-    state.summary = tr("pumps: %1, banks: %2").arg(house.pumps.size()).arg(house.banks.size());
+    state.summary = tr("pumps: %1, banks: %2")
+                        .arg(QString::number(house.pumps.size()), QString::number(house.banks.size()));
     return state;
 }
 
@@ -58,7 +59,7 @@ StepState time_the_water(VisitRecord& record) {
     const auto done = std::count_if(banks.begin(), banks.end(), timed);
     StepState state{Step::time_the_water, tr("Time the water"), false, {}, {}};
     state.complete = !banks.empty() && done == static_cast<std::ptrdiff_t>(banks.size());
-    state.summary = tr("%1 of %2 banks timed").arg(done).arg(banks.size());
+    state.summary = tr("%1 of %2 banks timed").arg(QString::number(done), QString::number(banks.size()));
     return state;
 }
 

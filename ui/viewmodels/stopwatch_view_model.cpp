@@ -47,7 +47,6 @@ StopwatchViewModel::StopwatchViewModel(VisitRecord& record, const PressClock& pr
     tick_.setInterval(tick_ms);
     connect(&tick_, &QTimer::timeout, this, &StopwatchViewModel::ticked);
     connect(&record_, &VisitRecord::changed, this, &StopwatchViewModel::follow_marks);
-    connect(&record_, &VisitRecord::storage_problem_changed, this, &StopwatchViewModel::changed);
     follow_marks();
 }
 
@@ -71,6 +70,8 @@ void StopwatchViewModel::follow_marks() {
     if (unverified()) {
         guide_ = repeated(std::move(guide_));
     }
+    put_chosen_first();
+    already_there_ = already_there_ && canBeAlreadyThere();
     if (!guide_.next.bank.empty()) {
         bank_ = guide_.next.bank;  // the next thing to see is there
     }
@@ -81,6 +82,21 @@ void StopwatchViewModel::follow_marks() {
     }
     emit changed();
     emit ticked();
+}
+
+// In the place of the one chosen, so that no button moves under a finger.
+void StopwatchViewModel::put_chosen_first() {
+    const auto other = chosen_ ? std::ranges::find(guide_.others, *chosen_) : guide_.others.end();
+    if (other == guide_.others.end()) {
+        chosen_.reset();
+    } else {
+        std::swap(*other, guide_.next);
+    }
+}
+
+void StopwatchViewModel::offer_what_is_usual() {
+    chosen_.reset();
+    already_there_ = false;
 }
 
 PumpState StopwatchViewModel::state_of(const Id& pump) const {
@@ -172,11 +188,13 @@ QString StopwatchViewModel::bank() const {
 
 void StopwatchViewModel::choosePump(const QString& id) {
     pump_ = Id{id.toStdString()};
+    offer_what_is_usual();
     follow_marks();
 }
 
 void StopwatchViewModel::chooseBank(const QString& id) {
     bank_ = Id{id.toStdString()};
+    offer_what_is_usual();
     follow_marks();
 }
 
@@ -236,6 +254,9 @@ QString StopwatchViewModel::instruction() const {
             "The tablet restarted: this time is not verified and not used. Let the pads dry, then start "
             "again.");
     }
+    if (already_there_) {
+        return tr("Press now: it was already there when you came, so it counts as an upper bound only.");
+    }
     const QString bank = name_of_bank(guide_.next.bank);
     switch (guide_.next.kind) {
         case MarkKind::pump_start:
@@ -243,9 +264,14 @@ QString StopwatchViewModel::instruction() const {
                 return tr("Start the pump again before the pad dries, then go to the far end.");
             }
             return state_.since ? tr("Pads dry? Say who starts the pump, then press as it starts.")
-                                : tr("Pads dry already? Press as the pump starts. Still wet? Press Pump "
-                                     "stops as you stop it.");
+                                : tr("Pads dry already? Press as the pump starts. Still wet? Choose Pump "
+                                     "stops, then press as you stop it.");
         case MarkKind::pump_stop:
+            if (chosen_) {
+                return state_.running ? tr("Press as the pump stops. What a bank has not shown by then is "
+                                           "not timed in this run.")
+                                      : tr("Press as the pump stops.");
+            }
             return pads_ == PadsAtStart::dripping && !state_.since
                        ? tr("See the far end drip, then press as the pump stops.")
                        : tr("Every bank drips: press as the pump stops.");
@@ -323,20 +349,22 @@ QString StopwatchViewModel::elapsedLabel() const {
 
 void StopwatchViewModel::mark() {
     if (canMark()) {
-        make(guide_.next, Seen::as_it_happened);
+        make(PossibleMark{guide_.next}, already_there_ ? Seen::already_there : Seen::as_it_happened);
     }
 }
 
-void StopwatchViewModel::markOther(int index) {
+void StopwatchViewModel::chooseOther(int index) {
     if (canMark() && index >= 0 && index < static_cast<int>(guide_.others.size())) {
-        const auto chosen = guide_.others[static_cast<std::size_t>(index)];
-        make(chosen, Seen::as_it_happened);
+        chosen_ = guide_.others[static_cast<std::size_t>(index)];
+        already_there_ = false;
+        follow_marks();
     }
 }
 
-void StopwatchViewModel::markAlreadyThere() {
-    if (canMark() && canBeAlreadyThere()) {
-        make(guide_.next, Seen::already_there);
+void StopwatchViewModel::setAlreadyThere(bool there) {
+    if (there != already_there_ && (!there || (canMark() && canBeAlreadyThere()))) {
+        already_there_ = there;
+        emit changed();
     }
 }
 
@@ -354,6 +382,7 @@ void StopwatchViewModel::make(const PossibleMark& what, Seen seen) {
         bank_ = what.bank;
     }
     const QString words = words_of(what);
+    offer_what_is_usual();
     record_.add_mark(std::move(mark));
     emit marked(words);
 }
@@ -389,6 +418,7 @@ QString StopwatchViewModel::redoText() const {
 void StopwatchViewModel::undo() {
     if (const auto* mark = to_undo()) {
         const Id id = mark->id;
+        offer_what_is_usual();
         record_.set_undone(id, true);
     }
 }
@@ -396,6 +426,7 @@ void StopwatchViewModel::undo() {
 void StopwatchViewModel::redo() {
     if (const auto* mark = to_redo()) {
         const Id id = mark->id;
+        offer_what_is_usual();
         record_.set_undone(id, false);
     }
 }
@@ -433,7 +464,6 @@ QVariantList StopwatchViewModel::results() const {
             const double step = in_seconds(result->expanded) >= 10.0 ? 1.0 : 0.1;
             list.append(QVariantMap{
                 {"bank", name_of_bank(bank.bank)},
-                {"bankId", qstring(bank.bank)},
                 {"what", formatter.text(label_of(kind))},
                 {"mean", formatter.text(rounded_to(result->mean, step))},
                 {"uncertainty", tr("± %1").arg(formatter.text(rounded_to(result->expanded, step)))},
@@ -457,7 +487,6 @@ QVariantList StopwatchViewModel::readings() const {
             {"why", reading.not_used
                         ? formatter.text(label_of(*reading.not_used))
                         : (reading.stands_out ? tr("stands out from the others; still used") : QString{})},
-            {"standsOut", reading.stands_out},
             {"setAside", reading.not_used == NotUsed::set_aside},
             {"endMark", qstring(reading.end_mark)},
         });

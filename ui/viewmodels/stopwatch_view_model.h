@@ -24,7 +24,7 @@ class StopwatchViewModel : public QObject {
     Q_PROPERTY(QString bank READ bank WRITE chooseBank NOTIFY changed)
     Q_PROPERTY(QString instruction READ instruction NOTIFY changed)     ///< "do this next", one line
     Q_PROPERTY(QString markText READ markText NOTIFY changed)           ///< on the big button
-    Q_PROPERTY(QVariantList otherMarks READ otherMarks NOTIFY changed)  ///< {text, index}
+    Q_PROPERTY(QVariantList otherMarks READ otherMarks NOTIFY changed)  ///< {text, index}, for chooseOther()
     Q_PROPERTY(bool canMark READ canMark NOTIFY changed)
     Q_PROPERTY(QString blockedWhy READ blockedWhy NOTIFY changed)
     Q_PROPERTY(int blockedStep READ blockedStep NOTIFY
@@ -34,13 +34,13 @@ class StopwatchViewModel : public QObject {
     Q_PROPERTY(
         bool asksStop READ asksStop NOTIFY changed)  ///< the next mark stops the pump: who, fans are asked
     Q_PROPERTY(bool canBeAlreadyThere READ canBeAlreadyThere NOTIFY changed)
+    Q_PROPERTY(bool alreadyThere READ alreadyThere WRITE setAlreadyThere NOTIFY
+                   changed)  ///< the next press says that it was so before one came
     Q_PROPERTY(QString startedBy READ startedBy WRITE setStartedBy NOTIFY changed)
     Q_PROPERTY(QString pads READ pads WRITE setPads NOTIFY changed)
     Q_PROPERTY(QString fans READ fans WRITE setFans NOTIFY changed)  ///< "yes", "no" or "" for not said
     Q_PROPERTY(QString elapsedText READ elapsedText NOTIFY ticked)
     Q_PROPERTY(QString elapsedLabel READ elapsedLabel NOTIFY changed)
-    Q_PROPERTY(
-        bool unverified READ unverified NOTIFY changed)  ///< the machine restarted since the last pump event
     Q_PROPERTY(
         QVariantList lastMarks READ lastMarks NOTIFY changed)  ///< newest first: {text, time, undone, doubt}
     Q_PROPERTY(QString undoText READ undoText NOTIFY changed)  ///< what undo would take back; empty: nothing
@@ -77,6 +77,8 @@ public:
     [[nodiscard]] bool asksStart() const { return guide_.next.kind == MarkKind::pump_start; }
     [[nodiscard]] bool asksStop() const { return guide_.next.kind == MarkKind::pump_stop; }
     [[nodiscard]] bool canBeAlreadyThere() const { return !guide_.next.bank.empty(); }
+    [[nodiscard]] bool alreadyThere() const { return already_there_; }
+    void setAlreadyThere(bool there);
     [[nodiscard]] QString startedBy() const;
     void setStartedBy(const QString& name);
     [[nodiscard]] QString pads() const;
@@ -85,6 +87,7 @@ public:
     void setFans(const QString& answer);
     [[nodiscard]] QString elapsedText() const;
     [[nodiscard]] QString elapsedLabel() const;
+    /// The machine restarted since the last pump event.
     [[nodiscard]] bool unverified() const;
     [[nodiscard]] QVariantList lastMarks() const;
     [[nodiscard]] QString undoText() const;
@@ -103,8 +106,9 @@ public:
     [[nodiscard]] bool anything_timed() const;
 
     Q_INVOKABLE void mark();
-    Q_INVOKABLE void markOther(int index);
-    Q_INVOKABLE void markAlreadyThere();
+    /// The next press marks that one of otherMarks instead of what usually comes next; what that was is among
+    /// the others then. It holds until a press, undo or redo, or until one stands elsewhere.
+    Q_INVOKABLE void chooseOther(int index);
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
     /// The pump at hand is back on automatic: a mark that ends its test and its countdown.
@@ -119,6 +123,8 @@ signals:
 
 private:
     void follow_marks();
+    void offer_what_is_usual();
+    void put_chosen_first();
     void make(const PossibleMark& what, Seen seen);
     [[nodiscard]] std::vector<Id> bank_ids() const;
     [[nodiscard]] std::vector<Id> banks_of(const Id& pump) const;
@@ -145,6 +151,8 @@ private:
     std::optional<bool> fans_;
     PumpState state_;
     StopwatchGuide guide_;
+    std::optional<PossibleMark> chosen_;  ///< not what usually comes next
+    bool already_there_ = false;
 };
 
 }  // namespace wetfront::ui

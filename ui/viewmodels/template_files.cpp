@@ -18,7 +18,7 @@ QString file_name(const std::string& name, int number) {
         part += c.isLetterOrNumber() ? c : QLatin1Char('-');
     }
     return number == 1 ? QStringLiteral("%1-template.json").arg(part)
-                       : QStringLiteral("%1-%2-template.json").arg(part).arg(number);
+                       : QStringLiteral("%1-%2-template.json").arg(part, QString::number(number));
 }
 
 }  // namespace

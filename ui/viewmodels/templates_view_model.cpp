@@ -34,8 +34,8 @@ QVariantMap TemplatesViewModel::line(const SettingTemplate& described) const {
             {"name", qstring(described.name)},
             {"note", qstring(described.note)},
             {"detail", tr("%1, settings: %2")
-                           .arg(context_.formatter.text(label_of(described.kind)))
-                           .arg(described.settings.size())},
+                           .arg(context_.formatter.text(label_of(described.kind)),
+                                QString::number(described.settings.size()))},
             {"problem", problems_of(described).first()}};
 }
 

@@ -36,8 +36,7 @@ AnyQuantity rounded_to(Duration value, double step_s) {
 QString spread_words(const TimingResult& result, const Formatter& formatter) {
     if (result.count > 1 && result.standard_deviation) {
         return tr("%1 readings, spread %2")
-            .arg(result.count)
-            .arg(formatter.text(rounded_to(*result.standard_deviation, 0.1)));
+            .arg(QString::number(result.count), formatter.text(rounded_to(*result.standard_deviation, 0.1)));
     }
     return result.spread_from == SpreadFrom::pooled ? tr("one reading, spread as on the other banks")
                                                     : tr("one reading, spread assumed");

@@ -94,8 +94,7 @@ QString VisitViewModel::storageProblem() const {
         return problem;
     }
     return tr("Presses not stored yet: %1. They are kept on screen and tried again: go on timing. Why: %2")
-        .arg(record_.presses_not_stored())
-        .arg(problem);
+        .arg(QString::number(record_.presses_not_stored()), problem);
 }
 
 QString VisitViewModel::writePresses(const QString& folder) const {

@@ -151,6 +151,76 @@ TEST_F(CaptureWalkTest, handing_the_pump_back_asks_while_something_is_timed_and_
     EXPECT_FALSE(stopwatch().running());
 }
 
+// A key that pressed the button touched last instead of marking would be a press lost.
+TEST_F(CaptureWalkTest, a_key_marks_after_any_button_was_touched_and_after_any_panel_closed) {
+    std::size_t count = marks();
+    const auto expect_a_mark = [&](const char* after) {
+        walk_.pass(60.0);
+        walk_.hand().key(Qt::Key_Space);
+        EXPECT_EQ(marks(), ++count) << "after " << after;
+        stopwatch().undo();
+    };
+    walk_.hand().click(QStringLiteral("Something else happened"));
+    expect_a_mark("Something else");
+    walk_.hand().click(QStringLiteral("Pump is back on automatic"));
+    walk_.hand().key(Qt::Key_Return);
+    expect_a_mark("Go on timing");
+    walk_.hand().click(QStringLiteral("It was already there"));
+    expect_a_mark("Already there");
+    const auto place = [&] { return middle_of(QStringLiteral("Hold to unlock")); };
+    lock();
+    QTest::mousePress(&window(), Qt::LeftButton, Qt::NoModifier, place());
+    ASSERT_TRUE(QTest::qWaitFor([this] { return !locked(); }, 5000));
+    QTest::mouseRelease(&window(), Qt::LeftButton, Qt::NoModifier, QPoint{5, 5});
+    expect_a_mark("unlocking");
+    walk_.hand().click(QStringLiteral("Units and light"));
+    walk_.hand().click(QStringLiteral("Done"));
+    expect_a_mark("a panel of another page");
+}
+
+TEST_F(CaptureWalkTest, tab_reaches_every_button_and_a_key_presses_it_there) {
+    const auto name = QStringLiteral("Something else happened");
+    for (int i = 0; i < 40 && walk_.hand().focused() != name; ++i) {
+        walk_.hand().key(Qt::Key_Tab);
+    }
+    ASSERT_EQ(walk_.hand().focused(), name);
+    walk_.hand().key(Qt::Key_Space);
+    EXPECT_TRUE(walk_.hand().shows(QStringLiteral("Pump stops")));
+    EXPECT_EQ(marks(), 1U);
+}
+
+TEST_F(CaptureWalkTest, no_touch_outside_the_mark_button_ends_a_reading) {
+    const QString usual = stopwatch().markText();
+    walk_.hand().click(QStringLiteral("It was already there"));
+    walk_.hand().click(QStringLiteral("Something else happened"));
+    walk_.hand().click(QStringLiteral("Pump stops"));
+    EXPECT_EQ(marks(), 1U);
+    EXPECT_TRUE(stopwatch().running());
+    walk_.mark_after(30.0, QStringLiteral("Pump stops"));
+    EXPECT_EQ(walk_.stored_visit().visit.marks.back().kind, MarkKind::pump_stop);
+    EXPECT_NE(stopwatch().markText(), usual);
+}
+
+TEST_F(CaptureWalkTest, another_key_at_once_and_the_same_key_soon_are_presses) {
+    walk_.hand().key(Qt::Key_Space);
+    walk_.hand().key(Qt::Key_Return);
+    EXPECT_EQ(marks(), 3U);
+    QTest::qWait(5);  // a press within the millisecond of the last release is a repeat
+    walk_.hand().key(Qt::Key_Return);
+    EXPECT_EQ(marks(), 4U);
+}
+
+TEST_F(CaptureWalkTest, a_key_whose_release_went_elsewhere_marks_again) {
+    QTest::keyPress(&window(), Qt::Key_Space);
+    EXPECT_EQ(marks(), 2U);
+    walk_.hand().click(QStringLiteral("Pump is back on automatic"));
+    QTest::keyRelease(&window(), Qt::Key_Space);
+    ASSERT_TRUE(walk_.hand().shows(QStringLiteral("Go on timing")));
+    walk_.hand().key(Qt::Key_Escape);
+    walk_.hand().key(Qt::Key_Space);
+    EXPECT_EQ(marks(), 3U);
+}
+
 TEST_F(CaptureWalkTest, back_asks_while_a_pump_runs_and_the_default_stays) {
     walk_.hand().key(Qt::Key_Escape);
     ASSERT_TRUE(walk_.hand().shows(QStringLiteral("Stay here")));
@@ -188,10 +258,12 @@ TEST_F(CaptureWalkTest, a_press_that_is_not_stored_is_said_kept_and_asked_for_be
         walk_.hand().key(Qt::Key_Return);
         walk_.hand().click(QStringLiteral("Store now"));
         EXPECT_EQ(marks(), 1U);
+        walk_.hand().key(Qt::Key_Space);
+        EXPECT_EQ(walk_.session().visit()->file().visit.marks.size(), 3U);
     }
     EXPECT_TRUE(
         QTest::qWaitFor([this] { return walk_.session().visit()->storageProblem().isEmpty(); }, 10000));
-    EXPECT_EQ(marks(), 2U);
+    EXPECT_EQ(marks(), 3U);
 }
 
 TEST_F(CaptureWalkTest, presses_written_elsewhere_are_offered_at_the_next_start_and_put_in) {

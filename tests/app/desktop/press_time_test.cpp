@@ -66,5 +66,23 @@ TEST_F(PressTimeTest, of_a_volume_key_is_when_it_went_down_though_the_program_st
                                  QStringLiteral("XF86AudioRaiseVolume"));
 }
 
+// The window system tells a key that is held down as presses and releases in turn, and not all of them as
+// repeats.
+TEST_F(PressTimeTest, a_key_that_is_held_down_marks_once_and_two_quick_presses_are_both_kept) {
+    std::size_t marks = 2;
+    for (const char* name : {"space", "XF86AudioRaiseVolume"}) {
+        const auto key = QString::fromLatin1(name);
+        RunningProgram::answer({QStringLiteral("keydown"), key, QStringLiteral("sleep"),
+                                QStringLiteral("1.5"), QStringLiteral("keyup"), key});
+        ASSERT_TRUE(program_.wait_for_marks(++marks));
+        QTest::qWait(500);
+        EXPECT_EQ(program_.marks_on_disk().size(), marks) << name;
+    }
+    RunningProgram::answer({QStringLiteral("key"), QStringLiteral("space"), QStringLiteral("sleep"),
+                            QStringLiteral("0.1"), QStringLiteral("key"), QStringLiteral("space"),
+                            QStringLiteral("key"), QStringLiteral("Return")});
+    EXPECT_TRUE(program_.wait_for_marks(marks + 3));
+}
+
 }  // namespace
 }  // namespace wetfront::ui

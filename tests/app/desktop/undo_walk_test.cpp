@@ -51,6 +51,8 @@ TEST_P(UndoWalkTest, an_entry_is_undone_and_redone_from_another_step) {
     walk.go_to(Step::time_the_water);
     click("Undo: Outside temperature: 95 °F taken out");
     EXPECT_TRUE(says("Taken back: Outside temperature: 95 °F taken out"));
+    EXPECT_TRUE(walk.hand().shows(walk.session().visit()->stopwatch()->instruction()))
+        << "hides what to do next";
     EXPECT_FALSE(walk.stored_visit().visit.conditions.outside_dry_bulb);
     click("Redo: Outside temperature: 95 °F put back in");
     EXPECT_TRUE(says("Made again: Outside temperature: 95 °F put back in"));
@@ -67,6 +69,26 @@ TEST_P(UndoWalkTest, a_bank_that_was_added_is_undone_while_its_form_is_in_sight)
     click(text);
     EXPECT_EQ(walk.stored_visit().house.banks.size(), banks);
     EXPECT_EQ(walk.session().visit()->house()->banks()->count(), static_cast<int>(banks));
+}
+
+TEST_P(UndoWalkTest, words_still_being_typed_are_undone_and_stay_so_when_the_field_is_left) {
+    open_visit();
+    walk.go_to(Step::house_and_banks);
+    const auto name = file_.house.name;
+    click("House");
+    walk.hand().key(Qt::Key_End);
+    walk.hand().type(QStringLiteral(" b"));
+    walk.hand().key(Qt::Key_Return);
+    ASSERT_EQ(walk.stored_visit().house.name, name + " b");
+    walk.hand().type(QStringLiteral("c"));
+    const auto undo = walk.session().visit()->entryUndo();
+    click(undo->undoText());
+    EXPECT_EQ(walk.stored_visit().house.name, name + " b");
+    click(undo->undoText());
+    EXPECT_EQ(walk.stored_visit().house.name, name);
+    walk.hand().key(Qt::Key_Tab);
+    EXPECT_EQ(walk.stored_visit().house.name, name) << "leaving the field entered the old words again";
+    EXPECT_FALSE(undo->redoText().isEmpty());
 }
 
 TEST_P(UndoWalkTest, away_from_an_open_visit_there_is_no_undo_of_entries) {

@@ -44,7 +44,7 @@ QPointF middle(const QQuickItem* item) {
 /// Scrolling areas follow the focus; without a screen in sight of the item a press would hit something else.
 void bring_into_sight(QQuickItem* item) {
     if (item->activeFocusOnTab()) {
-        item->forceActiveFocus(Qt::OtherFocusReason);
+        item->forceActiveFocus(Qt::TabFocusReason);
     }
 }
 

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <QCoreApplication>
+#include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPointingDevice>
 #include <QTest>
@@ -69,6 +70,47 @@ TEST_F(PressClockTest, a_press_is_forgotten_once_it_has_been_handled) {
     press(300);
     QCoreApplication::processEvents();
     EXPECT_EQ(presses_.press().timed_by, TimedBy::handler);
+}
+
+/// Counts the presses of keys that come to a window as first ones.
+class KeyWindow : public QWindow {
+public:
+    int first_presses = 0;
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override { first_presses += event->isAutoRepeat() ? 0 : 1; }
+};
+
+class PressClockKeyTest : public PressClockTest {
+protected:
+    PressClockKeyTest() { QCoreApplication::instance()->installEventFilter(&presses_); }
+
+    void key(QEvent::Type type, int key, quint64 stamp) {
+        QKeyEvent event{type, key, Qt::NoModifier};
+        event.setTimestamp(stamp);
+        QCoreApplication::sendEvent(&keys_, &event);
+    }
+
+    KeyWindow keys_;
+};
+
+// As X11 delivers a volume key that is held down.
+TEST_F(PressClockKeyTest, a_press_with_the_stamp_of_the_release_before_it_is_a_repeat) {
+    key(QEvent::KeyPress, Qt::Key_VolumeUp, 49'000);
+    for (quint64 stamp = 49'500; stamp < 50'000; stamp += 40) {
+        key(QEvent::KeyRelease, Qt::Key_VolumeUp, stamp);
+        key(QEvent::KeyPress, Qt::Key_VolumeUp, stamp);
+    }
+    EXPECT_EQ(keys_.first_presses, 1);
+}
+
+TEST_F(PressClockKeyTest, quick_presses_are_all_passed_on) {
+    key(QEvent::KeyPress, Qt::Key_Space, 49'000);
+    key(QEvent::KeyRelease, Qt::Key_Space, 49'080);
+    key(QEvent::KeyPress, Qt::Key_Space, 49'085);
+    key(QEvent::KeyRelease, Qt::Key_Space, 49'100);
+    key(QEvent::KeyPress, Qt::Key_Return, 49'100);
+    EXPECT_EQ(keys_.first_presses, 3);
 }
 
 // Each press in a turn of the event loop of its own.

@@ -144,7 +144,10 @@ TEST_F(ProofViewModelTest, what_was_missed_can_be_passed_over) {
     });
     ASSERT_NE(stop, others.end());
     clock_.advance_ms(90'000);
-    proof_.markOther(stop->toMap().value(QStringLiteral("index")).toInt());
+    proof_.chooseOther(stop->toMap().value(QStringLiteral("index")).toInt());
+    EXPECT_EQ(proof_.markText(), QStringLiteral("Pump stops"));
+    ASSERT_EQ(stored().marks.size(), 1U) << "marked without the mark button";
+    proof_.mark();
     EXPECT_EQ(stored().marks.back().kind, MarkKind::pump_stop);
     EXPECT_EQ(proof_.markText(), QStringLiteral("Pump starts"));
     EXPECT_TRUE(proof_.otherMarks().isEmpty());
@@ -214,7 +217,8 @@ TEST_F(ProofViewModelTest, a_cycle_cut_by_a_restart_of_the_machine_gives_no_time
     clock_.wall.unix_ms += 90'000;
     VisitRecord reopened{context_, store_.visit_file(file_.visit.id).value(), nullptr};
     ProofViewModel again{reopened, presses_, nullptr};
-    again.markOther(2);  // the stop
+    again.chooseOther(2);  // the stop
+    again.mark();
     clock_.advance_ms(210'000);
     again.mark();
     const auto* proven = reopened.proof().of(first_timer());
@@ -222,7 +226,8 @@ TEST_F(ProofViewModelTest, a_cycle_cut_by_a_restart_of_the_machine_gives_no_time
     EXPECT_EQ(
         std::ranges::count_if(proven->lines, [](const ProofLine& line) { return line.seen.has_value(); }), 0);
     clock_.advance_ms(300'000);
-    again.markOther(3);  // the next start, its stop not seen
+    again.chooseOther(3);  // the next start, its stop not seen
+    again.mark();
     proven = reopened.proof().of(first_timer());
     const auto period = std::ranges::find(proven->lines, ProofQuantity::period, &ProofLine::what);
     ASSERT_NE(period, proven->lines.end());

@@ -15,6 +15,10 @@ protected:
         clock_.advance_ms(static_cast<std::int64_t>(seconds * 1000.0));
         stopwatch_.mark();
     }
+    void mark_other(int index) {
+        stopwatch_.chooseOther(index);
+        stopwatch_.mark();
+    }
 
     VisitRecord record_{context_, file_, nullptr};
     StopwatchViewModel stopwatch_{record_, presses_, {}, nullptr};
@@ -70,7 +74,8 @@ TEST_F(StopwatchViewModelTest, after_a_restart_of_the_machine_starting_again_com
     EXPECT_EQ(again.markText(), QStringLiteral("Pump starts"));
     EXPECT_EQ(again.otherMarks().front().toMap().value(QStringLiteral("text")).toString(),
               QStringLiteral("Water at the far end of %1").arg(bank_name(0)));
-    again.markOther(0);
+    again.chooseOther(0);
+    again.mark();
     EXPECT_EQ(record_.timings().readings.front().not_used, NotUsed::unverified);
     EXPECT_FALSE(record_.timings().banks.front().fill.has_value());
     again.mark();
@@ -130,10 +135,54 @@ TEST_F(StopwatchViewModelTest, the_same_marks_give_the_same_page_after_a_restart
 TEST_F(StopwatchViewModelTest, already_there_is_kept_as_an_upper_bound_and_not_used) {
     mark_after(0);
     clock_.advance_ms(50'000);
-    stopwatch_.markAlreadyThere();
+    stopwatch_.setAlreadyThere(true);
+    EXPECT_EQ(stored().marks.size(), 1U) << "ended a reading without the mark button";
+    stopwatch_.mark();
     ASSERT_EQ(record_.timings().readings.size(), 1U);
     EXPECT_EQ(record_.timings().readings.front().not_used, NotUsed::upper_bound);
     EXPECT_FALSE(record_.timings().banks.front().fill.has_value());
+    EXPECT_FALSE(stopwatch_.alreadyThere()) << "it was said of one press";
+}
+
+TEST_F(StopwatchViewModelTest, choosing_something_else_marks_nothing_and_holds_for_the_next_press) {
+    mark_after(0);
+    const QString usual = stopwatch_.markText();
+    const auto stop = static_cast<int>(stopwatch_.otherMarks().size()) - 1;
+    stopwatch_.chooseOther(stop);
+    EXPECT_EQ(stored().marks.size(), 1U) << "ended a reading without the mark button";
+    EXPECT_EQ(stopwatch_.markText(), QStringLiteral("Pump stops"));
+    EXPECT_EQ(stopwatch_.otherMarks()[stop].toMap().value(QStringLiteral("text")).toString(), usual);
+    mark_after(90.0);
+    EXPECT_EQ(stored().marks.back().kind, MarkKind::pump_stop);
+    EXPECT_EQ(stored().marks.back().at, clock_.boot_now());
+    stopwatch_.undo();
+    EXPECT_EQ(stopwatch_.markText(), usual) << "the choice outlived its press";
+}
+
+TEST_F(StopwatchViewModelTest, a_choice_is_taken_back_by_choosing_what_is_usual) {
+    mark_after(0);
+    const QString usual = stopwatch_.markText();
+    stopwatch_.chooseOther(0);
+    ASSERT_NE(stopwatch_.markText(), usual);
+    stopwatch_.chooseOther(0);
+    EXPECT_EQ(stopwatch_.markText(), usual);
+}
+
+TEST_F(StopwatchViewModelTest, a_start_that_was_chosen_stays_chosen_while_it_is_said_how_wet_the_pads_are) {
+    mark_after(0);
+    clock_.advance_ms(90'000);
+    mark_other(static_cast<int>(stopwatch_.otherMarks().size()) - 1);  // stop
+    stopwatch_.chooseOther(static_cast<int>(stopwatch_.otherMarks().size()) - 1);
+    ASSERT_TRUE(stopwatch_.asksStart());
+    stopwatch_.setPads(QStringLiteral("not dry"));
+    EXPECT_EQ(stopwatch_.markText(), QStringLiteral("Pump starts"));
+}
+
+TEST_F(StopwatchViewModelTest, that_the_disk_takes_nothing_rebuilds_no_list) {
+    int changes = 0;
+    QObject::connect(&stopwatch_, &StopwatchViewModel::changed, &stopwatch_, [&] { ++changes; });
+    emit record_.storage_problem_changed();
+    EXPECT_EQ(changes, 0);
 }
 
 TEST_F(StopwatchViewModelTest, undo_and_redo_keep_the_mark_in_the_journal) {
@@ -207,9 +256,9 @@ TEST_F(StopwatchViewModelTest, handing_one_pump_back_leaves_the_other_off_and_ti
 TEST_F(StopwatchViewModelTest, the_picture_shows_water_where_the_first_reading_says_it_should_be) {
     mark_after(0);
     mark_after(40.0);
-    stopwatch_.markOther(static_cast<int>(stopwatch_.otherMarks().size()) - 1);  // stop
+    mark_other(static_cast<int>(stopwatch_.otherMarks().size()) - 1);  // stop
     clock_.advance_ms(60'000);
-    stopwatch_.markOther(static_cast<int>(stopwatch_.otherMarks().size()) - 1);  // start
+    mark_other(static_cast<int>(stopwatch_.otherMarks().size()) - 1);  // start
     ASSERT_TRUE(stopwatch_.running());
     clock_.advance_ms(20'000);
     EXPECT_NEAR(stopwatch_.headerFront(), 0.5, 1e-9);

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "items/cycle_strip_item.h"
 
-#include <QFontInfo>
-
 #include "charts/strip_painter.h"
 #include "format/formatter.h"
 
@@ -42,7 +40,7 @@ CycleStrip strip_of(const QVariantMap& map) {
     return strip;
 }
 
-CycleStripItem::CycleStripItem(QQuickItem* parent) : InkedItem{parent} {
+CycleStripItem::CycleStripItem(QQuickItem* parent) : LetteredItem{parent} {
     connect(this, &CycleStripItem::strips_changed, this, [this] { update(); });
 }
 
@@ -51,9 +49,7 @@ void CycleStripItem::paint(QPainter* painter) {
     for (const QVariant& strip : std::as_const(strips_)) {
         strips.push_back(strip_of(strip.toMap()));
     }
-    QFont sized = font_;
-    sized.setPixelSize(QFontInfo{font_}.pixelSize());
-    paint_cycle_strips(*painter, boundingRect(), strips, ink(), sized, translated);
+    paint_cycle_strips(*painter, boundingRect(), strips, ink(), sized_font(), translated);
 }
 
 StripSignItem::StripSignItem(QQuickItem* parent) : InkedItem{parent} {

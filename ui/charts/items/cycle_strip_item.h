@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-#include <QFont>
 #include <QVariantList>
 
-#include "items/bank_item.h"
+#include "items/lettered_item.h"
 #include "records/sheet_content.h"
 
 namespace wetfront::ui {
@@ -12,11 +11,10 @@ namespace wetfront::ui {
 /// Cycles as strips under one axis. `strips` is a list of maps, times in seconds from pump start: label
 /// (text), period, on, fill (0 where missing), continuous (bool), ceiling, wetThrough, runOff, dryPatch,
 /// dripReturns, and lowestLevel, a share (left out where not known).
-class CycleStripItem : public wetfront::ui::InkedItem {
+class CycleStripItem : public wetfront::ui::LetteredItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QVariantList strips MEMBER strips_ NOTIFY strips_changed)
-    Q_PROPERTY(QFont font MEMBER font_ NOTIFY strips_changed)
 
 public:
     explicit CycleStripItem(QQuickItem* parent = nullptr);
@@ -27,7 +25,6 @@ signals:
 
 private:
     QVariantList strips_;
-    QFont font_;
 };
 
 /// The strip that such a map describes.

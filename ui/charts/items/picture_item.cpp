@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "items/picture_item.h"
 
-#include <QFontInfo>
-
 namespace wetfront::ui {
 
-PictureItem::PictureItem(QQuickItem* parent) : InkedItem{parent} {
+PictureItem::PictureItem(QQuickItem* parent) : LetteredItem{parent} {
     connect(this, &PictureItem::picture_changed, this, [this] { update(); });
 }
 
@@ -13,9 +11,7 @@ void PictureItem::paint(QPainter* painter) {
     if (picture_.isEmpty()) {
         return;
     }
-    QFont sized = font_;
-    sized.setPixelSize(QFontInfo{font_}.pixelSize());
-    draw(*painter, picture_, sized);
+    draw(*painter, picture_, sized_font());
 }
 
 }  // namespace wetfront::ui

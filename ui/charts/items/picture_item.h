@@ -1,19 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-#include <QFont>
 #include <QVariantMap>
 
-#include "items/bank_item.h"
+#include "items/lettered_item.h"
 
 namespace wetfront::ui {
 
-/// A drawing with text, made from one map. An empty map: nothing is drawn.
-class PictureItem : public wetfront::ui::InkedItem {
+/// A drawing made from one map. An empty map: nothing is drawn.
+class PictureItem : public wetfront::ui::LetteredItem {
     Q_OBJECT
     QML_ANONYMOUS
     Q_PROPERTY(QVariantMap picture MEMBER picture_ NOTIFY picture_changed)
-    Q_PROPERTY(QFont font MEMBER font_ NOTIFY picture_changed)
 
 public:
     explicit PictureItem(QQuickItem* parent = nullptr);
@@ -27,7 +25,6 @@ private:
     virtual void draw(QPainter& painter, const QVariantMap& picture, const QFont& font) const = 0;
 
     QVariantMap picture_;
-    QFont font_;
 };
 
 }  // namespace wetfront::ui

@@ -15,7 +15,6 @@ Panel {
     property var act: null
 
     signal kept
-    signal confirmed
 
     function ask(request: var): void {
         title = request.question;
@@ -38,7 +37,6 @@ Panel {
         close();
         if (act)
             act.call();
-        confirmed();
     }
 
     contentHeight: body.implicitHeight

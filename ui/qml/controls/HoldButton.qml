@@ -68,7 +68,6 @@ Item {
         }
     }
     MultiPointTouchArea {
-        id: touch
         anchors.fill: parent
         onTouchUpdated: points => button.follow(points.length === 1 && contains(Qt.point(points[0].x, points[0].y)))
         onCanceled: button.follow(false)

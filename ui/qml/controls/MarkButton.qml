@@ -77,7 +77,6 @@ Item {
     // Every finger that comes down is a press, with others on the glass too, and wherever it slides to. A second one beside
     // it is told apart by what is worked out from the presses.
     MultiPointTouchArea {
-        id: touch
         anchors.fill: parent
         onPressed: {
             button.down = true;

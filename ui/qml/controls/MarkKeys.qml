@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 pragma ComponentBehavior: Bound
 import QtQuick
+import QtQuick.Templates as T
 
 // A page on which space, enter and the volume keys mark, wherever on it the focus is.
 FocusScope {
@@ -14,29 +15,34 @@ FocusScope {
     }
 
     readonly property var markKeys: [Qt.Key_Space, Qt.Key_Return, Qt.Key_Enter, Qt.Key_VolumeUp, Qt.Key_VolumeDown]
-    property bool keyHeld: false
 
     focus: true
     Component.onCompleted: takeKeyboard()
 
-    // A key that is held down marks once: its repeats come as presses and releases too, and not all say that they repeat.
+    // A key that is held down marks once; two quick presses are two, and told apart by what is worked out from them.
     Keys.onPressed: event => {
-        if (!markKeys.includes(event.key))
-            return;
-        event.accepted = true;
-        keyRest.stop();
-        if (!keyHeld && !event.isAutoRepeat)
+        event.accepted = markKeys.includes(event.key);
+        if (event.accepted && !event.isAutoRepeat)
             page.keyMarked();
-        keyHeld = true;
     }
-    Keys.onReleased: event => {
-        if (markKeys.includes(event.key))
-            keyRest.restart();
+    // A finger, or a panel that closes, gives the keyboard to a button, on this page or around it, and the next key would
+    // press that instead of marking. A button keeps it where Tab went there, and then its frame shows it.
+    function leaveButton(): void {
+        const button = Window.activeFocusItem as T.AbstractButton;
+        if (button && !button.visualFocus && (activeFocus || !isOverPages(button)))
+            takeKeyboard();
     }
-    Timer {
-        id: keyRest
-        interval: 300
-        onTriggered: page.keyHeld = false
+    function isOverPages(item: Item): bool {
+        let around = item;
+        while (around && around !== T.Overlay.overlay)
+            around = around.parent;
+        return around !== null;
+    }
+    Connections {
+        target: page.Window.window
+        function onActiveFocusItemChanged(): void {
+            page.leaveButton();
+        }
     }
     Item {
         id: rest

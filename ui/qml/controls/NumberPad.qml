@@ -21,9 +21,6 @@ Panel {
     property var check: null
     property var accept: null
 
-    signal accepted(string text)
-    signal cancelled
-
     // {label, text, unit, units, hint, rangeText, negative, timeOfDay, mayBeEmpty, check, accept}: check(text) says what
     // is wrong or "", accept(text) takes the entry, as typed and with its unit.
     function ask(request: var): void {
@@ -55,17 +52,10 @@ Panel {
         errorText = check && text.length > 0 ? check.call(null, text) : "";
         if (errorText.length > 0)
             return;
-        answered = true;
         close();
         if (accept)
             accept.call(null, text);
-        accepted(text);
     }
-
-    property bool answered: false
-    onAboutToShow: answered = false
-    onClosed: if (!answered)
-        cancelled()
 
     readonly property bool landscape: roomWidth > roomHeight
     readonly property real roomAbove: landscape ? 0 : side.implicitHeight + grid.rowSpacing
@@ -85,7 +75,6 @@ Panel {
     contentHeight: grid.implicitHeight
 
     FocusScope {
-        id: catcher
         anchors.fill: parent
 
         // Where the keyboard rests: Enter finishes the entry, and presses no button that was used before.

@@ -4,8 +4,6 @@ import QtQuick
 
 // What the keys of the number pad do to the text being typed: a number with a point or a comma, or a time of day.
 QtObject {
-    id: entry
-
     property string text
     // The old value is in place and the next digit replaces it.
     property bool fresh: false

@@ -88,7 +88,7 @@ Panel {
                     RowLayout {
                         spacing: Theme.space
                         StyledText {
-                            text: row.modelData.symbol ? qsTr("%1 (%2)").arg(row.modelData.name).arg(row.modelData.symbol) : row.modelData.name
+                            text: row.modelData.symbol ? Sentence.fill(qsTr("%1 (%2)"), [row.modelData.name, row.modelData.symbol]) : row.modelData.name
                             Layout.fillWidth: true
                         }
                         StyledText {

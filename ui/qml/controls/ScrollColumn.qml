@@ -63,7 +63,6 @@ Flickable {
         spacing: Theme.space
     }
     ScrollMark {
-        id: bar
         flick: flick
     }
 }

@@ -5,8 +5,6 @@ import Wetfront.Theme
 
 // Shows, at the edge of a scrolling area, that there is more and where in it one is.
 Rectangle {
-    id: mark
-
     required property Flickable flick
     readonly property bool upright: flick.contentHeight > flick.height
 

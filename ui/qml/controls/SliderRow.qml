@@ -73,7 +73,6 @@ GridLayout {
         }
     }
     Item {
-        id: scale
         implicitHeight: slider.implicitHeight + 2 * measure.implicitHeight
         Layout.fillWidth: true
         // The height of a line of small print.

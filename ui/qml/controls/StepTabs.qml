@@ -70,7 +70,7 @@ Flickable {
 
                 readonly property bool isCurrent: index === tabs.current
 
-                text: qsTr("%1. %2").arg(index + 1).arg(title)
+                text: Sentence.fill(qsTr("%1. %2"), [index + 1, title])
                 horizontalPadding: Theme.gap
                 Accessible.role: Accessible.PageTab
                 Accessible.description: problem.length > 0 ? problem : complete ? qsTr("complete") : ""

@@ -5,8 +5,6 @@ import Wetfront.Theme
 
 // Words and numbers in one of the program's sizes.
 Text {
-    id: line
-
     // "small", "body", "title", "heading", "number", "display" or "running"
     property string kind: "body"
     property bool soft: false

@@ -25,14 +25,19 @@ GridLayout {
     columnSpacing: Theme.space
     rowSpacing: Theme.spaceSmall
 
+    property bool handingOver: false
     function handOver(): void {
         pause.stop();
-        if (input.text !== field.text)
-            field.edited(input.text);
+        if (input.text === field.text)
+            return;
+        handingOver = true;
+        field.edited(input.text);
+        handingOver = false;
     }
 
-    // While it is being typed in, an answer of the page must not move the cursor.
-    onTextChanged: if (!input.activeFocus)
+    // While it is being typed in, the page's answer to what was handed over must not move the cursor. Any other new text
+    // is shown, or leaving the field would enter the old one again.
+    onTextChanged: if (!(handingOver && input.activeFocus))
         input.text = text
 
     Timer {

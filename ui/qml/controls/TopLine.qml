@@ -4,11 +4,12 @@ import QtQuick
 import QtQuick.Layouts
 import Wetfront.Theme
 
-// What to do next, in one line, and the time left while a pump stands still for a test.
+// What to do next, in one line, what was just done, smaller, and the time left while a pump stands still for a test.
 Rectangle {
     id: line
 
     property string text
+    property string note
     property string pumpOffText
     property bool pumpOffUrgent: false
     property bool backVisible: false
@@ -35,14 +36,27 @@ Rectangle {
             Accessible.name: qsTr("Back")
             onClicked: line.backAsked()
         }
-        StyledText {
-            text: line.text
-            kind: "title"
-            fontSizeMode: Text.Fit
-            minimumPixelSize: Theme.fontSmall
-            verticalAlignment: Text.AlignVCenter
-            Layout.fillWidth: true
-            Layout.fillHeight: true
+        ColumnLayout {
+            spacing: 0
+            StyledText {
+                text: line.text
+                kind: "title"
+                fontSizeMode: Text.Fit
+                minimumPixelSize: Theme.fontSmall
+                verticalAlignment: Text.AlignVCenter
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+            }
+            StyledText {
+                visible: text.length > 0
+                text: line.note
+                kind: "small"
+                soft: true
+                wrapMode: Text.NoWrap
+                elide: Text.ElideRight
+                Accessible.role: Accessible.AlertMessage
+                Layout.fillWidth: true
+            }
         }
         Rectangle {
             visible: line.pumpOffText.length > 0

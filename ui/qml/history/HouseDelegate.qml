@@ -18,7 +18,7 @@ TouchTarget {
     required property string lastFound
     required property var banks
 
-    text: qsTr("%1, %2").arg(house).arg(farm)
+    text: Sentence.fill(qsTr("%1, %2"), [house, farm])
     Accessible.role: Accessible.Button
     Accessible.description: visits
 
@@ -53,7 +53,7 @@ TouchTarget {
                 Layout.fillWidth: true
             }
             StyledText {
-                text: qsTr("%1 · %2").arg(line.farm).arg(line.visits)
+                text: Sentence.fill(qsTr("%1 · %2"), [line.farm, line.visits])
                 soft: true
                 Layout.fillWidth: true
             }

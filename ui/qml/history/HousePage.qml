@@ -13,15 +13,6 @@ ScrollColumn {
     required property SessionViewModel session
     readonly property bool hasOpenVisit: session.houseVisits.length > 0 && !session.houseVisits[0].isSigned
 
-    function askToRemove(kind: string, record: string): void {
-        confirm.ask(Object.assign({
-            keepText: qsTr("Keep it"),
-            doText: qsTr("Remove it"),
-            warning: false,
-            act: () => session.removed.remove(kind, record)
-        }, session.removed.question(kind, record)));
-    }
-
     ConfirmPanel {
         id: confirm
     }
@@ -35,11 +26,9 @@ ScrollColumn {
         soft: true
         Layout.fillWidth: true
     }
-    UndoLine {
-        text: page.session.removed.outcome
-        undoable: page.session.removed.undoable
-        problem: page.session.removed.problem
-        onUndoAsked: page.session.removed.undo()
+    RemovalLine {
+        id: removal
+        removed: page.session.removed
         Layout.fillWidth: true
     }
     RowLayout {
@@ -143,7 +132,7 @@ ScrollColumn {
                     visible: !page.session.readOnly
                     pictogram: "bin"
                     Accessible.name: qsTr("Remove the visit of %1").arg(visitRow.modelData.title)
-                    onClicked: page.askToRemove("visit", visitRow.modelData.id)
+                    onClicked: removal.askToRemove(confirm, "visit", visitRow.modelData.id)
                 }
             }
         }
@@ -152,6 +141,6 @@ ScrollColumn {
         visible: !page.session.readOnly
         text: qsTr("Remove this house")
         pictogram: "bin"
-        onClicked: page.askToRemove("house", page.session.houseId)
+        onClicked: removal.askToRemove(confirm, "house", page.session.houseId)
     }
 }

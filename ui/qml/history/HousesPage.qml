@@ -38,11 +38,8 @@ Item {
                 onClicked: newHouse.ask()
             }
         }
-        UndoLine {
-            text: page.session.removed.outcome
-            undoable: page.session.removed.undoable
-            problem: page.session.removed.problem
-            onUndoAsked: page.session.removed.undo()
+        RemovalLine {
+            removed: page.session.removed
             Layout.fillWidth: true
         }
         ErrorLine {

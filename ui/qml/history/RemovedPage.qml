@@ -23,11 +23,8 @@ ScrollColumn {
         soft: true
         Layout.fillWidth: true
     }
-    UndoLine {
-        text: page.removed.outcome
-        undoable: page.removed.undoable
-        problem: page.removed.problem
-        onUndoAsked: page.removed.undo()
+    RemovalLine {
+        removed: page.removed
         Layout.fillWidth: true
     }
     StyledText {

@@ -81,7 +81,7 @@ Item {
                 delegate: TouchTarget {
                     id: line
                     required property var modelData
-                    text: qsTr("Copy of %1, %2").arg(modelData.title).arg(modelData.place)
+                    text: Sentence.fill(qsTr("Copy of %1, %2"), [modelData.title, modelData.place])
                     onClicked: page.copies.lookAt(modelData.file)
                     Layout.fillWidth: true
                     background: Rectangle {

@@ -24,7 +24,7 @@ RowLayout {
     }
 
     StyledText {
-        text: qsTr("%1. %2").arg(line.index + 1).arg(line.label)
+        text: Sentence.fill(qsTr("%1. %2"), [line.index + 1, line.label])
         Layout.fillWidth: true
     }
     ActionButton {

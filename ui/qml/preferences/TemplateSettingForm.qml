@@ -31,7 +31,7 @@ ColumnLayout {
         placeholder: qsTr("not entered")
         errorText: form.about.problemField === field ? form.about.problem : ""
         onClicked: form.pad.ask({
-            label: qsTr("%1: %2").arg(form.line.name).arg(label),
+            label: Sentence.fill(qsTr("%1: %2"), [form.line.name, label]),
             text: form.about[field],
             unit: clock ? "" : form.about.unitText,
             hint: hint,

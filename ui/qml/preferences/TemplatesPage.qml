@@ -3,6 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Layouts
 import Wetfront.Controls
+import Wetfront.History
 import Wetfront.ViewModels
 
 // The firm's setting templates, and the plain ones to start from.
@@ -11,15 +12,6 @@ Item {
 
     required property SessionViewModel session
     readonly property TemplatesViewModel templates: session.templates
-
-    function askToRemove(record: string): void {
-        confirm.ask(Object.assign({
-            keepText: qsTr("Keep it"),
-            doText: qsTr("Remove it"),
-            warning: false,
-            act: () => session.removed.remove("template", record)
-        }, session.removed.question("template", record)));
-    }
 
     ConfirmPanel {
         id: confirm
@@ -37,11 +29,9 @@ Item {
             soft: true
             Layout.fillWidth: true
         }
-        UndoLine {
-            text: page.session.removed.outcome
-            undoable: page.session.removed.undoable
-            problem: page.session.removed.problem
-            onUndoAsked: page.session.removed.undo()
+        RemovalLine {
+            id: removal
+            removed: page.session.removed
             Layout.fillWidth: true
         }
         StyledText {
@@ -70,7 +60,7 @@ Item {
                     text: qsTr("Remove")
                     pictogram: "bin"
                     Accessible.name: qsTr("Remove %1").arg(ownCard.title)
-                    onClicked: page.askToRemove(ownCard.modelData.id)
+                    onClicked: removal.askToRemove(confirm, "template", ownCard.modelData.id)
                 }
             }
         }

@@ -5,8 +5,6 @@ import QtQuick
 // Every colour, type size, distance and touch target of the program. Lengths are millimetres on the glass, so that a
 // gloved finger finds the same key on a tablet and on a desktop; mm() turns them into pixels.
 QtObject {
-    id: theme
-
     // "sun" (high contrast, light), "shade" or "night".
     property string mode: "sun"
 

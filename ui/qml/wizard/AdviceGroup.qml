@@ -56,7 +56,7 @@ Card {
             enabled: explained
             Accessible.role: Accessible.Button
             Accessible.name: modelData.label
-            Accessible.description: [qsTr("found %1, advised %2, left %3").arg(modelData.found).arg(advised).arg(modelData.left), meaning].join("; ")
+            Accessible.description: [Sentence.fill(qsTr("found %1, advised %2, left %3"), [modelData.found, advised, modelData.left]), meaning].join("; ")
             onClicked: group.reasonAsked(modelData.setting)
             Layout.fillWidth: true
             horizontalPadding: 0

@@ -58,7 +58,7 @@ ScrollColumn {
             model: step.advice.banks
             delegate: StyledText {
                 required property var modelData
-                text: qsTr("%1: %2").arg(modelData.name).arg(modelData.text)
+                text: Sentence.fill(qsTr("%1: %2"), [modelData.name, modelData.text])
                 Layout.fillWidth: true
             }
         }

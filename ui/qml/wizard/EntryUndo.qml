@@ -18,19 +18,30 @@ RowLayout {
 
     spacing: Theme.gap
 
+    // What is being typed is an entry too, the latest.
+    function handOverTyping(): void {
+        (Window.activeFocusItem as TextInput)?.editingFinished();
+    }
+
     ActionButton {
         enabled: controls.undoText.length > 0
         text: controls.named ? qsTr("Entry") : ""
         pictogram: "undo"
         focusPolicy: Qt.TabFocus
         Accessible.name: enabled ? controls.undoText : qsTr("No entry to undo")
-        onClicked: controls.undo.undo()
+        onClicked: {
+            controls.handOverTyping();
+            controls.undo.undo();
+        }
     }
     ActionButton {
         enabled: controls.redoText.length > 0
         pictogram: "redo"
         focusPolicy: Qt.TabFocus
         Accessible.name: enabled ? controls.redoText : qsTr("No entry to redo")
-        onClicked: controls.undo.redo()
+        onClicked: {
+            controls.handOverTyping();
+            controls.undo.redo();
+        }
     }
 }

@@ -80,7 +80,7 @@ ColumnLayout {
         model: line.own.length > 0 && !line.readOnly ? 1 : 0
         delegate: ActionButton {
             text: qsTr("Back to %1").arg(line.own)
-            Accessible.name: qsTr("%1: back to %2").arg(line.label).arg(line.own)
+            Accessible.name: Sentence.fill(qsTr("%1: back to %2"), [line.label, line.own])
             onClicked: line.problem = line.enter("")
             Layout.alignment: Qt.AlignRight
         }
@@ -102,7 +102,7 @@ ColumnLayout {
         model: line.type === "choice" || line.type === "yesno" ? 1 : 0
         delegate: ChoiceRow {
             enabled: !line.readOnly && !line.fixed
-            label: line.fixed ? qsTr("%1 – %2").arg(line.label).arg(line.why) : line.label
+            label: line.fixed ? Sentence.fill(qsTr("%1 – %2"), [line.label, line.why]) : line.label
             model: line.choices
             current: line.entry
             onChosen: value => line.enter(value)

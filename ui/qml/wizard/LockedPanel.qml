@@ -13,6 +13,7 @@ T.Popup {
 
     required property string instruction
     required property string markText
+    required property string markDetail
     required property string elapsedText
     required property string elapsedLabel
     required property string undoText
@@ -81,36 +82,15 @@ T.Popup {
                 font.bold: true
                 Layout.fillWidth: true
             }
-            StyledText {
-                visible: text.length > 0
-                text: panel.awakeProblem
-                kind: "small"
-                color: Theme.warningInk
-                Layout.fillWidth: true
-            }
-            StyledText {
-                visible: text.length > 0
+            RunningTime {
                 text: panel.elapsedText
-                kind: "running"
-                wrapMode: Text.NoWrap
-                fontSizeMode: Text.Fit
-                minimumPixelSize: Theme.fontDisplay
-                horizontalAlignment: Text.AlignHCenter
-                Layout.fillWidth: true
-                Layout.maximumHeight: Theme.fontRunning * 1.2
-                Accessible.role: Accessible.StaticText
-                Accessible.name: qsTr("elapsed %1").arg(text)
-            }
-            StyledText {
-                visible: text.length > 0
-                text: panel.elapsedLabel
-                soft: true
-                horizontalAlignment: Text.AlignHCenter
+                label: panel.elapsedLabel
+                awakeProblem: panel.awakeProblem
                 Layout.fillWidth: true
             }
             MarkButton {
                 text: panel.markText
-                detail: qsTr("press as it happens")
+                detail: panel.markDetail
                 enabled: panel.canMark
                 onPressed: panel.marked()
                 Layout.fillWidth: true

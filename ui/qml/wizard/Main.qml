@@ -94,11 +94,9 @@ Window {
             return qsTr("Removed: out of sight, and kept");
         if (visit === null)
             return place === "house" ? qsTr("%1: its banks and visits").arg(session.houseName) : qsTr("Choose a house");
-        if (visit.entryUndo.outcome.length > 0)
-            return visit.entryUndo.outcome;
         if (timing)
             return visit.stopwatch.instruction;
-        return proving ? visit.proof.instruction : qsTr("%1, %2: %3").arg(visit.houseName).arg(visit.stepTitle).arg(visit.stepNote);
+        return proving ? visit.proof.instruction : Sentence.fill(qsTr("%1, %2: %3"), [visit.houseName, visit.stepTitle, visit.stepNote]);
     }
 
     ColumnLayout {
@@ -107,6 +105,7 @@ Window {
 
         TopLine {
             text: window.session.readOnly ? qsTr("Read only. %1").arg(window.instruction()) : window.instruction()
+            note: window.visit?.entryUndo.outcome ?? ""
             pumpOffText: window.session.pumpOffText
             pumpOffUrgent: window.session.pumpOffUrgent
             backVisible: window.session.place !== "houses"

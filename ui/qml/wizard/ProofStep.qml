@@ -18,6 +18,7 @@ MarkKeys {
     readonly property ProofViewModel proof: visit.proof
     readonly property bool landscape: width > height
     readonly property var causes: proof.causes
+    readonly property string markDetail: qsTr("press as it happens")
     property bool othersShown: false
 
     onKeyMarked: proof.mark()
@@ -37,6 +38,7 @@ MarkKeys {
         id: locked
         instruction: step.proof.instruction
         markText: step.proof.markText
+        markDetail: step.markDetail
         elapsedText: step.proof.elapsedText
         elapsedLabel: step.proof.elapsedLabel
         undoText: step.proof.undoText
@@ -47,6 +49,7 @@ MarkKeys {
         awakeProblem: step.session.awakeProblem
         onMarked: step.proof.mark()
         onUndone: step.proof.undo()
+        onClosed: step.takeKeyboard()
     }
 
     ColumnLayout {
@@ -96,31 +99,10 @@ MarkKeys {
                     spacing: Theme.gap
                     Layout.fillWidth: true
                     Layout.preferredWidth: view.width * 0.5
-                    StyledText {
-                        visible: text.length > 0
+                    RunningTime {
                         text: step.proof.elapsedText
-                        kind: "running"
-                        wrapMode: Text.NoWrap
-                        fontSizeMode: Text.Fit
-                        minimumPixelSize: Theme.fontDisplay
-                        horizontalAlignment: Text.AlignHCenter
-                        Layout.fillWidth: true
-                        Layout.maximumHeight: Theme.fontRunning * 1.2
-                        Accessible.role: Accessible.StaticText
-                        Accessible.name: qsTr("elapsed %1").arg(text)
-                    }
-                    StyledText {
-                        visible: text.length > 0
-                        text: step.proof.elapsedLabel
-                        soft: true
-                        horizontalAlignment: Text.AlignHCenter
-                        Layout.fillWidth: true
-                    }
-                    StyledText {
-                        visible: text.length > 0
-                        text: step.session.awakeProblem
-                        kind: "small"
-                        color: Theme.warningInk
+                        label: step.proof.elapsedLabel
+                        awakeProblem: step.session.awakeProblem
                         Layout.fillWidth: true
                     }
                     RowLayout {
@@ -169,13 +151,7 @@ MarkKeys {
                 Layout.fillWidth: true
                 Repeater {
                     model: step.proof.lastMarks
-                    delegate: StyledText {
-                        required property var modelData
-                        text: modelData.undone ? qsTr("%1  %2 (undone)").arg(modelData.time).arg(modelData.text) : modelData.doubt.length > 0 ? qsTr("%1  %2 (%3)").arg(modelData.time).arg(modelData.text).arg(modelData.doubt) : qsTr("%1  %2").arg(modelData.time).arg(modelData.text)
-                        kind: "small"
-                        font.strikeout: modelData.undone || modelData.doubt.length > 0
-                        Layout.fillWidth: true
-                    }
+                    delegate: MarkLine {}
                 }
             }
             CautionList {
@@ -183,7 +159,8 @@ MarkKeys {
                 Layout.fillWidth: true
             }
         }
-        // Every button keeps its place, so that none comes under a finger that meant another.
+        // Every button keeps its place, so that none comes under a finger that meant another. None of them marks: they say
+        // what the next press marks.
         Flow {
             visible: !step.visit.frozen
             spacing: Theme.gap
@@ -219,14 +196,17 @@ MarkKeys {
                 delegate: ActionButton {
                     required property var modelData
                     text: modelData.text
-                    onClicked: step.proof.markOther(modelData.index)
+                    onClicked: {
+                        step.othersShown = false;
+                        step.proof.chooseOther(modelData.index);
+                    }
                 }
             }
         }
         MarkButton {
             visible: !step.visit.frozen
             text: step.proof.markText
-            detail: step.proof.canMark ? qsTr("press as it happens") : step.proof.blockedWhy
+            detail: step.proof.canMark ? step.markDetail : step.proof.blockedWhy
             enabled: step.proof.canMark
             onPressed: step.proof.mark()
             Layout.fillWidth: true

@@ -24,11 +24,11 @@ ScrollColumn {
             RowLayout {
                 spacing: Theme.gap
                 StyledText {
-                    text: qsTr("%1: %2").arg(result.modelData.bank).arg(result.modelData.what)
+                    text: Sentence.fill(qsTr("%1: %2"), [result.modelData.bank, result.modelData.what])
                     Layout.fillWidth: true
                 }
                 StyledText {
-                    text: qsTr("%1 %2").arg(result.modelData.mean).arg(result.modelData.uncertainty)
+                    text: Sentence.fill(qsTr("%1 %2"), [result.modelData.mean, result.modelData.uncertainty])
                     font.bold: true
                 }
             }
@@ -57,7 +57,7 @@ ScrollColumn {
                 spacing: 0
                 Layout.fillWidth: true
                 StyledText {
-                    text: qsTr("%1: %2, %3").arg(reading.modelData.bank).arg(reading.modelData.what).arg(reading.modelData.value)
+                    text: Sentence.fill(qsTr("%1: %2, %3"), [reading.modelData.bank, reading.modelData.what, reading.modelData.value])
                     font.strikeout: !reading.modelData.used
                     Layout.fillWidth: true
                 }
@@ -84,12 +84,6 @@ ScrollColumn {
     }
     Repeater {
         model: card.stopwatch.lastMarks
-        delegate: StyledText {
-            required property var modelData
-            text: modelData.undone ? qsTr("%1  %2 (undone)").arg(modelData.time).arg(modelData.text) : modelData.doubt.length > 0 ? qsTr("%1  %2 (%3)").arg(modelData.time).arg(modelData.text).arg(modelData.doubt) : qsTr("%1  %2").arg(modelData.time).arg(modelData.text)
-            kind: "small"
-            font.strikeout: modelData.undone || modelData.doubt.length > 0
-            Layout.fillWidth: true
-        }
+        delegate: MarkLine {}
     }
 }

@@ -128,7 +128,7 @@ ScrollColumn {
                 spacing: 0
                 Layout.fillWidth: true
                 StyledText {
-                    text: qsTr("≠ %1: %2").arg(difference.modelData.label).arg(difference.modelData.text)
+                    text: Sentence.fill(qsTr("≠ %1: %2"), [difference.modelData.label, difference.modelData.text])
                     color: Theme.warningInk
                     Layout.fillWidth: true
                 }

@@ -16,6 +16,7 @@ MarkKeys {
     required property ConfirmPanel confirm
     readonly property StopwatchViewModel stopwatch: visit.stopwatch
     readonly property bool landscape: width > height
+    readonly property string markDetail: stopwatch.alreadyThere ? qsTr("press now: it was already there") : qsTr("press as it happens")
     property bool othersShown: false
 
     onKeyMarked: stopwatch.mark()
@@ -35,6 +36,7 @@ MarkKeys {
         id: locked
         instruction: step.stopwatch.instruction
         markText: step.stopwatch.markText
+        markDetail: step.markDetail
         elapsedText: step.stopwatch.elapsedText
         elapsedLabel: step.stopwatch.elapsedLabel
         undoText: step.stopwatch.undoText
@@ -45,6 +47,7 @@ MarkKeys {
         awakeProblem: step.session.awakeProblem
         onMarked: step.stopwatch.mark()
         onUndone: step.stopwatch.undo()
+        onClosed: step.takeKeyboard()
     }
 
     ColumnLayout {
@@ -74,31 +77,10 @@ MarkKeys {
                 Layout.fillHeight: true
                 Layout.preferredWidth: step.width * 0.4
                 Layout.preferredHeight: step.height * 0.3
-                StyledText {
-                    visible: text.length > 0
+                RunningTime {
                     text: step.stopwatch.elapsedText
-                    kind: "running"
-                    wrapMode: Text.NoWrap
-                    fontSizeMode: Text.Fit
-                    minimumPixelSize: Theme.fontDisplay
-                    horizontalAlignment: Text.AlignHCenter
-                    Layout.fillWidth: true
-                    Layout.maximumHeight: Theme.fontRunning * 1.2
-                    Accessible.role: Accessible.StaticText
-                    Accessible.name: qsTr("elapsed %1").arg(text)
-                }
-                StyledText {
-                    visible: text.length > 0
-                    text: step.stopwatch.elapsedLabel
-                    soft: true
-                    horizontalAlignment: Text.AlignHCenter
-                    Layout.fillWidth: true
-                }
-                StyledText {
-                    visible: text.length > 0
-                    text: step.session.awakeProblem
-                    kind: "small"
-                    color: Theme.warningInk
+                    label: step.stopwatch.elapsedLabel
+                    awakeProblem: step.session.awakeProblem
                     Layout.fillWidth: true
                 }
                 ReadingsCard {
@@ -108,7 +90,8 @@ MarkKeys {
                 }
             }
         }
-        // Every button keeps its place, so that none comes under a finger that meant another.
+        // Every button keeps its place, so that none comes under a finger that meant another. None of them marks: they say
+        // what the next press marks.
         Flow {
             spacing: Theme.gap
             Layout.fillWidth: true
@@ -152,9 +135,9 @@ MarkKeys {
             }
             ActionButton {
                 enabled: step.stopwatch.canBeAlreadyThere && step.stopwatch.canMark
-                text: qsTr("Already there")
-                Accessible.name: qsTr("It was already there")
-                onClicked: step.stopwatch.markAlreadyThere()
+                text: step.stopwatch.alreadyThere ? qsTr("As it happens") : qsTr("Already there")
+                Accessible.name: step.stopwatch.alreadyThere ? text : qsTr("It was already there")
+                onClicked: step.stopwatch.alreadyThere = !step.stopwatch.alreadyThere
             }
             ActionButton {
                 readonly property bool single: step.stopwatch.otherMarks.length === 1
@@ -163,7 +146,7 @@ MarkKeys {
                 Accessible.name: single || step.othersShown ? text : qsTr("Something else happened")
                 onClicked: {
                     if (single)
-                        step.stopwatch.markOther(0);
+                        step.stopwatch.chooseOther(0);
                     else
                         step.othersShown = !step.othersShown;
                 }
@@ -179,13 +162,16 @@ MarkKeys {
                 delegate: ActionButton {
                     required property var modelData
                     text: modelData.text
-                    onClicked: step.stopwatch.markOther(modelData.index)
+                    onClicked: {
+                        step.othersShown = false;
+                        step.stopwatch.chooseOther(modelData.index);
+                    }
                 }
             }
         }
         MarkButton {
             text: step.stopwatch.markText
-            detail: step.stopwatch.canMark ? qsTr("press as it happens") : step.stopwatch.blockedWhy
+            detail: step.stopwatch.canMark ? step.markDetail : step.stopwatch.blockedWhy
             enabled: step.stopwatch.canMark
             onPressed: step.stopwatch.mark()
             Layout.fillWidth: true

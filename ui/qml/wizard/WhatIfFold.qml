@@ -54,7 +54,7 @@ Fold {
                 Layout.fillWidth: true
                 Accessible.role: Accessible.Graphic
                 Accessible.name: qsTr("one period of the pump's cycle: found, what if")
-                Accessible.description: qsTr("%1 in every %2").arg(opened.whatIf.onTime.text).arg(opened.whatIf.period.text)
+                Accessible.description: Sentence.fill(qsTr("%1 in every %2"), [opened.whatIf.onTime.text, opened.whatIf.period.text])
             }
             Scale {
                 setting: opened.whatIf.period

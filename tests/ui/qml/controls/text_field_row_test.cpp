@@ -15,12 +15,13 @@ import Wetfront.Controls
 Column {
     property string name: "House 1"
     property var edits: []
+    property bool trims: false
     property string edited: edits.join("|")
     TextFieldRow {
         width: parent.width
         label: "Name of the house"
         text: parent.name
-        onEdited: text => { parent.edits = parent.edits.concat(text); parent.name = text }
+        onEdited: text => { parent.edits = parent.edits.concat(text); parent.name = parent.trims ? text.trim() : text }
     }
     ActionButton { text: "Next" }
 }
@@ -67,6 +68,27 @@ TEST_F(TextFieldRowTest, a_new_value_of_the_page_is_shown) {
     hand_.type(QStringLiteral("x"));
     hand_.key(Qt::Key_Return);
     EXPECT_EQ(edited(), "House 7x");
+}
+
+TEST_F(TextFieldRowTest, a_new_value_of_the_page_is_shown_while_the_field_has_the_keyboard_and_not_entered_over) {
+    start();
+    hand_.type(QStringLiteral(" b"));
+    hand_.key(Qt::Key_Return);
+    window_.set("name", "House 1");
+    hand_.click(QStringLiteral("Next"));
+    EXPECT_EQ(edited(), "House 1 b") << "the old words were entered again";
+    EXPECT_EQ(window_.get("name").toString(), "House 1");
+}
+
+// A page that keeps the words without their spaces at the ends.
+TEST_F(TextFieldRowTest, the_pages_answer_does_not_take_what_is_being_typed) {
+    window_.set("trims", true);
+    start();
+    hand_.type(QStringLiteral(" "));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return edited() == "House 1 "; }));
+    hand_.type(QStringLiteral("b"));
+    hand_.key(Qt::Key_Return);
+    EXPECT_EQ(edited(), "House 1 |House 1 b");
 }
 
 }  // namespace
