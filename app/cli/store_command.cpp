@@ -213,6 +213,7 @@ void add_store(CLI::App& app, const Common& common, Work& chosen) {
     sheet->callback([&common, &chosen, of_visit, file] {
         chosen = [&common, of_visit, file] { return run_sheet_kept(*of_visit, *file, common); };
     });
+    add_store_history(*command, common, chosen);
     add_store_verify(*command, common, chosen);
     add_store_copies(*command, common, chosen);
 }

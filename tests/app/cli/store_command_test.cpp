@@ -127,5 +127,36 @@ TEST_F(StoreOfficeTest, what_was_removed_is_in_the_list_of_removed_and_not_in_th
     EXPECT_EQ(json.at("removed")[0].at("id"), removed_);
 }
 
+TEST_F(StoreOfficeTest, history_follows_every_bank_of_a_house_with_a_verdict_on_each_series) {
+    const auto result = store({"history", example_visit().house.id.text, "--json"});
+    EXPECT_EQ(result.status, 0) << result.err;
+    const auto json = result.json();
+    EXPECT_EQ(keys_of(json), (std::set<std::string>{"house", "house_name", "series"}));
+    ASSERT_FALSE(json.at("series").empty());
+    std::set<std::string> followed;
+    for (const auto& series : json.at("series")) {
+        followed.insert(series.at("followed").get<std::string>());
+        EXPECT_FALSE(series.at("values").empty());
+        if (series.at("values").size() < 5) {
+            EXPECT_EQ(series.at("trend").at("verdict"), "too few visits");
+            EXPECT_FALSE(series.at("trend").contains("p"));
+        }
+    }
+    EXPECT_TRUE(followed.contains("fill"));
+    EXPECT_TRUE(followed.contains("wet-through"));
+    EXPECT_TRUE(json.at("series").at(0).at("values").at(0).contains("value_s"));
+}
+
+TEST_F(StoreOfficeTest, history_in_text_says_too_few_and_not_that_there_is_no_trend) {
+    const auto result = store({"history", example_visit().house.id.text});
+    EXPECT_EQ(result.status, 0) << result.err;
+    EXPECT_NE(result.out.find("too few visits for a trend"), std::string::npos) << result.out;
+    EXPECT_EQ(result.out.find("no trend"), std::string::npos) << result.out;
+}
+
+TEST_F(StoreOfficeTest, history_of_an_unknown_house_is_refused) {
+    expect_refused(store({"history", "nobody-knows-it"}), "nobody-knows-it");
+}
+
 }  // namespace
 }  // namespace wetfront::test

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "history/change.h"
+#include "history/trend.h"
+#include "records/visit.h"
+#include "units/message.h"
+
+namespace wetfront {
+
+/// What is followed over the years, bank by bank.
+enum class Followed { fill, wetting, wet_through, flow, effectiveness };
+[[nodiscard]] Message label_of(Followed what);
+
+/// What one visit measured.
+struct VisitValue {
+    Id visit;
+    WallTime at;  ///< the visit's start
+    AnyQuantity value;
+    std::optional<AnyQuantity> expanded;  ///< its expanded uncertainty; none: not known
+};
+
+/// One measured quantity of one bank, the earliest visit first.
+struct BankSeries {
+    Id bank;
+    Followed what = Followed::fill;
+    std::vector<VisitValue> values;
+};
+
+/// The series of a house's banks: those quantities of which a visit measured at least one, in the order of
+/// the house's banks. Of a visit and its corrections the last correction counts. Flow is what was measured,
+/// not what was worked out; effectiveness too. The house is that of the latest visit; a bank that is not in
+/// it any more has no series. `visits`: of one house, in any order.
+[[nodiscard]] std::vector<BankSeries> history_of(std::span<const VisitFile> visits);
+
+/// A series' trend over time in years of 365.25 days since its first value; two visits at the same moment are
+/// an error.
+[[nodiscard]] Result<Trend> trend_of(const BankSeries& series);
+
+/// Its first lasting shift against the first three values, `fewest_before_a_change`: half of twice the usual
+/// standard uncertainty as slack, five times it as decision (NIST/SEMATECH e-Handbook 6.3.2.3: k = 0.5, h = 4
+/// to 5 standard deviations). None also where that uncertainty is not known.
+inline constexpr std::size_t fewest_before_a_change = 3;
+[[nodiscard]] Result<std::optional<Change>> change_of(const BankSeries& series);
+
+}  // namespace wetfront

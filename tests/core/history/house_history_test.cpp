@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "history/house_history.h"
+
+#include <gmock/gmock.h>
+
+#include "support/visit_builder.h"
+
+namespace wetfront::test {
+namespace {
+
+constexpr std::int64_t year_ms = 31'557'600'000;  // 365.25 days
+
+/// Visits of one invented house, one a year; each fills in `fill` seconds and is wet through after `through`.
+std::vector<VisitFile> visits(const std::vector<MarkedRun>& runs) {
+    std::vector<VisitFile> all;
+    for (const auto& run : runs) {
+        VisitBuilder builder;
+        for (int repeat = 0; repeat < 3; ++repeat) {
+            builder.run(1, run);
+        }
+        auto& visit = builder.file().visit;
+        visit.id = Id{"visit-" + std::to_string(all.size() + 1)};
+        visit.started.unix_ms += static_cast<std::int64_t>(all.size()) * year_ms;
+        all.push_back(builder.file());
+    }
+    return all;
+}
+
+MarkedRun filled_and_through(double fill, double through) {
+    MarkedRun run;
+    run.fill = fill;
+    run.wet_through = through;
+    return run;
+}
+
+std::vector<VisitFile> creeping() {
+    std::vector<MarkedRun> runs;
+    for (int year = 0; year < 6; ++year) {
+        runs.push_back(filled_and_through(40.0, 110.0 + 10.0 * year));
+    }
+    return visits(runs);
+}
+
+const BankSeries* series_of(const std::vector<BankSeries>& all, Followed what) {
+    const auto found = std::ranges::find(all, what, &BankSeries::what);
+    return found == all.end() ? nullptr : &*found;
+}
+
+TEST(HouseHistoryTest, a_series_holds_what_each_visit_measured_with_its_uncertainty) {
+    const auto history = history_of(creeping());
+    const auto* through = series_of(history, Followed::wet_through);
+    ASSERT_NE(through, nullptr);
+    ASSERT_EQ(through->values.size(), 6U);
+    for (std::size_t year = 0; year < 6; ++year) {
+        EXPECT_DOUBLE_EQ(through->values[year].value.si, 110.0 + 10.0 * static_cast<double>(year));
+        ASSERT_TRUE(through->values[year].expanded);
+        EXPECT_GT(through->values[year].expanded->si, 0.0);
+    }
+}
+
+TEST(HouseHistoryTest, what_no_visit_measured_has_no_series) {
+    const auto history = history_of(creeping());
+    EXPECT_EQ(series_of(history, Followed::flow), nullptr);
+    EXPECT_EQ(series_of(history, Followed::effectiveness), nullptr);
+}
+
+TEST(HouseHistoryTest, a_wet_through_time_that_creeps_up_is_a_rising_trend_of_so_much_a_year) {
+    const auto history = history_of(creeping());
+    const auto trend = trend_of(*series_of(history, Followed::wet_through));
+    ASSERT_TRUE(trend) << trend.error().text();
+    EXPECT_EQ(trend.value().verdict, TrendVerdict::rising);
+    EXPECT_NEAR(trend.value().line->slope, 10.0, 1e-9);
+    EXPECT_EQ(trend_of(*series_of(history, Followed::fill)).value().verdict, TrendVerdict::none_seen);
+}
+
+TEST(HouseHistoryTest, visits_come_in_any_order) {
+    auto files = creeping();
+    std::ranges::reverse(files);
+    const auto history = history_of(files);
+    EXPECT_DOUBLE_EQ(series_of(history, Followed::wet_through)->values.front().value.si, 110.0);
+}
+
+TEST(HouseHistoryTest, a_correction_stands_in_place_of_what_it_corrects) {
+    auto files = creeping();
+    VisitFile corrected = visits({filled_and_through(40.0, 300.0)}).front();
+    corrected.visit.id = Id{"correction"};
+    corrected.visit.started = files[2].visit.started;
+    corrected.visit.replaces = files[2].visit.id;
+    files.push_back(corrected);
+    const auto history = history_of(files);
+    const auto* through = series_of(history, Followed::wet_through);
+    ASSERT_EQ(through->values.size(), 6U);
+    EXPECT_EQ(through->values[2].visit, Id{"correction"});
+    EXPECT_DOUBLE_EQ(through->values[2].value.si, 300.0);
+}
+
+TEST(HouseHistoryTest, a_bank_that_the_house_has_no_more_has_no_series) {
+    auto files = creeping();
+    files.back().house.banks.front().id = Id{"rebuilt"};
+    files.back().visit.marks.clear();
+    EXPECT_THAT(history_of(files), testing::IsEmpty());
+}
+
+TEST(HouseHistoryTest, a_flow_that_was_measured_is_followed) {
+    auto files = creeping();
+    for (auto& file : files) {
+        file.visit.conditions.flows.push_back({file.house.pumps.front().id, typed<VolumeFlow>("3L/s")});
+    }
+    const auto history = history_of(files);
+    const auto* flow = series_of(history, Followed::flow);
+    ASSERT_NE(flow, nullptr);
+    EXPECT_EQ(flow->values.size(), 6U);
+    EXPECT_NEAR(flow->values.front().value.si, 0.003, 1e-12);
+}
+
+// Uncertainty of these readings is that of hand and seeing, about 2 s standard; a step of 40 s is twenty of
+// them.
+TEST(HouseHistoryTest, a_step_is_a_change_where_it_happened) {
+    std::vector<MarkedRun> runs(4, filled_and_through(40.0, 110.0));
+    runs.resize(7, filled_and_through(40.0, 150.0));
+    const auto history = history_of(visits(runs));
+    const auto change = change_of(*series_of(history, Followed::wet_through));
+    ASSERT_TRUE(change && change.value());
+    EXPECT_EQ(change.value()->began_at, 4U);
+    EXPECT_TRUE(change.value()->up);
+    EXPECT_FALSE(change_of(*series_of(history, Followed::fill)).value());
+}
+
+TEST(HouseHistoryTest, three_visits_show_no_change_yet) {
+    const auto history = history_of(visits(
+        {filled_and_through(40.0, 110.0), filled_and_through(40.0, 110.0), filled_and_through(40.0, 300.0)}));
+    EXPECT_FALSE(change_of(*series_of(history, Followed::wet_through)).value());
+}
+
+TEST(HouseHistoryTest, no_visit_is_no_history) {
+    EXPECT_THAT(history_of({}), testing::IsEmpty());
+}
+
+}  // namespace
+}  // namespace wetfront::test
