@@ -5,7 +5,7 @@
 #include "cli/results.h"
 #include "cli/store_parts.h"
 #include "cli/visit_source.h"
-#include "history/history_words.h"
+#include "trend/history_words.h"
 
 namespace wetfront {
 namespace {

@@ -3,7 +3,7 @@
 
 #include <span>
 
-#include "history/house_history.h"
+#include "trend/house_history.h"
 #include "units/message.h"
 
 namespace wetfront {

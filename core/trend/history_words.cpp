@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-#include "history/history_words.h"
+#include "trend/history_words.h"
 
 #include <algorithm>
 #include <cmath>

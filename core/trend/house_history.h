@@ -5,9 +5,9 @@
 #include <span>
 #include <vector>
 
-#include "history/change.h"
-#include "history/trend.h"
 #include "records/visit.h"
+#include "trend/change.h"
+#include "trend/trend.h"
 #include "units/message.h"
 
 namespace wetfront {

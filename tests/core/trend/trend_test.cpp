@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-#include "history/trend.h"
+#include "trend/trend.h"
 
 #include <gmock/gmock.h>
 

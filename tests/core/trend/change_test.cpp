@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-#include "history/change.h"
+#include "trend/change.h"
 
 #include <gmock/gmock.h>
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-#include "history/house_history.h"
+#include "trend/house_history.h"
 
 #include <gmock/gmock.h>
 
