@@ -188,9 +188,8 @@ VisitViewModel::Known SessionViewModel::known_before(const VisitFile& file) {
         add_names(latest->visit);
     }
     // Who works here has mostly worked in another house before.
-    const auto houses = context_.store.houses();
     std::size_t read = 0;
-    for (const auto& house : houses ? houses.value() : std::vector<HouseSummary>{}) {
+    for (const auto& house : houses_->houses()) {
         if (read == houses_read_for_names) {
             break;
         }
@@ -489,7 +488,7 @@ void SessionViewModel::go_back() {
         auto closing = std::move(visit_);
         const auto off = pumps_off(closing->file(), context_.clock);
         off_elsewhere_.insert(off_elsewhere_.end(), off.begin(), off.end());
-        const auto running = context_.store.visit_with_running_stopwatch();
+        const auto running = context_.store.visit_with_running_stopwatch(TimedIn::latest_marks);
         timed_elsewhere_ = running && running.value().has_value();
         follow_pumps();
         emit placeChanged();
@@ -541,9 +540,12 @@ void SessionViewModel::leaveFoundPresses() {
     emit foundPressesChanged();
 }
 
-bool SessionViewModel::resume_running_visit() {
-    const auto running = context_.store.visit_with_running_stopwatch();
-    if (readOnly() || failed(running) || !running.value()) {
+bool SessionViewModel::resume_running_visit(TimedIn where) {
+    if (readOnly()) {
+        return false;
+    }
+    const auto running = context_.store.visit_with_running_stopwatch(where);
+    if (failed(running) || !running.value()) {
         return false;
     }
     openVisit(qstring(running.value()->text));
