@@ -58,12 +58,19 @@ Program::~Program() {
 
 bool Program::show() {
     session_.look_for_presses();
-    const bool timing = session_.resume_running_visit();
+    const bool timing = session_.resume_running_visit(TimedIn::latest_marks);
     engine_.load(QUrl{QStringLiteral("qrc:/qt/qml/Wetfront/Wizard/Main.qml")});
     if (window() != nullptr && !timing) {
-        // The first picture does not wait for it, and a stopwatch that runs not at all.
-        QObject::connect(window(), &QQuickWindow::frameSwapped, &session_, &SessionViewModel::back_up_today,
-                         static_cast<Qt::ConnectionType>(Qt::QueuedConnection | Qt::SingleShotConnection));
+        // The first picture does not wait for these, and a stopwatch that runs not at all for a copy.
+        QObject::connect(
+            window(), &QQuickWindow::frameSwapped, &session_,
+            [this] {
+                const bool nothing_opened = session_.place() == QStringLiteral("houses");
+                if (!nothing_opened || !session_.resume_running_visit(TimedIn::all_marks)) {
+                    session_.back_up_today();
+                }
+            },
+            static_cast<Qt::ConnectionType>(Qt::QueuedConnection | Qt::SingleShotConnection));
     }
     return window() != nullptr;
 }

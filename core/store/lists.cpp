@@ -65,17 +65,17 @@ bool comes_before(std::string_view a, const Id& id_a, std::string_view b, const 
 std::vector<HouseSummary> house_list(Statements& sql) {
     const auto farms = farm_names(sql);
     const auto rows = sql(R"sql(
-        WITH visits (house, count) AS MATERIALIZED (SELECT house, count(*) FROM visit GROUP BY house),
-        gone (house, count) AS MATERIALIZED (
+        WITH gone (house, count) AS MATERIALIZED (
             SELECT r.house, count(*) FROM removed AS x
             JOIN revision AS r ON r.kind = 'visit' AND r.record = x.record AND r.number = 1
             WHERE x.kind = 'visit' GROUP BY r.house),
         houses (record, farm, name, count, latest) AS (
-            SELECT h.record, h.farm, h.name, coalesce(v.count, 0) - coalesce(g.count, 0),
+            SELECT h.record, h.farm, h.name,
+                (SELECT count(*) FROM visit AS v WHERE v.house = h.record) - coalesce(g.count, 0),
                 (SELECT entry FROM visit AS l WHERE house = h.record AND NOT EXISTS (
                         SELECT 1 FROM removed AS x WHERE x.kind = 'visit' AND x.record = l.record)
                     ORDER BY started_unix_ms DESC, record DESC LIMIT 1)
-            FROM head AS h LEFT JOIN visits AS v ON v.house = h.record LEFT JOIN gone AS g ON g.house = h.record
+            FROM head AS h LEFT JOIN gone AS g ON g.house = h.record
             WHERE h.kind = 'house'
                 AND NOT EXISTS (SELECT 1 FROM removed AS x WHERE x.kind = 'house' AND x.record = h.record))
         SELECT h.record, h.farm, h.name, h.count, l.record, l.started_unix_ms, l.started_utc_offset_min,
@@ -131,9 +131,19 @@ std::vector<VisitSummary> visit_list(Statements& sql, const Id& house) {
     return visits;
 }
 
-std::vector<Id> open_visits(Statements& sql) {
-    const auto rows =
-        sql("SELECT record FROM visit WHERE NOT signed ORDER BY started_unix_ms DESC, record DESC");
+// CROSS JOIN asks in this order: from the few visits that were timed to their revisions.
+std::vector<Id> open_visits(Statements& sql, TimedIn where) {
+    const auto rows = where == TimedIn::all_marks ? sql(R"sql(
+        SELECT record FROM visit WHERE NOT signed ORDER BY started_unix_ms DESC, record DESC)sql")
+                                                  : sql(R"sql(
+        WITH timed (visit) AS MATERIALIZED (
+            SELECT visit FROM (SELECT visit FROM mark ORDER BY entry DESC LIMIT 1000)
+            UNION SELECT m.visit FROM (SELECT mark FROM mark_change ORDER BY entry DESC LIMIT 1000) AS c
+                JOIN mark AS m ON m.id = c.mark)
+        SELECT r.record FROM timed CROSS JOIN revision AS r ON r.kind = 'visit' AND r.record = timed.visit AND r.number = 1
+        WHERE NOT EXISTS (SELECT 1 FROM revision AS s INDEXED BY signed_visit
+            WHERE s.kind = 'visit' AND s.signed = 1 AND s.record = r.record)
+        ORDER BY r.started_unix_ms DESC, r.record DESC)sql");
     std::vector<Id> visits;
     while (rows.next_row()) {
         visits.push_back(id_at(rows, 0));

@@ -12,8 +12,8 @@ namespace wetfront::store_detail {
 
 [[nodiscard]] std::vector<HouseSummary> house_list(Statements& sql);
 [[nodiscard]] std::vector<VisitSummary> visit_list(Statements& sql, const Id& house);
-/// Visits that nobody has signed, latest first.
-[[nodiscard]] std::vector<Id> open_visits(Statements& sql);
+/// Visits that nobody has signed, latest first; of latest_marks those alone that have some of these.
+[[nodiscard]] std::vector<Id> open_visits(Statements& sql, TimedIn where);
 
 /// Order of names for people: numbers in them count as numbers ("House 2" before "House 10"), ASCII letters
 /// alike in either case. Equal names go by id.

@@ -61,6 +61,12 @@ void be_careful(const SQLite::Database& db) {
     sqlite3_db_config(db.getHandle(), SQLITE_DBCONFIG_TRUSTED_SCHEMA, 0, nullptr);
 }
 
+/// Plans do not follow bound values, or what is bound anew is also prepared anew: a question of which a value
+/// might decide for a partial index costs several times its answer.
+void plan_once(const SQLite::Database& db) {
+    sqlite3_db_config(db.getHandle(), SQLITE_DBCONFIG_ENABLE_QPSG, 1, nullptr);
+}
+
 void checkpoint_on_close(const SQLite::Database& db, bool on) {
     sqlite3_db_config(db.getHandle(), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, on ? 0 : 1, nullptr);
 }
@@ -131,6 +137,7 @@ Result<Opened> open_to_write(const std::filesystem::path& file, const Clock& clo
     keep_private(file);
     SQLite::Database db{file, SQLite::OPEN_READWRITE};
     be_careful(db);
+    plan_once(db);
     checkpoint_on_close(db, false);
     db.exec("PRAGMA locking_mode=EXCLUSIVE");
     const int version = schema_version(db);
@@ -181,6 +188,7 @@ Result<Opened> open_to_read(const std::filesystem::path& file, std::span<const M
     }
     SQLite::Database db{uri, SQLite::OPEN_READONLY | SQLite::OPEN_URI};
     be_careful(db);
+    plan_once(db);
     db.exec("PRAGMA query_only=ON; PRAGMA cell_size_check=ON; PRAGMA temp_store=MEMORY");
     const int version = schema_version(db);
     if (version < static_cast<int>(steps.size())) {

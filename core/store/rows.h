@@ -6,11 +6,11 @@
 #include <SQLiteCpp/Statement.h>
 
 #include <cstdint>
-#include <map>
 #include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <utility>
 
 #include "base/clock.h"
@@ -21,44 +21,50 @@ namespace wetfront::store_detail {
 
 /// Prepared statements, kept for the next time: preparing costs more than running.
 class Statements {
+    using Shelf = std::unordered_map<std::string, std::unique_ptr<SQLite::Statement>>;
+
 public:
     explicit Statements(SQLite::Database& db) : db_{db} {}
 
     /// A statement on loan: reset and back on its shelf at the end of its scope.
     class Loan {
     public:
-        Loan(Statements& from, std::string sql)
-            : from_{from}, sql_{std::move(sql)}, statement_{from.take(sql_)} {}
-        ~Loan() { from_.put_back(std::move(sql_), std::move(statement_)); }
+        Loan(Statements& from, std::string sql) : from_{from}, kept_{from.take(std::move(sql))} {}
+        ~Loan() { from_.put_back(std::move(kept_)); }
         Loan(const Loan&) = delete;
         Loan& operator=(const Loan&) = delete;
         operator SQLite::Statement&() const {
-            return *statement_;
+            return *kept_.mapped();
         }  // NOLINT(google-explicit-constructor): it is one
-        [[nodiscard]] bool next_row() const { return statement_->executeStep(); }
-        void run() const { statement_->exec(); }
+        [[nodiscard]] bool next_row() const { return kept_.mapped()->executeStep(); }
+        void run() const { kept_.mapped()->exec(); }
 
     private:
         Statements& from_;
-        std::string sql_;
-        std::unique_ptr<SQLite::Statement> statement_;
+        Shelf::node_type kept_;
     };
     [[nodiscard]] Loan operator()(std::string sql) { return Loan{*this, std::move(sql)}; }
     [[nodiscard]] SQLite::Database& database() const { return db_; }
 
 private:
-    [[nodiscard]] std::unique_ptr<SQLite::Statement> take(const std::string& sql) {
-        auto shelf = kept_.extract(sql);
-        return shelf ? std::move(shelf.mapped()) : std::make_unique<SQLite::Statement>(db_, sql);
+    [[nodiscard]] Shelf::node_type take(std::string sql) {
+        auto kept = kept_.extract(sql);
+        if (kept.empty()) {
+            auto prepared = std::make_unique<SQLite::Statement>(db_, sql);
+            Shelf made;
+            made.emplace(std::move(sql), std::move(prepared));
+            kept = made.extract(made.begin());
+        }
+        return kept;
     }
-    void put_back(std::string sql, std::unique_ptr<SQLite::Statement> statement) {
-        statement->tryReset();  // tells once more of an error that has been told
-        statement->clearBindings();
-        kept_.insert_or_assign(std::move(sql), std::move(statement));
+    void put_back(Shelf::node_type kept) {
+        kept.mapped()->tryReset();  // tells once more of an error that has been told
+        kept.mapped()->clearBindings();
+        kept_.insert(std::move(kept));
     }
 
     SQLite::Database& db_;
-    std::map<std::string, std::unique_ptr<SQLite::Statement>> kept_;
+    Shelf kept_;
 };
 
 /// Binds values one after the other.

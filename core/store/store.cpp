@@ -144,9 +144,9 @@ Result<std::vector<VisitSummary>> Store::visits_of(const Id& house) const {
     });
 }
 
-Result<std::optional<Id>> Store::visit_with_running_stopwatch() const {
+Result<std::optional<Id>> Store::visit_with_running_stopwatch(TimedIn where) const {
     return d_->read([&](Statements& sql) -> Result<std::optional<Id>> {
-        for (const auto& visit : store_detail::open_visits(sql)) {
+        for (const auto& visit : store_detail::open_visits(sql, where)) {
             WF_TRY(const bool runs, store_detail::stopwatch_runs(sql, visit, d_->clock));
             if (runs) {
                 return std::optional{visit};

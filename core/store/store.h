@@ -78,6 +78,11 @@ using CopyProgress = std::function<bool(double share)>;
 
 enum class OpenMode { read_write, read_only };
 
+/// Where a running stopwatch is looked for: in visits whose marks were added, undone or redone lately (the
+/// last 1,000 of each), which takes no time however long the record is, or in all of them, a millisecond for
+/// a thousand visits.
+enum class TimedIn { latest_marks, all_marks };
+
 /// The record file: one SQLite database, one connection, opened exclusively. Every call that returns without
 /// an error has been committed and synced; after an error nothing of that call is seen. If it was the disk
 /// that failed, the call may come to light, whole, when the file is opened the next time: doing the same
@@ -185,7 +190,8 @@ public:
     /// The newest open visit whose marks leave a pump running, or a bank dripping or drying after a stop in
     /// the last 24 h (longer makes no reading), or a pump watched in a proof run within the last hour: where
     /// a killed program reopens.
-    [[nodiscard]] Result<std::optional<Id>> visit_with_running_stopwatch() const;
+    [[nodiscard]] Result<std::optional<Id>> visit_with_running_stopwatch(
+        TimedIn where = TimedIn::all_marks) const;
 
     /// Number of the visit's revision, 1 for the first.
     [[nodiscard]] Result<int> revision_of(const Id& visit) const;

@@ -9,6 +9,10 @@
 namespace wetfront::store_detail {
 namespace {
 
+Error no_such(RecordKind kind, const Id& id) {
+    return bad_input(std::string{enum_name(kind)}, id.text, "there is none with this id in the record file");
+}
+
 /// A record's text as a document, once it is certain that it reads back as the same record.
 template <class Record>
 Result<nlohmann::json> document_of(const Record& record, const std::string& text, Parser<Record> parse) {
@@ -57,15 +61,23 @@ Result<void> put_new(const Pen& pen, RecordKind kind, const Record& record, Pars
 Result<Head> need_head(Statements& sql, RecordKind kind, const Id& id) {
     auto head = head_of(sql, kind, id);
     if (!head) {
-        return bad_input(std::string{enum_name(kind)}, id.text,
-                         "there is none with this id in the record file");
+        return no_such(kind, id);
     }
     return std::move(*head);
 }
 
+/// Asks indices alone, as every press waits for it.
 Result<void> check_open(Statements& sql, const Id& visit) {
-    WF_TRY(const auto head, need_head(sql, RecordKind::visit, visit));
-    if (head.is_signed) {
+    const auto row =
+        sql("SELECT EXISTS (SELECT 1 FROM revision INDEXED BY revision_of_record "
+            "WHERE kind = 'visit' AND record = ?1), "
+            "EXISTS (SELECT 1 FROM revision INDEXED BY signed_visit "
+            "WHERE kind = 'visit' AND signed = 1 AND record = ?1)");
+    Binder{row}(visit);
+    if (!row.next_row() || !flag_at(row, 0)) {
+        return no_such(RecordKind::visit, visit);
+    }
+    if (flag_at(row, 1)) {
         return bad_input("visit", visit.text, "it is signed and frozen: its marks stay as they are");
     }
     return boost::outcome_v2::success();

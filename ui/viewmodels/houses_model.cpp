@@ -10,7 +10,10 @@ double aspect_of(const PadBank& bank) {
 }
 
 HousesModel::HousesModel(const Context& context, QObject* parent)
-    : QAbstractListModel{parent}, context_{context} {}
+    : QAbstractListModel{parent}, context_{context}, turn_{new QTimer{this}} {
+    turn_->setInterval(0);
+    connect(turn_, &QTimer::timeout, this, &HousesModel::work_out_one);
+}
 
 int HousesModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : count();
@@ -29,16 +32,33 @@ Result<void> HousesModel::reload() {
     beginResetModel();
     houses_ = std::move(houses).value();
     details_.clear();
+    wanted_.clear();
     endResetModel();
     emit countChanged();
     return boost::outcome_v2::success();
 }
 
-const HousesModel::Details& HousesModel::details(const HouseSummary& summary) const {
-    const auto at = details_.find(summary.house.text);
-    if (at != details_.end()) {
-        return at->second;
+const HousesModel::Details* HousesModel::details(int row) const {
+    const auto [at, is_new] = details_.try_emplace(row);
+    if (is_new) {
+        wanted_.push_back(row);
+        turn_->start();
     }
+    return at->second ? &*at->second : nullptr;
+}
+
+void HousesModel::work_out_one() {
+    if (wanted_.empty()) {
+        turn_->stop();
+        return;
+    }
+    const int row = wanted_.back();
+    wanted_.pop_back();
+    details_[row] = work_out(houses_[static_cast<std::size_t>(row)]);
+    emit dataChanged(index(row), index(row), {WorstRole, LastFoundRole, BanksRole});
+}
+
+HousesModel::Details HousesModel::work_out(const HouseSummary& summary) const {
     Details made;
     if (const auto house = context_.store.house(summary.house)) {
         for (const auto& bank : house.value().banks) {
@@ -59,7 +79,7 @@ const HousesModel::Details& HousesModel::details(const HouseSummary& summary) co
             }
         }
     }
-    return details_.emplace(summary.house.text, std::move(made)).first->second;
+    return made;
 }
 
 QVariant HousesModel::data(const QModelIndex& index, int role) const {
@@ -81,12 +101,20 @@ QVariant HousesModel::data(const QModelIndex& index, int role) const {
                                          : tr("not visited yet");
         case OpenRole:
             return house.open_visit;
-        case WorstRole:
-            return details(house).worst;
-        case LastFoundRole:
-            return details(house).last_found;
-        case BanksRole:
-            return details(house).banks;
+        case WorstRole: {
+            const auto* known = details(index.row());
+            return known != nullptr ? known->worst : QString{};
+        }
+        case LastFoundRole: {
+            const auto* known = details(index.row());
+            return known != nullptr     ? known->last_found
+                   : house.latest_visit ? tr("Looking at the latest visit …")
+                                        : QString{};
+        }
+        case BanksRole: {
+            const auto* known = details(index.row());
+            return known != nullptr ? known->banks : QVariantList{};
+        }
         default:
             return {};
     }

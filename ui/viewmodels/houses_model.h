@@ -3,7 +3,9 @@
 
 #include <QtQml/qqmlregistration.h>
 #include <QAbstractListModel>
+#include <QTimer>
 #include <map>
+#include <optional>
 #include <vector>
 
 #include "viewmodels/visit_record.h"
@@ -13,8 +15,9 @@ namespace wetfront::ui {
 /// Length over height of a bank, for its picture; 0: not described.
 [[nodiscard]] double aspect_of(const PadBank& bank);
 
-/// The houses list. What a house needs beyond its name (banks, findings) is worked out when its line comes
-/// into view.
+/// The houses list. What a line needs beyond names and dates (banks, findings) takes milliseconds a house, so
+/// nothing waits for it: it is worked out once the line came into view, one line in a turn of the event loop,
+/// the one that was asked for last first, and told by dataChanged().
 class HousesModel : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT
@@ -29,8 +32,8 @@ public:
         VisitsRole,  ///< "3 visits, latest 2026-07-01"
         OpenRole,    ///< the latest visit is not signed
         WorstRole,   ///< severity of the worst finding on the settings found at the latest visit; empty: none
-        LastFoundRole,  ///< that finding, one sentence
-        BanksRole,      ///< {pumpOnLeft, aspect} a bank, for the thumbnail
+        LastFoundRole,  ///< that finding, one sentence; until it is known, that it is looked for
+        BanksRole,      ///< {pumpOnLeft, aspect} a bank, for the thumbnail; empty until known
     };
 
     HousesModel(const Context& context, QObject* parent);
@@ -39,6 +42,8 @@ public:
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
     [[nodiscard]] int count() const { return static_cast<int>(houses_.size()); }
+    /// The list as it was read last.
+    [[nodiscard]] const std::vector<HouseSummary>& houses() const { return houses_; }
 
     /// Reads the list anew.
     [[nodiscard]] Result<void> reload();
@@ -52,11 +57,16 @@ private:
         QString worst;
         QString last_found;
     };
-    [[nodiscard]] const Details& details(const HouseSummary& house) const;
+    /// Of a row; null while it is not worked out, which this asks for.
+    [[nodiscard]] const Details* details(int row) const;
+    [[nodiscard]] Details work_out(const HouseSummary& house) const;
+    void work_out_one();
 
     Context context_;
     std::vector<HouseSummary> houses_;
-    mutable std::map<std::string, Details> details_;
+    mutable std::map<int, std::optional<Details>> details_;  ///< by row
+    mutable std::vector<int> wanted_;                        ///< rows, the next one at the back
+    QTimer* turn_;
 };
 
 }  // namespace wetfront::ui

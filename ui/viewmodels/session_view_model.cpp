@@ -192,9 +192,8 @@ VisitViewModel::Known SessionViewModel::known_before(const VisitFile& file) {
         add_names(latest->visit);
     }
     // Who works here has mostly worked in another house before.
-    const auto houses = context_.store.houses();
     std::size_t read = 0;
-    for (const auto& house : houses ? houses.value() : std::vector<HouseSummary>{}) {
+    for (const auto& house : houses_->houses()) {
         if (read == houses_read_for_names) {
             break;
         }
@@ -482,7 +481,7 @@ void SessionViewModel::follow_pumps() {
 }
 
 void SessionViewModel::look_for_timing_elsewhere() {
-    const auto running = context_.store.visit_with_running_stopwatch();
+    const auto running = context_.store.visit_with_running_stopwatch(TimedIn::latest_marks);
     timed_elsewhere_ = running && running.value() && !(visit_ && visit_->file().visit.id == *running.value());
     if (timed_elsewhere_) {
         minute_.start();
@@ -568,9 +567,12 @@ void SessionViewModel::leaveFoundPresses() {
     emit foundPressesChanged();
 }
 
-bool SessionViewModel::resume_running_visit() {
-    const auto running = context_.store.visit_with_running_stopwatch();
-    if (readOnly() || failed(running) || !running.value()) {
+bool SessionViewModel::resume_running_visit(TimedIn where) {
+    if (readOnly()) {
+        return false;
+    }
+    const auto running = context_.store.visit_with_running_stopwatch(where);
+    if (failed(running) || !running.value()) {
         return false;
     }
     openVisit(qstring(running.value()->text));

@@ -140,7 +140,7 @@ public:
     /// Looks for presses that were written elsewhere.
     void look_for_presses();
     /// If a stopwatch was running when the program ended, opens there. Returns true if it did.
-    bool resume_running_visit();
+    bool resume_running_visit(TimedIn where = TimedIn::all_marks);
     [[nodiscard]] QImage sheet_page(int index) const;
 
 signals:

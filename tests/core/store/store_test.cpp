@@ -421,6 +421,46 @@ TEST_F(StoreTest, of_several_running_visits_the_newest_open_one_is_found) {
     EXPECT_EQ(value_of(store.visit_with_running_stopwatch()), Id{"visit-2"});
 }
 
+/// A visit with a pump started and stopped 500 times, and dry long ago.
+VisitFile long_timed(const std::string& id) {
+    VisitFile file{sample_farm(), sample_house(), sample_visit(id)};
+    for (int run = 0; run < 500; ++run) {
+        for (const auto kind : {MarkKind::pump_start, MarkKind::pump_stop}) {
+            const auto number = static_cast<std::int64_t>(file.visit.marks.size());
+            auto mark = sample_mark(id + "-mark-" + std::to_string(number), kind, number);
+            mark.wall.unix_ms -= 48 * hour_ms;
+            mark.at.boot_id = "boot-before";
+            file.visit.marks.push_back(mark);
+        }
+    }
+    return file;
+}
+
+TEST_F(StoreTest, a_stopwatch_is_found_by_its_latest_marks_whatever_else_was_timed_before) {
+    auto store = open_with_visit();
+    succeed(store.add(long_timed("visit-2")));
+    EXPECT_EQ(value_of(store.visit_with_running_stopwatch(TimedIn::latest_marks)), std::nullopt);
+    succeed(store.add_mark(Id{"visit-1"}, sample_mark("m1", MarkKind::pump_start)));
+    EXPECT_EQ(value_of(store.visit_with_running_stopwatch(TimedIn::latest_marks)), Id{"visit-1"});
+}
+
+TEST_F(StoreTest, a_stopwatch_that_a_thousand_marks_followed_is_found_among_all) {
+    auto store = open_with_visit();
+    succeed(store.add_mark(Id{"visit-1"}, sample_mark("m1", MarkKind::pump_start)));
+    succeed(store.add(long_timed("visit-2")));
+    EXPECT_EQ(value_of(store.visit_with_running_stopwatch(TimedIn::latest_marks)), std::nullopt);
+    EXPECT_EQ(value_of(store.visit_with_running_stopwatch(TimedIn::all_marks)), Id{"visit-1"});
+}
+
+TEST_F(StoreTest, an_old_mark_that_was_undone_and_redone_lately_is_found_among_the_latest) {
+    auto store = open_with_visit();
+    succeed(store.add_mark(Id{"visit-1"}, sample_mark("m1", MarkKind::pump_start)));
+    succeed(store.add(long_timed("visit-2")));
+    succeed(store.set_undone(Id{"m1"}, true));
+    succeed(store.set_undone(Id{"m1"}, false));
+    EXPECT_EQ(value_of(store.visit_with_running_stopwatch(TimedIn::latest_marks)), Id{"visit-1"});
+}
+
 VisitFile sample_file() {
     VisitFile visit_file{sample_farm(), sample_house(), sample_visit()};
     visit_file.visit.marks = {sample_mark("m1", MarkKind::pump_start),

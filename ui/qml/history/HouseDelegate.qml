@@ -61,7 +61,8 @@ TouchTarget {
                 visible: line.lastFound.length > 0
                 spacing: Theme.gap
                 SeverityMark {
-                    severity: line.worst.length > 0 ? line.worst : "note"
+                    visible: line.worst.length > 0
+                    severity: line.worst
                     size: Theme.pictogramSmall
                 }
                 StyledText {

@@ -13,6 +13,7 @@ ListView {
     model: session.houses
     spacing: Theme.gap
     clip: true
+    reuseItems: true
     boundsBehavior: Flickable.StopAtBounds
     Accessible.role: Accessible.List
     Accessible.name: qsTr("Houses")
