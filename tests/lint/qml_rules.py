@@ -78,7 +78,7 @@ def plain_text(tree):
         texts = [item for item in objects(tree.text(name)) if item.type in TEXTS]
         said = len(PLAIN.findall(blank_comments(tree.text(name))))
         unsaid = [item for item in texts if "textFormat" not in item.properties]
-        found += [f"{name}:{item.line}: {item.type} guesses whether its text is markup; use StyledText, or say PlainText"
+        found += [f"{name}:{item.line}: {item.type} guesses whether its text is markup; use PlainWords, or say PlainText"
                   for item in unsaid]
         if not unsaid and said < len(texts):
             found.append(f"{name}: a textFormat other than PlainText")
@@ -221,14 +221,14 @@ RULES = [
     ]),
     Rule("plain_text", "texts are shown as typed, and nothing that a text names is opened", plain_text, {
         **CLEAN,
-        "ui/qml/controls/StyledText.qml": "Text {\n    textFormat: Text.PlainText\n}\n",
-        "ui/qml/wizard/CPage.qml": "Item {\n    StyledText { text: a }\n    T.TextField { text: a }\n    // Text.RichText\n}\n",
+        "ui/qml/controls/PlainWords.qml": "Text {\n    textFormat: Text.PlainText\n}\n",
+        "ui/qml/wizard/CPage.qml": "Item {\n    PlainWords { text: a }\n    T.TextField { text: a }\n    // Text.RichText\n}\n",
         "ui/print/type.cpp": "painter.drawText(at, text);\n",
     }, [
         Planted("a text that guesses", {OTHER: "Item {\n    Text { text: a }\n}\n"}, OTHER + ":2: Text guesses"),
         Planted("a label that guesses", {OTHER: "Item {\n    Label {\n        text: a\n    }\n}\n"}, OTHER + ":2: Label guesses"),
         Planted("a format chosen at run time", {OTHER: "Text { textFormat: a ? b : c }\n"}, OTHER + ": a textFormat"),
-        Planted("markup asked for", {OTHER: "StyledText { textFormat: Text.RichText }\n"}, OTHER + ":1: Text.RichText"),
+        Planted("markup asked for", {OTHER: "PlainWords { textFormat: Text.RichText }\n"}, OTHER + ":1: Text.RichText"),
         Planted("HTML on paper", {"ui/print/a.cpp": "QTextDocument page;\n"}, "ui/print/a.cpp:1: QTextDocument"),
         Planted("a box that guesses", {"app/desktop/a.cpp": "QMessageBox box;\n"}, "app/desktop/a.cpp:1: QMessageBox"),
         Planted("an address opened", {"ui/viewmodels/a.cpp": "QDesktopServices::openUrl(url);\n"}, "ui/viewmodels/a.cpp:1: QDesktopServices"),

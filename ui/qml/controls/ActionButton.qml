@@ -40,7 +40,7 @@ TouchTarget {
             name: button.pictogram
             colour: button.inkColour
         }
-        StyledText {
+        PlainWords {
             visible: button.text.length > 0
             text: button.text
             color: button.inkColour

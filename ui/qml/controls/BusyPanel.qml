@@ -28,7 +28,7 @@ Panel {
         focus: true
         Keys.onEscapePressed: if (panel.cancellable)
             panel.cancelAsked()
-        StyledText {
+        PlainWords {
             text: panel.text
             kind: "title"
             Layout.fillWidth: true

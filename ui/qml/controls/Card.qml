@@ -29,13 +29,13 @@ Rectangle {
         width: card.width - 2 * Theme.space
         visible: card.title.length > 0
         spacing: Theme.space
-        StyledText {
+        PlainWords {
             text: card.title
             kind: "title"
             Accessible.role: Accessible.Heading
             Layout.fillWidth: true
         }
-        StyledText {
+        PlainWords {
             visible: text.length > 0
             text: card.note
             soft: true

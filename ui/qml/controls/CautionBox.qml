@@ -56,18 +56,18 @@ TouchTarget {
         }
         ColumnLayout {
             spacing: Theme.spaceSmall
-            StyledText {
+            PlainWords {
                 text: caution.signalWord
                 color: caution.injury ? Theme.warningInk : Theme.ink
                 font.bold: true
                 Accessible.ignored: true
             }
-            StyledText {
+            PlainWords {
                 text: caution.message
                 Accessible.ignored: true
                 Layout.fillWidth: true
             }
-            StyledText {
+            PlainWords {
                 visible: caution.expanded && text.length > 0
                 text: caution.source.length > 0 ? qsTr("Source: %1").arg(caution.source) : ""
                 kind: "small"

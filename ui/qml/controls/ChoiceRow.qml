@@ -28,7 +28,7 @@ Item {
         }
     }
 
-    StyledText {
+    PlainWords {
         id: caption
         width: parent.width
         visible: text.length > 0
@@ -76,7 +76,7 @@ Item {
                         size: Theme.pictogramSmall
                         colour: option.inkColour
                     }
-                    StyledText {
+                    PlainWords {
                         text: option.text
                         color: option.inkColour
                         font.bold: option.isCurrent

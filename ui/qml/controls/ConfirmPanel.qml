@@ -45,12 +45,12 @@ Panel {
         id: body
         anchors.fill: parent
         spacing: Theme.space
-        StyledText {
+        PlainWords {
             text: panel.title
             kind: "title"
             Layout.fillWidth: true
         }
-        StyledText {
+        PlainWords {
             visible: text.length > 0
             text: panel.detail
             Layout.fillWidth: true

@@ -24,13 +24,13 @@ ColumnLayout {
         colour: Theme.line
         Layout.alignment: Qt.AlignHCenter
     }
-    StyledText {
+    PlainWords {
         text: hint.text
         kind: "title"
         horizontalAlignment: Text.AlignHCenter
         Layout.fillWidth: true
     }
-    StyledText {
+    PlainWords {
         visible: text.length > 0
         text: hint.detail
         soft: true

@@ -18,7 +18,7 @@ RowLayout {
         size: Theme.pictogramSmall
         colour: Theme.warning
     }
-    StyledText {
+    PlainWords {
         text: line.text
         color: Theme.warningInk
         Accessible.role: Accessible.AlertMessage

@@ -33,13 +33,13 @@ TouchTarget {
         ColumnLayout {
             spacing: 0
             Layout.fillWidth: true
-            StyledText {
+            PlainWords {
                 text: field.label
                 color: Theme.ink
                 Accessible.ignored: true
                 Layout.fillWidth: true
             }
-            StyledText {
+            PlainWords {
                 visible: text.length > 0
                 text: field.hint
                 color: Theme.inkSoft
@@ -61,7 +61,7 @@ TouchTarget {
                 anchors.leftMargin: Theme.gap
                 anchors.rightMargin: Theme.gap
                 spacing: Theme.gap
-                StyledText {
+                PlainWords {
                     visible: text.length > 0
                     text: field.note
                     color: Theme.inkSoft
@@ -69,7 +69,7 @@ TouchTarget {
                     Accessible.ignored: true
                     Layout.maximumWidth: parent.width / 2
                 }
-                StyledText {
+                PlainWords {
                     text: field.value.length > 0 ? field.value : field.placeholder
                     color: field.value.length > 0 ? Theme.ink : Theme.inkSoft
                     kind: field.value.length > 0 ? "number" : "body"

@@ -55,7 +55,7 @@ TouchTarget {
                 severity: finding.severity
                 Layout.alignment: Qt.AlignHCenter
             }
-            StyledText {
+            PlainWords {
                 text: finding.severityWord
                 kind: "small"
                 font.bold: true
@@ -67,13 +67,13 @@ TouchTarget {
         }
         ColumnLayout {
             spacing: Theme.spaceSmall
-            StyledText {
+            PlainWords {
                 text: finding.message
                 font.bold: true
                 Accessible.ignored: true
                 Layout.fillWidth: true
             }
-            StyledText {
+            PlainWords {
                 visible: text.length > 0
                 text: finding.consequence
                 Accessible.ignored: true
@@ -88,28 +88,28 @@ TouchTarget {
                     colour: Theme.water
                     Layout.alignment: Qt.AlignTop
                 }
-                StyledText {
+                PlainWords {
                     text: finding.remedy
                     color: Theme.water
                     Accessible.ignored: true
                     Layout.fillWidth: true
                 }
             }
-            StyledText {
+            PlainWords {
                 visible: finding.expanded && finding.causes.length > 0
                 text: qsTr("Likely, in this order:")
                 Layout.fillWidth: true
             }
             Repeater {
                 model: finding.expanded ? finding.causes : []
-                delegate: StyledText {
+                delegate: PlainWords {
                     required property int index
                     required property string modelData
                     text: (index + 1) + ". " + modelData
                     Layout.fillWidth: true
                 }
             }
-            StyledText {
+            PlainWords {
                 visible: finding.expanded && text.length > 0
                 text: finding.source.length > 0 ? qsTr("Source: %1").arg(finding.source) : ""
                 kind: "small"

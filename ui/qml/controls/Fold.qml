@@ -64,13 +64,13 @@ ColumnLayout {
                 colour: Theme.water
                 rotation: fold.open ? 90 : 0
             }
-            StyledText {
+            PlainWords {
                 text: fold.title
                 color: Theme.ink
                 Accessible.ignored: true
                 Layout.fillWidth: true
             }
-            StyledText {
+            PlainWords {
                 visible: text.length > 0
                 text: fold.summary
                 kind: "small"

@@ -46,7 +46,7 @@ Item {
             color: Theme.waterTint
         }
     }
-    StyledText {
+    PlainWords {
         id: label
         anchors.centerIn: parent
         text: button.text

@@ -46,7 +46,7 @@ Item {
         anchors.centerIn: parent
         width: parent.width - 2 * Theme.spaceLarge
         spacing: Theme.spaceSmall
-        StyledText {
+        PlainWords {
             width: parent.width
             kind: "display"
             // The words must fit into two lines; a long language gets smaller letters, never a cut sentence.
@@ -61,7 +61,7 @@ Item {
             verticalAlignment: Text.AlignVCenter
             Accessible.ignored: true
         }
-        StyledText {
+        PlainWords {
             width: parent.width
             visible: text.length > 0
             text: button.detail

@@ -106,12 +106,12 @@ Panel {
                 spacing: Theme.gap
                 Layout.fillWidth: true
                 Layout.alignment: Qt.AlignTop
-                StyledText {
+                PlainWords {
                     text: pad.title
                     kind: "title"
                     Layout.fillWidth: true
                 }
-                StyledText {
+                PlainWords {
                     visible: text.length > 0
                     text: pad.hint
                     soft: true
@@ -141,7 +141,7 @@ Panel {
                                 height: parent.height
                                 color: Theme.waterTint
                             }
-                            StyledText {
+                            PlainWords {
                                 id: number
                                 anchors.fill: parent
                                 text: typing.text
@@ -159,7 +159,7 @@ Panel {
                             color: Theme.ink
                             Layout.fillHeight: true
                         }
-                        StyledText {
+                        PlainWords {
                             visible: text.length > 0
                             text: pad.unit
                             kind: "heading"
@@ -168,7 +168,7 @@ Panel {
                         }
                     }
                 }
-                StyledText {
+                PlainWords {
                     visible: text.length > 0
                     text: pad.rangeText
                     kind: "small"

@@ -51,7 +51,7 @@ Item {
                 name: key.pictogram
                 colour: key.inkColour
             }
-            StyledText {
+            PlainWords {
                 anchors.fill: parent
                 visible: key.pictogram.length === 0
                 text: key.text

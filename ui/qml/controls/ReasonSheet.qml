@@ -27,13 +27,13 @@ Panel {
         visible: words.length > 0
         spacing: 0
         Layout.fillWidth: true
-        StyledText {
+        PlainWords {
             text: part.name
             kind: "small"
             soft: true
             Layout.fillWidth: true
         }
-        StyledText {
+        PlainWords {
             text: part.words
             Layout.fillWidth: true
         }
@@ -46,7 +46,7 @@ Panel {
         anchors.fill: parent
         spacing: Theme.gap
         RowLayout {
-            StyledText {
+            PlainWords {
                 text: sheet.title
                 kind: "heading"
                 Layout.fillWidth: true
@@ -64,7 +64,7 @@ Panel {
             Layout.fillHeight: true
             Layout.preferredHeight: implicitHeight
 
-            StyledText {
+            PlainWords {
                 visible: text.length > 0
                 text: sheet.reason.explanation ?? ""
                 Layout.fillWidth: true
@@ -87,17 +87,17 @@ Panel {
                     }
                     RowLayout {
                         spacing: Theme.space
-                        StyledText {
+                        PlainWords {
                             text: row.modelData.symbol ? Sentence.fill(qsTr("%1 (%2)"), [row.modelData.name, row.modelData.symbol]) : row.modelData.name
                             Layout.fillWidth: true
                         }
-                        StyledText {
+                        PlainWords {
                             text: row.modelData.value
                             font.bold: true
                             horizontalAlignment: Text.AlignRight
                         }
                     }
-                    StyledText {
+                    PlainWords {
                         visible: text.length > 0
                         text: [row.modelData.origin, row.modelData.source].filter(part => part).join(" · ")
                         kind: "small"
@@ -111,7 +111,7 @@ Panel {
                 color: Theme.ink
                 Layout.fillWidth: true
             }
-            StyledText {
+            PlainWords {
                 visible: text.length > 0
                 text: sheet.reason.result ?? ""
                 kind: "number"

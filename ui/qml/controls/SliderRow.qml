@@ -43,7 +43,7 @@ GridLayout {
             height: tick.height / 2 - words.implicitHeight
             color: tick.modelData.advised ? Theme.water : Theme.ink
         }
-        StyledText {
+        PlainWords {
             id: words
             x: Math.max(0, Math.min(tick.at - implicitWidth / 2, tick.width - implicitWidth))
             y: tick.modelData.advised ? 0 : tick.height - implicitHeight
@@ -59,12 +59,12 @@ GridLayout {
         spacing: 0
         Layout.fillWidth: !row.wide
         Layout.preferredWidth: row.wide ? Theme.fieldWidth * 0.7 : -1
-        StyledText {
+        PlainWords {
             text: row.label
             Accessible.ignored: true
             Layout.fillWidth: true
         }
-        StyledText {
+        PlainWords {
             text: row.text
             kind: "number"
             font.bold: true
@@ -76,7 +76,7 @@ GridLayout {
         implicitHeight: slider.implicitHeight + 2 * measure.implicitHeight
         Layout.fillWidth: true
         // The height of a line of small print.
-        StyledText {
+        PlainWords {
             id: measure
             visible: false
             text: "0"

@@ -102,7 +102,7 @@ Flickable {
                 }
                 contentItem: RowLayout {
                     spacing: Theme.gap
-                    StyledText {
+                    PlainWords {
                         text: tab.index + 1
                         color: tab.isCurrent ? Theme.water : Theme.inkSoft
                         font.bold: tab.isCurrent
@@ -111,7 +111,7 @@ Flickable {
                         Accessible.ignored: true
                         Layout.preferredWidth: Theme.pictogram
                     }
-                    StyledText {
+                    PlainWords {
                         text: tab.title
                         color: tab.isCurrent ? Theme.water : Theme.ink
                         font.bold: tab.isCurrent

@@ -48,12 +48,12 @@ GridLayout {
     ColumnLayout {
         spacing: 0
         Layout.fillWidth: true
-        StyledText {
+        PlainWords {
             text: field.label
             Accessible.ignored: true
             Layout.fillWidth: true
         }
-        StyledText {
+        PlainWords {
             visible: text.length > 0
             text: field.hint
             kind: "small"
@@ -90,7 +90,7 @@ GridLayout {
             color: input.enabled ? Theme.well : Theme.disabledGround
             border.width: field.errorText.length > 0 ? Theme.borderStrong : Theme.border
             border.color: field.errorText.length > 0 ? Theme.warning : Theme.line
-            StyledText {
+            PlainWords {
                 anchors.fill: parent
                 anchors.leftMargin: Theme.space
                 verticalAlignment: Text.AlignVCenter

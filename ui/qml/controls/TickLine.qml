@@ -51,12 +51,12 @@ Item {
             }
             ColumnLayout {
                 spacing: 0
-                StyledText {
+                PlainWords {
                     text: line.text
                     Accessible.ignored: true
                     Layout.fillWidth: true
                 }
-                StyledText {
+                PlainWords {
                     visible: text.length > 0
                     text: line.detail
                     kind: "small"

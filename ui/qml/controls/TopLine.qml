@@ -38,7 +38,7 @@ Rectangle {
         }
         ColumnLayout {
             spacing: 0
-            StyledText {
+            PlainWords {
                 text: line.text
                 kind: "title"
                 fontSizeMode: Text.Fit
@@ -47,7 +47,7 @@ Rectangle {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
             }
-            StyledText {
+            PlainWords {
                 visible: text.length > 0
                 text: line.note
                 kind: "small"
@@ -77,7 +77,7 @@ Rectangle {
                     size: Theme.pictogramSmall
                     colour: line.pumpOffUrgent ? Theme.warningInk : Theme.ink
                 }
-                StyledText {
+                PlainWords {
                     text: line.pumpOffText
                     color: line.pumpOffUrgent ? Theme.warningInk : Theme.ink
                     font.bold: true

@@ -40,7 +40,7 @@ ColumnLayout {
             y: Theme.gap
             width: parent.width - 2 * Theme.space
             spacing: Theme.space
-            StyledText {
+            PlainWords {
                 text: line.text
                 Accessible.role: Accessible.AlertMessage
                 Layout.fillWidth: true

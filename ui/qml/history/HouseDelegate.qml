@@ -47,12 +47,12 @@ TouchTarget {
         ColumnLayout {
             spacing: Theme.spaceSmall
             Layout.fillWidth: true
-            StyledText {
+            PlainWords {
                 text: line.house
                 kind: "title"
                 Layout.fillWidth: true
             }
-            StyledText {
+            PlainWords {
                 text: Sentence.fill(qsTr("%1 · %2"), [line.farm, line.visits])
                 soft: true
                 Layout.fillWidth: true
@@ -65,7 +65,7 @@ TouchTarget {
                     severity: line.worst
                     size: Theme.pictogramSmall
                 }
-                StyledText {
+                PlainWords {
                     text: line.lastFound
                     maximumLineCount: 2
                     elide: Text.ElideRight
@@ -73,7 +73,7 @@ TouchTarget {
                 }
             }
         }
-        StyledText {
+        PlainWords {
             visible: line.open
             text: qsTr("visit open")
             color: Theme.warningInk

@@ -16,12 +16,12 @@ ScrollColumn {
     ConfirmPanel {
         id: confirm
     }
-    StyledText {
+    PlainWords {
         text: page.session.houseName
         kind: "heading"
         Layout.fillWidth: true
     }
-    StyledText {
+    PlainWords {
         text: page.session.houseFarm
         soft: true
         Layout.fillWidth: true
@@ -64,12 +64,12 @@ ScrollColumn {
                         pumpOnLeft: bank.modelData.pumpOnLeft
                         aspect: bank.modelData.aspect
                     }
-                    StyledText {
+                    PlainWords {
                         text: bank.modelData.name
                         font.bold: true
                         Layout.maximumWidth: Theme.thumbnailWidth
                     }
-                    StyledText {
+                    PlainWords {
                         text: bank.modelData.text
                         kind: "small"
                         soft: true
@@ -82,7 +82,7 @@ ScrollColumn {
     Card {
         title: qsTr("Visits")
         Layout.fillWidth: true
-        StyledText {
+        PlainWords {
             visible: page.session.houseVisits.length === 0
             text: qsTr("Not visited yet.")
             Layout.fillWidth: true
@@ -113,11 +113,11 @@ ScrollColumn {
                             name: visitRow.modelData.isSigned ? "sheet" : "pencil"
                             colour: Theme.water
                         }
-                        StyledText {
+                        PlainWords {
                             text: visitRow.modelData.title
                             font.bold: true
                         }
-                        StyledText {
+                        PlainWords {
                             text: visitRow.modelData.detail
                             soft: true
                             Layout.fillWidth: true

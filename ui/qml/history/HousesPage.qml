@@ -19,7 +19,7 @@ Item {
 
         RowLayout {
             spacing: Theme.space
-            StyledText {
+            PlainWords {
                 text: qsTr("Houses")
                 kind: "heading"
                 Layout.fillWidth: true
@@ -46,7 +46,7 @@ Item {
             text: page.session.copies.problem
             Layout.fillWidth: true
         }
-        StyledText {
+        PlainWords {
             visible: text.length > 0
             text: page.session.copies.notice
             Accessible.role: Accessible.AlertMessage

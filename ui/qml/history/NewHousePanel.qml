@@ -34,7 +34,7 @@ Item {
             id: body
             anchors.fill: parent
             margin: 0
-            StyledText {
+            PlainWords {
                 text: panel.title
                 kind: "heading"
                 Layout.fillWidth: true

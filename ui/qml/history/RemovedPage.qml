@@ -13,12 +13,12 @@ ScrollColumn {
     required property SessionViewModel session
     readonly property RemovedViewModel removed: session.removed
 
-    StyledText {
+    PlainWords {
         text: qsTr("Removed")
         kind: "heading"
         Layout.fillWidth: true
     }
-    StyledText {
+    PlainWords {
         text: qsTr("Nothing of it is deleted. A house brings its visits back, but for those that were removed by themselves.")
         soft: true
         Layout.fillWidth: true
@@ -27,7 +27,7 @@ ScrollColumn {
         removed: page.removed
         Layout.fillWidth: true
     }
-    StyledText {
+    PlainWords {
         visible: page.removed.records.length === 0
         text: qsTr("Nothing is removed now.")
         Layout.fillWidth: true
@@ -51,12 +51,12 @@ ScrollColumn {
                 spacing: Theme.space
                 ColumnLayout {
                     spacing: Theme.spaceSmall
-                    StyledText {
+                    PlainWords {
                         text: line.modelData.title
                         font.bold: true
                         Layout.fillWidth: true
                     }
-                    StyledText {
+                    PlainWords {
                         text: line.modelData.detail
                         kind: "small"
                         soft: true

@@ -18,17 +18,17 @@ Item {
     ScrollColumn {
         anchors.fill: parent
 
-        StyledText {
+        PlainWords {
             text: qsTr("Copies of the records")
             kind: "heading"
             Layout.fillWidth: true
         }
-        StyledText {
+        PlainWords {
             text: page.session.demo ? qsTr("Of the demo, no copies are made by themselves.") : qsTr("At the start of each day a copy goes into %1. It does not help when the tablet is lost or broken: a copy on a stick does.").arg(page.copies.folder)
             soft: true
             Layout.fillWidth: true
         }
-        StyledText {
+        PlainWords {
             text: page.copies.last
             font.bold: true
             Layout.fillWidth: true
@@ -40,7 +40,7 @@ Item {
         Card {
             title: qsTr("On a stick or card")
             Layout.fillWidth: true
-            StyledText {
+            PlainWords {
                 visible: page.copies.media.length === 0
                 text: qsTr("None is plugged in.")
                 Layout.fillWidth: true
@@ -63,7 +63,7 @@ Item {
                     onClicked: page.copies.look()
                 }
             }
-            StyledText {
+            PlainWords {
                 visible: text.length > 0
                 text: page.copies.outcome
                 font.bold: true
@@ -92,12 +92,12 @@ Item {
                     }
                     contentItem: RowLayout {
                         spacing: Theme.space
-                        StyledText {
+                        PlainWords {
                             text: line.modelData.title
                             font.bold: true
                             Accessible.ignored: true
                         }
-                        StyledText {
+                        PlainWords {
                             text: line.modelData.place
                             soft: true
                             Layout.fillWidth: true

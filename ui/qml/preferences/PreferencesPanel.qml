@@ -25,7 +25,7 @@ Item {
             id: body
             anchors.fill: parent
             spacing: Theme.space
-            StyledText {
+            PlainWords {
                 text: panel.title
                 kind: "heading"
                 Layout.fillWidth: true

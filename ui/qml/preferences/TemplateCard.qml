@@ -16,11 +16,11 @@ Card {
     title: modelData.name
     note: mark
 
-    StyledText {
+    PlainWords {
         text: card.modelData.detail
         Layout.fillWidth: true
     }
-    StyledText {
+    PlainWords {
         visible: text.length > 0
         text: card.modelData.note
         kind: "small"

@@ -37,7 +37,7 @@ Item {
             id: body
             anchors.fill: parent
             margin: 0
-            StyledText {
+            PlainWords {
                 text: panel.title
                 kind: "heading"
                 Layout.fillWidth: true
@@ -47,16 +47,16 @@ Item {
                 delegate: ColumnLayout {
                     spacing: Theme.space
                     Layout.fillWidth: true
-                    StyledText {
+                    PlainWords {
                         text: asked.offered["name"] ?? ""
                         kind: "title"
                         Layout.fillWidth: true
                     }
-                    StyledText {
+                    PlainWords {
                         text: [asked.offered["detail"], asked.offered["note"]].filter(part => part).join("\n")
                         Layout.fillWidth: true
                     }
-                    StyledText {
+                    PlainWords {
                         text: asked.offered["lines"]?.join(", ") ?? ""
                         Layout.fillWidth: true
                     }
@@ -71,7 +71,7 @@ Item {
                 delegate: ColumnLayout {
                     spacing: Theme.space
                     Layout.fillWidth: true
-                    StyledText {
+                    PlainWords {
                         text: asked.templates.files.length > 0 ? qsTr("Found in %1 and on what is plugged in:").arg(asked.templates.documents) : qsTr("No file is in %1, and none on a stick.").arg(asked.templates.documents)
                         Layout.fillWidth: true
                     }

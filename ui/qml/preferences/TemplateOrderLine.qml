@@ -23,7 +23,7 @@ RowLayout {
         button.forceActiveFocus(Qt.TabFocusReason);
     }
 
-    StyledText {
+    PlainWords {
         text: Sentence.fill(qsTr("%1. %2"), [line.index + 1, line.label])
         Layout.fillWidth: true
     }

@@ -147,7 +147,7 @@ Item {
                     }
                 }
             }
-            StyledText {
+            PlainWords {
                 visible: text.length > 0
                 text: page.outcome
                 font.bold: true

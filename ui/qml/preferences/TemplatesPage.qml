@@ -19,12 +19,12 @@ Item {
     ScrollColumn {
         anchors.fill: parent
 
-        StyledText {
+        PlainWords {
             text: qsTr("Setting templates")
             kind: "heading"
             Layout.fillWidth: true
         }
-        StyledText {
+        PlainWords {
             text: qsTr("Describe a controller once: which settings it has, what it calls them, and which steps it can hold. Advice then comes in its words and steps.")
             soft: true
             Layout.fillWidth: true
@@ -34,7 +34,7 @@ Item {
             removed: page.session.removed
             Layout.fillWidth: true
         }
-        StyledText {
+        PlainWords {
             visible: page.templates.own.length === 0
             text: qsTr("None of your own yet. Make one from a plain one below, or add one from a file.")
             Layout.fillWidth: true
@@ -71,7 +71,7 @@ Item {
                 templates: page.templates
             })
         }
-        StyledText {
+        PlainWords {
             text: qsTr("Plain ones, to start from")
             kind: "title"
             Layout.fillWidth: true

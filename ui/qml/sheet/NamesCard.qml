@@ -31,7 +31,7 @@ Card {
             required property int index
             required property string modelData
             spacing: Theme.gap
-            StyledText {
+            PlainWords {
                 text: line.modelData
                 Layout.fillWidth: true
             }

@@ -92,14 +92,14 @@ ScrollColumn {
         Layout.fillWidth: true
         Repeater {
             model: step.visit.frozen ? [] : step.sheet.notReady
-            delegate: StyledText {
+            delegate: PlainWords {
                 required property string modelData
                 text: modelData
                 color: Theme.warningInk
                 Layout.fillWidth: true
             }
         }
-        StyledText {
+        PlainWords {
             visible: !step.visit.frozen
             text: step.sheet.persons.length > 0 ? qsTr("Signing freezes the visit; a correction is a new sheet that names this one.") : qsTr("Name the person who signs first.")
             Layout.fillWidth: true
@@ -134,7 +134,7 @@ ScrollColumn {
             onClicked: step.outcome = step.sheet.print()
         }
     }
-    StyledText {
+    PlainWords {
         visible: text.length > 0
         text: step.outcome
         font.bold: true

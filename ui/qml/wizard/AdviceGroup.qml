@@ -15,7 +15,7 @@ Card {
     signal reasonAsked(string setting)
 
     // Of three columns from the right edge: the same places in the heading and in every row.
-    component Cell: StyledText {
+    component Cell: PlainWords {
         property int place: 0
         x: parent ? parent.width - (3 - place) * (group.column + Theme.gap) + Theme.gap : 0
         width: group.column
@@ -72,26 +72,26 @@ Card {
                 implicitHeight: Math.max(children[0].implicitHeight, children[1].implicitHeight, children[2].implicitHeight, children[3].implicitHeight)
                 Column {
                     width: parent.width - 3 * (group.column + Theme.gap)
-                    StyledText {
+                    PlainWords {
                         width: parent.width
                         text: line.modelData.label
                         color: Theme.ink
                     }
-                    StyledText {
+                    PlainWords {
                         visible: text.length > 0
                         width: parent.width
                         text: line.modelData.trade
                         kind: "small"
                         color: Theme.inkSoft
                     }
-                    StyledText {
+                    PlainWords {
                         visible: text.length > 0
                         width: parent.width
                         text: line.modelData.brief
                         kind: "small"
                         color: Theme.inkSoft
                     }
-                    StyledText {
+                    PlainWords {
                         visible: text.length > 0
                         width: parent.width
                         text: line.meaning

@@ -40,14 +40,14 @@ ScrollColumn {
     Card {
         title: qsTr("Advice")
         Layout.fillWidth: true
-        StyledText {
+        PlainWords {
             text: step.advice.verdict
             font.bold: true
             Layout.fillWidth: true
         }
         Repeater {
             model: step.advice.missing
-            delegate: StyledText {
+            delegate: PlainWords {
                 required property string modelData
                 text: modelData
                 color: Theme.warningInk
@@ -56,7 +56,7 @@ ScrollColumn {
         }
         Repeater {
             model: step.advice.banks
-            delegate: StyledText {
+            delegate: PlainWords {
                 required property var modelData
                 text: Sentence.fill(qsTr("%1: %2"), [modelData.name, modelData.text])
                 Layout.fillWidth: true
@@ -64,7 +64,7 @@ ScrollColumn {
         }
         Repeater {
             model: step.advice.notes
-            delegate: StyledText {
+            delegate: PlainWords {
                 required property string modelData
                 text: modelData
                 Layout.fillWidth: true
@@ -91,11 +91,11 @@ ScrollColumn {
             whatIf: step.advice.whatIf
             Layout.fillWidth: true
         }
-        StyledText {
+        PlainWords {
             text: step.advice.truth
             Layout.fillWidth: true
         }
-        StyledText {
+        PlainWords {
             text: step.advice.truthSource
             kind: "small"
             soft: true
@@ -128,7 +128,7 @@ ScrollColumn {
         Layout.fillWidth: true
         Repeater {
             model: step.advice.assumed
-            delegate: StyledText {
+            delegate: PlainWords {
                 required property string modelData
                 text: modelData
                 kind: "small"

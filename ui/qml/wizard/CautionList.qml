@@ -25,7 +25,7 @@ ColumnLayout {
             Layout.fillWidth: true
         }
     }
-    StyledText {
+    PlainWords {
         text: list.visit.codesComeFirst
         kind: "small"
         soft: true

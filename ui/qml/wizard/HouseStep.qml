@@ -19,7 +19,7 @@ ScrollColumn {
         readOnly: step.visit.frozen
         Layout.fillWidth: true
     }
-    StyledText {
+    PlainWords {
         text: qsTr("Pad banks, seen from outside")
         kind: "title"
         Layout.fillWidth: true
@@ -34,7 +34,7 @@ ScrollColumn {
         readOnly: step.visit.frozen
         Layout.fillWidth: true
     }
-    StyledText {
+    PlainWords {
         text: qsTr("Pumps")
         kind: "title"
         Layout.fillWidth: true
@@ -48,7 +48,7 @@ ScrollColumn {
         readOnly: step.visit.frozen
         Layout.fillWidth: true
     }
-    StyledText {
+    PlainWords {
         text: qsTr("Timers")
         kind: "title"
         Layout.fillWidth: true

@@ -33,7 +33,7 @@ Fold {
                     required property var modelData
                     spacing: Theme.space
                     Layout.fillWidth: true
-                    StyledText {
+                    PlainWords {
                         text: group.modelData.title
                         kind: "title"
                         Layout.fillWidth: true

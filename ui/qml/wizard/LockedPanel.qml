@@ -49,7 +49,7 @@ T.Popup {
             RowLayout {
                 spacing: Theme.space
                 Layout.fillWidth: true
-                StyledText {
+                PlainWords {
                     text: panel.instruction
                     kind: "title"
                     Layout.fillWidth: true
@@ -67,7 +67,7 @@ T.Popup {
                     onHeld: panel.close()
                 }
             }
-            StyledText {
+            PlainWords {
                 visible: text.length > 0
                 text: panel.pumpOffText
                 color: panel.pumpOffUrgent ? Theme.warningInk : Theme.ink
@@ -75,7 +75,7 @@ T.Popup {
                 horizontalAlignment: Text.AlignHCenter
                 Layout.fillWidth: true
             }
-            StyledText {
+            PlainWords {
                 visible: text.length > 0
                 text: panel.problem
                 color: Theme.warningInk

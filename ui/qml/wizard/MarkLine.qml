@@ -5,7 +5,7 @@ import QtQuick.Layouts
 import Wetfront.Controls
 
 // One press of the journal. What was taken back or is not used is struck out, and says why.
-StyledText {
+PlainWords {
     required property var modelData  // {text, time, undone, doubt}
     readonly property string why: modelData.undone ? qsTr("undone") : modelData.doubt
 

@@ -61,7 +61,7 @@ ColumnLayout {
                         Layout.fillWidth: true
                     }
                 }
-                StyledText {
+                PlainWords {
                     visible: part.news.length > 0
                     text: part.news
                     color: Theme.warningInk

@@ -40,7 +40,7 @@ Rectangle {
             visible: banner.problem.length > 0
             spacing: Theme.gap
             Layout.fillWidth: true
-            StyledText {
+            PlainWords {
                 text: banner.problem
                 color: Theme.warningInk
                 font.bold: true
@@ -78,7 +78,7 @@ Rectangle {
                 }
             }
         }
-        StyledText {
+        PlainWords {
             visible: text.length > 0
             text: banner.written
             Layout.fillWidth: true
@@ -87,7 +87,7 @@ Rectangle {
             visible: banner.session.foundPresses.length > 0
             spacing: Theme.gap
             Layout.fillWidth: true
-            StyledText {
+            PlainWords {
                 text: banner.session.foundPresses
                 color: Theme.warningInk
                 font.bold: true

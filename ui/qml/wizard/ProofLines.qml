@@ -39,7 +39,7 @@ Card {
                     cells: 1.5
                 }
             ]
-            delegate: StyledText {
+            delegate: PlainWords {
                 required property var modelData
                 text: modelData.text
                 kind: "small"
@@ -66,12 +66,12 @@ Card {
                 ColumnLayout {
                     spacing: 0
                     Layout.preferredWidth: card.cell * 3
-                    StyledText {
+                    PlainWords {
                         text: line.modelData.what
                         Accessible.ignored: true
                         Layout.fillWidth: true
                     }
-                    StyledText {
+                    PlainWords {
                         visible: text.length > 0
                         text: line.modelData.allowed
                         kind: "small"
@@ -80,12 +80,12 @@ Card {
                         Layout.fillWidth: true
                     }
                 }
-                StyledText {
+                PlainWords {
                     text: line.modelData.set
                     Accessible.ignored: true
                     Layout.preferredWidth: card.cell * 2
                 }
-                StyledText {
+                PlainWords {
                     text: line.modelData.seen
                     font.bold: true
                     Accessible.ignored: true
@@ -97,7 +97,7 @@ Card {
                     VerdictMark {
                         verdict: line.modelData.verdict
                     }
-                    StyledText {
+                    PlainWords {
                         text: line.modelData.word
                         color: line.modelData.verdict === "fail" ? Theme.warningInk : Theme.ink
                         font.bold: line.modelData.verdict !== "open"
@@ -108,7 +108,7 @@ Card {
             }
         }
     }
-    StyledText {
+    PlainWords {
         text: card.rule
         kind: "small"
         soft: true

@@ -113,7 +113,7 @@ MarkKeys {
                             size: Theme.pictogram * 1.5
                             Layout.alignment: Qt.AlignTop
                         }
-                        StyledText {
+                        PlainWords {
                             // Why it failed, and what to look at, stands below with the causes.
                             text: step.proof.verdict === "fail" ? step.proof.verdictWord : step.proof.verdictText
                             color: step.proof.verdict === "fail" ? Theme.warningInk : Theme.ink

@@ -23,16 +23,16 @@ ScrollColumn {
             Layout.fillWidth: true
             RowLayout {
                 spacing: Theme.gap
-                StyledText {
+                PlainWords {
                     text: Sentence.fill(qsTr("%1: %2"), [result.modelData.bank, result.modelData.what])
                     Layout.fillWidth: true
                 }
-                StyledText {
+                PlainWords {
                     text: Sentence.fill(qsTr("%1 %2"), [result.modelData.mean, result.modelData.uncertainty])
                     font.bold: true
                 }
             }
-            StyledText {
+            PlainWords {
                 text: result.modelData.spread
                 kind: "small"
                 soft: true
@@ -40,7 +40,7 @@ ScrollColumn {
             }
         }
     }
-    StyledText {
+    PlainWords {
         visible: card.stopwatch.readings.length > 0
         text: qsTr("Readings")
         kind: "small"
@@ -56,12 +56,12 @@ ScrollColumn {
             ColumnLayout {
                 spacing: 0
                 Layout.fillWidth: true
-                StyledText {
+                PlainWords {
                     text: Sentence.fill(qsTr("%1: %2, %3"), [reading.modelData.bank, reading.modelData.what, reading.modelData.value])
                     font.strikeout: !reading.modelData.used
                     Layout.fillWidth: true
                 }
-                StyledText {
+                PlainWords {
                     visible: text.length > 0
                     text: reading.modelData.why
                     kind: "small"
@@ -76,7 +76,7 @@ ScrollColumn {
             }
         }
     }
-    StyledText {
+    PlainWords {
         visible: card.stopwatch.lastMarks.length > 0
         text: qsTr("Marks, newest first")
         kind: "small"

@@ -26,7 +26,7 @@ ColumnLayout {
                 color: Theme.water
                 Layout.fillHeight: true
             }
-            StyledText {
+            PlainWords {
                 text: line.modelData
                 Layout.fillWidth: true
             }

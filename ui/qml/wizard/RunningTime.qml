@@ -16,7 +16,7 @@ ColumnLayout {
     visible: text.length > 0 || label.length > 0 || awakeProblem.length > 0
     spacing: Theme.gap
 
-    StyledText {
+    PlainWords {
         visible: text.length > 0
         text: time.text
         kind: "running"
@@ -29,14 +29,14 @@ ColumnLayout {
         Accessible.role: Accessible.StaticText
         Accessible.name: qsTr("elapsed %1").arg(text)
     }
-    StyledText {
+    PlainWords {
         visible: text.length > 0
         text: time.label
         soft: true
         horizontalAlignment: Text.AlignHCenter
         Layout.fillWidth: true
     }
-    StyledText {
+    PlainWords {
         visible: text.length > 0
         text: time.awakeProblem
         kind: "small"

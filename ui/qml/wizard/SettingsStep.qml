@@ -71,7 +71,7 @@ ScrollColumn {
                 });
         }
     }
-    StyledText {
+    PlainWords {
         visible: step.taken
         text: qsTr("Taken over. Enter it in the controller, then check each line against it.")
         font.bold: true
@@ -127,12 +127,12 @@ ScrollColumn {
                 required property var modelData
                 spacing: 0
                 Layout.fillWidth: true
-                StyledText {
+                PlainWords {
                     text: Sentence.fill(qsTr("≠ %1: %2"), [difference.modelData.label, difference.modelData.text])
                     color: Theme.warningInk
                     Layout.fillWidth: true
                 }
-                StyledText {
+                PlainWords {
                     text: difference.modelData.meaning
                     kind: "small"
                     Layout.fillWidth: true

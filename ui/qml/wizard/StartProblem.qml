@@ -21,16 +21,16 @@ Window {
     ScrollColumn {
         anchors.fill: parent
 
-        StyledText {
+        PlainWords {
             text: window.title
             kind: "heading"
             Layout.fillWidth: true
         }
-        StyledText {
+        PlainWords {
             text: window.start.problem
             Layout.fillWidth: true
         }
-        StyledText {
+        PlainWords {
             visible: text.length > 0
             text: window.start.notice
             Layout.fillWidth: true
@@ -39,7 +39,7 @@ Window {
             text: window.start.earlier
             Layout.fillWidth: true
         }
-        StyledText {
+        PlainWords {
             visible: window.start.notice.length === 0
             text: qsTr("Wetfront has written nothing: the file is as it was found.")
             soft: true
@@ -63,7 +63,7 @@ Window {
             visible: window.start.canLook
             title: qsTr("Look at the records")
             Layout.fillWidth: true
-            StyledText {
+            PlainWords {
                 text: qsTr("The file can be read. Houses, visits and sheets are shown; nothing can be timed or entered.")
                 Layout.fillWidth: true
             }
@@ -76,11 +76,11 @@ Window {
             visible: window.start.copyDay.length > 0
             title: qsTr("The newest copy that is whole")
             Layout.fillWidth: true
-            StyledText {
+            PlainWords {
                 text: window.start.copyHolds
                 Layout.fillWidth: true
             }
-            StyledText {
+            PlainWords {
                 text: qsTr("The file that cannot be opened is kept beside the records, as it is.")
                 Layout.fillWidth: true
             }

@@ -75,7 +75,7 @@ ColumnLayout {
         Accessible.role: Accessible.Graphic
         Accessible.name: qsTr("the bank, with the water where it should be")
     }
-    StyledText {
+    PlainWords {
         visible: !panel.asks && panel.stopwatch.running && panel.stopwatch.headerFront < 0
         text: qsTr("No earlier visit, and no flow and header bore to work it out from: only the time is shown.")
         kind: "small"

@@ -15,17 +15,17 @@ ColumnLayout {
 
     RowLayout {
         spacing: Theme.space
-        StyledText {
+        PlainWords {
             text: line.modelData.label
             Layout.fillWidth: true
         }
-        StyledText {
+        PlainWords {
             visible: text.length > 0
             text: line.modelData.number
             font.bold: true
             horizontalAlignment: Text.AlignRight
         }
-        StyledText {
+        PlainWords {
             visible: !line.modelData.held
             text: qsTr("cannot be held")
             color: Theme.warningInk
@@ -33,7 +33,7 @@ ColumnLayout {
     }
     Repeater {
         model: line.modelData.remarks
-        delegate: StyledText {
+        delegate: PlainWords {
             required property string modelData
             text: modelData
             kind: "small"

@@ -84,7 +84,7 @@ Fold {
                     Layout.fillWidth: true
                 }
             }
-            StyledText {
+            PlainWords {
                 visible: opened.whatIf.findings.length === 0
                 text: qsTr("Nothing is found against these settings.")
                 Layout.fillWidth: true

@@ -43,7 +43,7 @@ ScrollColumn {
             pictogram: "redo"
             enabled: false
         }
-        StyledText {
+        PlainWords {
             text: "1:23.4"
             kind: "running"
             wrapMode: Text.NoWrap

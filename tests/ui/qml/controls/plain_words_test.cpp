@@ -16,13 +16,13 @@ Item {
     property real textWidth: line.contentWidth
     property font textFont: line.font
     property string spoken: line.Accessible.name
-    StyledText { id: line; text: parent.name; width: parent.width }
+    PlainWords { id: line; text: parent.name; width: parent.width }
 }
 )";
 
 // A tag that is taken for one is not drawn, an entity is drawn as one letter: either makes the line shorter.
-class StyledTextTest : public testing::TestWithParam<const char*> {};
-TEST_P(StyledTextTest, shows_a_name_that_looks_like_markup_letter_by_letter) {
+class PlainWordsTest : public testing::TestWithParam<const char*> {};
+TEST_P(PlainWordsTest, shows_a_name_that_looks_like_markup_letter_by_letter) {
     QmlWindow window{QString::fromUtf8(text_page), QSize(900, 100)};
     const QString name = QString::fromUtf8(GetParam());
     window.set("name", name);
@@ -30,7 +30,7 @@ TEST_P(StyledTextTest, shows_a_name_that_looks_like_markup_letter_by_letter) {
     EXPECT_NEAR(window.get("textWidth").toDouble(), metrics.horizontalAdvance(name), 2.0);
     EXPECT_EQ(window.get("spoken").toString(), name);
 }
-INSTANTIATE_TEST_SUITE_P(Names, StyledTextTest,
+INSTANTIATE_TEST_SUITE_P(Names, PlainWordsTest,
                          testing::Values("<b>House 1</b>", "<img src=\"file:///etc/hostname\">",
                                          "<a href=\"https://example.org\">House 1</a>",
                                          "Tom &amp; <i>Ann</i>"));
