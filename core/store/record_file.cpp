@@ -112,8 +112,11 @@ Result<void> look_for_loss(SQLite::Database& db, const std::filesystem::path& fi
     const std::filesystem::path wal = file.string() + "-wal";
     std::error_code none;
     const auto size = std::filesystem::file_size(wal, none);
+    if (none || size == 0) {
+        return boost::outcome_v2::success();
+    }
     const auto page = static_cast<std::size_t>(db.execAndGet("PRAGMA page_size").getInt());
-    if (none || size == 0 || !look_at_write_ahead(wal, page).broken) {
+    if (!look_at_write_ahead(wal, page).broken) {
         return boost::outcome_v2::success();
     }
     // Before anything is written, which would go over the frames that are not read.
