@@ -43,7 +43,8 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
       houses_{new HousesModel{context, this}},
       templates_{new TemplatesViewModel{context, template_folders_of_mine(), this}},
       copies_{new CopiesViewModel{context, std::move(media), this}},
-      removed_{new RemovedViewModel{context, this}} {
+      removed_{new RemovedViewModel{context, this}},
+      history_{new HistoryViewModel{context, this}} {
     if (preferences_.read(QStringLiteral("units")) == QStringLiteral("si")) {
         context_.formatter.set_units(UnitSystem::si);
     }
@@ -169,6 +170,7 @@ void SessionViewModel::openHouse(const QString& id) {
         house_ = std::move(house).value();
         removed_->forget();
         copies_->tell({}, {});
+        failed(history_->show(house_));
         emit placeChanged();
     }
 }
@@ -513,6 +515,7 @@ void SessionViewModel::go_back() {
         off_elsewhere_.insert(off_elsewhere_.end(), off.begin(), off.end());
         look_for_timing_elsewhere();
         follow_pumps();
+        failed(history_->show(house_));
         take_down(std::move(closing));
         return;
     }

@@ -9,6 +9,7 @@
 
 #include "viewmodels/awake.h"
 #include "viewmodels/copies_view_model.h"
+#include "viewmodels/history_view_model.h"
 #include "viewmodels/houses_model.h"
 #include "viewmodels/press_files.h"
 #include "viewmodels/pump_off.h"
@@ -35,6 +36,7 @@ class SessionViewModel : public QObject {
                                                               ///< "template", "copies" or "removed"
     Q_PROPERTY(wetfront::ui::CopiesViewModel* copies READ copies CONSTANT)
     Q_PROPERTY(wetfront::ui::RemovedViewModel* removed READ removed CONSTANT)
+    Q_PROPERTY(wetfront::ui::HistoryViewModel* history READ history CONSTANT)  ///< of the house
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)  ///< the record file is only looked at
     Q_PROPERTY(wetfront::ui::HousesModel* houses READ houses CONSTANT)
     Q_PROPERTY(
@@ -77,6 +79,7 @@ public:
     [[nodiscard]] HousesModel* houses() const { return houses_; }
     [[nodiscard]] CopiesViewModel* copies() const { return copies_; }
     [[nodiscard]] RemovedViewModel* removed() const { return removed_; }
+    [[nodiscard]] HistoryViewModel* history() const { return history_; }
     [[nodiscard]] bool readOnly() const { return context_.store.mode() == OpenMode::read_only; }
     [[nodiscard]] QVariantList farms() const;
     [[nodiscard]] QString houseId() const { return QString::fromStdString(house_.id.text); }
@@ -190,6 +193,7 @@ private:
     bool at_copies_ = false;
     RemovedViewModel* removed_;
     bool at_removed_ = false;
+    HistoryViewModel* history_;
     QString theme_ = QStringLiteral("sun");
     QString problem_;
     bool closing_ = false;

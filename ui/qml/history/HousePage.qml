@@ -80,6 +80,21 @@ ScrollColumn {
         }
     }
     Card {
+        visible: page.session.history.banks.length > 0
+        title: qsTr("Over the years")
+        Layout.fillWidth: true
+        Repeater {
+            model: page.session.history.banks
+            delegate: BankHistory {
+                required property var modelData
+                name: modelData.name
+                cause: modelData.cause
+                series: modelData.series
+                Layout.fillWidth: true
+            }
+        }
+    }
+    Card {
         title: qsTr("Visits")
         Layout.fillWidth: true
         PlainWords {
