@@ -15,7 +15,7 @@ ColumnLayout {
 
     spacing: Theme.spaceSmall
 
-    StyledText {
+    PlainWords {
         text: bank.name
         font.bold: true
         Layout.fillWidth: true
@@ -27,11 +27,11 @@ ColumnLayout {
             required property var modelData
             spacing: 0
             Layout.fillWidth: true
-            StyledText {
+            PlainWords {
                 text: line.modelData.words
                 Layout.fillWidth: true
             }
-            StyledText {
+            PlainWords {
                 text: line.modelData.values
                 kind: "small"
                 soft: true
@@ -39,7 +39,7 @@ ColumnLayout {
             }
         }
     }
-    StyledText {
+    PlainWords {
         visible: text.length > 0
         text: bank.cause
         color: Theme.warningInk
