@@ -15,6 +15,7 @@ CORE = {
     "timing": ["units"],
     "records": ["units", "timing"],
     "cycle": ["records", "air", "pad", "water"],
+    "trend": ["cycle"],
     "rules": ["records", "cycle", "water", "pad", "air"],
     "day": ["cycle"],
     "sheet": ["records", "rules", "cycle", "day"],

@@ -35,8 +35,9 @@ bool is_missing(const std::vector<Mark>& stored, const Mark& mark) {
 // A name that is free, or whose file holds nothing that is not in the visit.
 QString path_for(const Visit& visit, const QString& folder) {
     for (int number = 1;; ++number) {
-        const QString path = QDir{folder}.filePath(
-            QStringLiteral("presses-%1-%2.json").arg(QString::fromStdString(visit.id.text)).arg(number));
+        const QString path =
+            QDir{folder}.filePath(QStringLiteral("presses-%1-%2.json")
+                                      .arg(QString::fromStdString(visit.id.text), QString::number(number)));
         if (!is_taken(path)) {
             return path;
         }
