@@ -80,21 +80,6 @@ ScrollColumn {
         }
     }
     Card {
-        visible: page.session.history.banks.length > 0
-        title: qsTr("Over the years")
-        Layout.fillWidth: true
-        Repeater {
-            model: page.session.history.banks
-            delegate: BankHistory {
-                required property var modelData
-                name: modelData.name
-                cause: modelData.cause
-                series: modelData.series
-                Layout.fillWidth: true
-            }
-        }
-    }
-    Card {
         title: qsTr("Visits")
         Layout.fillWidth: true
         PlainWords {
@@ -149,6 +134,21 @@ ScrollColumn {
                     Accessible.name: qsTr("Remove the visit of %1").arg(visitRow.modelData.title)
                     onClicked: removal.askToRemove(confirm, "visit", visitRow.modelData.id)
                 }
+            }
+        }
+    }
+    Card {
+        visible: page.session.history.banks.length > 0
+        title: qsTr("Over the years")
+        Layout.fillWidth: true
+        Repeater {
+            model: page.session.history.banks
+            delegate: BankHistory {
+                required property var modelData
+                name: modelData.name
+                cause: modelData.cause
+                series: modelData.series
+                Layout.fillWidth: true
             }
         }
     }
