@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <iterator>
 
 #include "cli_run.h"
@@ -74,7 +75,11 @@ TEST_F(StoreOfficeTest, verify_of_a_changed_file_is_status_1_and_names_the_entry
     EXPECT_EQ(result.status, 1);
     const auto json = result.json();
     EXPECT_EQ(json.at("sound"), false);
-    const auto& sheets = json.at("checks").at(6);
+    const auto& checks = json.at("checks");
+    const auto found =
+        std::ranges::find_if(checks, [](const auto& each) { return each.at("check") == "sheets"; });
+    ASSERT_NE(found, checks.end());
+    const auto& sheets = *found;
     EXPECT_EQ(sheets.at("wrong"), 1);
     EXPECT_GT(sheets.at("first_wrong").at("entry").get<int>(), 0);
     EXPECT_NE(sheets.at("first_wrong").at("what").get<std::string>().find(example_visit().visit.id.text),
