@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-// Memory that runs out at SQLite's nth request along a visit: for every 31st n, or for every one if
+// Memory that runs out at SQLite's nth request along a visit: for every 61st n, or for every one if
 // WETFRONT_ALL_FAULTS is set, which takes long.
 #include <gtest/gtest.h>
 
@@ -21,7 +21,7 @@ constexpr int shares = 2;
 
 /// From one refused request of a share to the next: several processes divide the work.
 int step() {
-    return shares * (std::getenv("WETFRONT_ALL_FAULTS") != nullptr ? 1 : 31);
+    return shares * (std::getenv("WETFRONT_ALL_FAULTS") != nullptr ? 1 : 61);
 }
 
 class MemoryFaultTest : public testing::TestWithParam<std::tuple<int, bool>> {

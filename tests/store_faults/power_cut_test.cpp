@@ -141,7 +141,7 @@ TEST_F(PowerCutTest, after_a_sync_that_failed_once_leaves_every_acknowledged_ent
         const Disk disk{place.path()};
         const Fault fault{DiskCall::sync, nth, false, SQLITE_IOERR_FSYNC};
         const auto log = record(whole_visit(), place.file(), {}, &fault);
-        cuts += cut_power(log, disk, "records", 2, 7);
+        cuts += cut_power(log, disk, "records", 2, 13);
     }
     std::cout << cuts << " power cuts after a failed sync: nothing lost\n";
     EXPECT_GT(cuts, 1000);
