@@ -22,6 +22,9 @@ Desk::Desk() : store_{open()}, context_{store_, clock_, formatter_}, presses_{cl
 Store Desk::open() {
     auto opened = Store::open(folder_.filePath(QStringLiteral("records.wetfront")).toStdString(), clock_);
     if (!opened) {
-        throw std::runtime_error {
-            opened.error().text()
-        }  // namespace wetfront::ui
+        throw std::runtime_error{opened.error().text()};
+    }
+    return std::move(opened).value();
+}
+
+}  // namespace wetfront::ui

@@ -33,10 +33,5 @@ protected:
 private:
     Store open();
 };
-}
-return std::move(opened).value();
-}
-}
-;
 
 }  // namespace wetfront::ui
