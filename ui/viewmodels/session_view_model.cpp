@@ -575,7 +575,10 @@ bool SessionViewModel::resume_running_visit(TimedIn where) {
         return false;
     }
     const auto running = context_.store.visit_with_running_stopwatch(where);
-    if (failed(running) || !running.value()) {
+    if (!running || !running.value()) {
+        if (!running) {
+            set_problem(qstring(running.error().text()));  // what stands there from the opening is not over
+        }
         return false;
     }
     openVisit(qstring(running.value()->text));

@@ -65,7 +65,7 @@ TEST_P(UndoWalkTest, a_bank_that_was_added_is_undone_while_its_form_is_in_sight)
     const auto banks = walk.stored_visit().house.banks.size();
     ASSERT_EQ(walk.session().visit()->house()->banks()->add(), QString{});
     const auto text = walk.session().visit()->entryUndo()->undoText();
-    EXPECT_TRUE(text.startsWith(QStringLiteral("Undo: Pad banks, "))) << text.toStdString();
+    EXPECT_TRUE(text.startsWith(QStringLiteral("Undo: Pad banks: "))) << text.toStdString();
     click(text);
     EXPECT_EQ(walk.stored_visit().house.banks.size(), banks);
     EXPECT_EQ(walk.session().visit()->house()->banks()->count(), static_cast<int>(banks));

@@ -236,8 +236,10 @@ TEST_P(WizardWalkTest, a_run_too_short_fails_in_sight_with_what_to_look_at_and_u
     walk.hand().key(Qt::Key_Space);
     EXPECT_EQ(walk.stored_visit().visit.marks.back().kind, MarkKind::water_at_far_end);
 
-    // Its timer has the pump: nothing to ask, nothing lost.
+    // Its timer has the pump and the presses stay, but what happens meanwhile is not seen.
     walk.hand().click(QStringLiteral("Back"));
+    EXPECT_EQ(walk.session().place(), QStringLiteral("visit"));
+    walk.hand().click(QStringLiteral("Leave the page"));
     EXPECT_EQ(walk.session().place(), QStringLiteral("house"));
     ASSERT_TRUE(walk.session().resume_running_visit()) << "a program that starts again does not open here";
     EXPECT_EQ(walk.session().visit()->step(), static_cast<int>(Step::proof));

@@ -115,7 +115,7 @@ TEST_F(EntryUndoViewModelTest, a_bank_that_was_added_goes_and_comes_back) {
     undo().undo();
     EXPECT_EQ(visit_->house()->banks()->count(), banks);
     EXPECT_EQ(store_->house(file_.house.id).value(), file_.house);
-    EXPECT_TRUE(undo().redoText().startsWith(QStringLiteral("Redo: Pad banks, ")))
+    EXPECT_TRUE(undo().redoText().startsWith(QStringLiteral("Redo: Pad banks: ")))
         << undo().redoText().toStdString();
     undo().redo();
     EXPECT_EQ(visit_->house()->banks()->count(), banks + 1);

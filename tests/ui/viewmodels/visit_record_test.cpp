@@ -182,8 +182,9 @@ TEST_F(PressFilesTest, an_undo_written_elsewhere_is_found_and_taken_in) {
     {
         const test::FullDisk full{0};
         record_.set_undone(pressed.id, true);
-        ASSERT_TRUE(record_.write_presses(elsewhere_));
     }
+    ASSERT_TRUE(record_.write_presses(elsewhere_));
+    ASSERT_EQ(record_.presses_not_stored(), 1);
     const auto found = presses_to_take({elsewhere_}, store_);
     ASSERT_EQ(found.size(), 1U);
     EXPECT_EQ(found.front().missing, 1);
