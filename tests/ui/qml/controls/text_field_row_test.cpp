@@ -70,7 +70,8 @@ TEST_F(TextFieldRowTest, a_new_value_of_the_page_is_shown) {
     EXPECT_EQ(edited(), "House 7x");
 }
 
-TEST_F(TextFieldRowTest, a_new_value_of_the_page_is_shown_while_the_field_has_the_keyboard_and_not_entered_over) {
+TEST_F(TextFieldRowTest,
+       a_new_value_of_the_page_is_shown_while_the_field_has_the_keyboard_and_not_entered_over) {
     start();
     hand_.type(QStringLiteral(" b"));
     hand_.key(Qt::Key_Return);
