@@ -82,7 +82,7 @@ TEST_F(RestoreFaultTest, two_restores_in_a_minute_keep_both_files_that_they_repl
     {
         auto store = value_of(Store::open(file, clock));
         succeed(store.add_mark(Id{"visit-1"}, sample_mark("between", MarkKind::pump_start)));
-        succeed(store.add_mark(Id{"visit-1"}, sample_mark("between too", MarkKind::pump_stop, 9)));
+        succeed(store.add_mark(Id{"visit-1"}, sample_mark("between-too", MarkKind::pump_stop, 9)));
     }
     const auto second = value_of(restore(backup_, file, clock));
     ASSERT_TRUE(first && second);
