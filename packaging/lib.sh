@@ -99,12 +99,12 @@ apt_install() {
     "${apt[@]}" install -y --no-install-recommends "${missing[@]}" </dev/null
 }
 
-# configure_release [tests]: prepares build/release where that is new, older than the presets, made for another folder or
+# configure_release [tests]: prepares build/release where that is new, made from other presets, made for another folder or
 # (with "tests") made without tests. A build that has its tests keeps them.
 configure_release() {
-    local cache=$build_dir/CMakeCache.txt tests=OFF fresh=()
+    local cache=$build_dir/CMakeCache.txt presets=$build_dir/configured-presets.json tests=OFF fresh=()
     grep -qs '^BUILD_TESTING:[A-Z]*=ON' "$cache" && tests=ON
-    if [ -f "$build_dir/build.ninja" ] && [ CMakePresets.json -ot "$build_dir/build.ninja" ] &&
+    if [ -f "$build_dir/build.ninja" ] && cmp -s CMakePresets.json "$presets" &&
         grep -qxs "CMAKE_HOME_DIRECTORY:INTERNAL=$PWD" "$cache" && { [ $# -eq 0 ] || [ "$tests" = ON ]; }; then
         return 0
     fi
@@ -112,7 +112,8 @@ configure_release() {
     if [ -f "$cache" ] && ! grep -qxs "CMAKE_HOME_DIRECTORY:INTERNAL=$PWD" "$cache"; then
         fresh=(--fresh)
     fi
-    stage "configure" cmake --preset release "${fresh[@]}" "-DBUILD_TESTING=$tests" "-DWETFRONT_BENCHMARKS=$tests"
+    stage "configure" cmake --preset release "${fresh[@]}" "-DBUILD_TESTING=$tests" "-DWETFRONT_BENCHMARKS=$tests" &&
+        cp CMakePresets.json "$presets"
 }
 
 # build_release <target>...: builds; ninja counts the steps.

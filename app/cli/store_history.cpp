@@ -5,45 +5,16 @@
 #include "cli/results.h"
 #include "cli/store_parts.h"
 #include "cli/visit_source.h"
+#include "store/house_visits.h"
 #include "trend/history_words.h"
 
 namespace wetfront {
 namespace {
 
-const char* name_of(Followed what) {
-    switch (what) {
-        case Followed::fill:
-            return "fill";
-        case Followed::wetting:
-            return "wetting";
-        case Followed::wet_through:
-            return "wet-through";
-        case Followed::flow:
-            return "flow";
-        case Followed::effectiveness:
-            return "effectiveness";
-    }
-    return "";
-}
-
-const char* name_of(TrendVerdict verdict) {
-    switch (verdict) {
-        case TrendVerdict::too_few:
-            return "too few visits";
-        case TrendVerdict::none_seen:
-            return "none seen";
-        case TrendVerdict::rising:
-            return "rising";
-        case TrendVerdict::falling:
-            return "falling";
-    }
-    return "";
-}
-
 JsonObject trend_json(const FollowedTrend& followed) {
-    const auto& [series, trend] = followed;
-    const Kind kind = series.values.front().value.kind;
-    JsonObject object = {{"verdict", name_of(trend.verdict)}};
+    const auto& trend = followed.trend;
+    const Kind kind = followed.series.values.front().value.kind;
+    JsonObject object = {{"verdict", enum_name(trend.verdict)}};
     if (trend.verdict != TrendVerdict::too_few) {
         object["mann_kendall_s"] = trend.test->s;
         object["p"] = trend.test->p;
@@ -55,6 +26,16 @@ JsonObject trend_json(const FollowedTrend& followed) {
         object[json_key("slope_most", kind)] = limit(trend.line->most);
     }
     return object;
+}
+
+JsonObject change_json(const FollowedTrend& followed) {
+    if (!followed.change) {
+        return nullptr;
+    }
+    const auto& values = followed.series.values;
+    return {{"up", followed.change->up},
+            {"began_with", values[followed.change->began_at].visit.text},
+            {"seen_at", values[followed.change->seen_at].visit.text}};
 }
 
 JsonObject as_json(const House& house, const std::vector<FollowedTrend>& all) {
@@ -70,9 +51,10 @@ JsonObject as_json(const House& house, const std::vector<FollowedTrend>& all) {
                   each.expanded ? JsonObject(json_number(*each.expanded)) : JsonObject(nullptr)}});
         }
         list.push_back({{"bank", followed.series.bank.text},
-                        {"followed", name_of(followed.series.what)},
+                        {"followed", enum_name(followed.series.what)},
                         {"values", std::move(values)},
-                        {"trend", trend_json(followed)}});
+                        {"trend", trend_json(followed)},
+                        {"change", change_json(followed)}});
     }
     return {{"house", house.id.text}, {"house_name", house.name}, {"series", std::move(list)}};
 }
@@ -94,6 +76,9 @@ void print_text(std::ostream& out, const House& house, const std::vector<Followe
             if (followed.series.bank == bank.id) {
                 measured = true;
                 out << "  " << in_english(words_of(followed), units) << '\n';
+                if (const auto shift = shift_words(followed); !shift.empty()) {
+                    out << "  " << in_english(shift, units) << '\n';
+                }
                 print_series(out, followed.series, units);
             }
         }
@@ -110,12 +95,7 @@ Result<ExitStatus> run_history(const std::string& house_id, const Common& common
     WF_TRY(const auto id, parse_id(house_id, "id"));
     WF_TRY(const auto store, open_store(common));
     WF_TRY(const auto house, store.house(id));
-    WF_TRY(const auto summaries, store.visits_of(id));
-    std::vector<VisitFile> visits;
-    for (const auto& summary : summaries) {
-        WF_TRY(auto file, store.visit_file(summary.visit));
-        visits.push_back(std::move(file));
-    }
+    WF_TRY(const auto visits, visit_files_of(store, id));
     WF_TRY(const auto all, trends_of(visits));
     if (common.json) {
         print_json(common.out(), as_json(house, all));

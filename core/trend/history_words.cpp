@@ -26,13 +26,14 @@ Result<std::vector<FollowedTrend>> trends_of(std::span<const VisitFile> visits) 
     std::vector<FollowedTrend> all;
     for (auto& series : history_of(visits)) {
         WF_TRY(auto trend, trend_of(series));
-        all.push_back({std::move(series), std::move(trend)});
+        WF_TRY(const auto change, change_of(series));
+        all.push_back({std::move(series), std::move(trend), change});
     }
     return all;
 }
 
 Message words_of(const FollowedTrend& followed) {
-    const auto& [series, trend] = followed;
+    const auto& [series, trend, change] = followed;
     const auto label = label_of(series.what);
     const int visits = static_cast<int>(series.values.size());
     const auto changing = [&](const char* with_limits, const char* at_least_some) -> Message {
@@ -59,6 +60,16 @@ Message words_of(const FollowedTrend& followed) {
                             WF_TEXT("%1 falls, by about %2 a year; %3 visits."));
     }
     return {};
+}
+
+Message shift_words(const FollowedTrend& followed) {
+    if (!followed.change) {
+        return {};
+    }
+    const auto since = followed.series.values.size() - followed.change->began_at;
+    return {followed.change->up ? WF_TEXT("It has been higher than in the first %1 visits for the last %2.")
+                                : WF_TEXT("It has been lower than in the first %1 visits for the last %2."),
+            {static_cast<int>(fewest_before_a_change), static_cast<int>(since)}};
 }
 
 Message likely_cause(std::span<const FollowedTrend> all, const Id& bank) {

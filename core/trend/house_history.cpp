@@ -11,12 +11,10 @@
 namespace wetfront {
 namespace {
 
-constexpr std::array all_followed{Followed::fill, Followed::wetting, Followed::wet_through, Followed::flow,
-                                  Followed::effectiveness};
 constexpr double year_ms = 365.25 * 24.0 * 3600.0 * 1000.0;
 constexpr double slack_in_deviations = 0.5;
 constexpr double decision_in_deviations = 5.0;
-constexpr double expanded_in_deviations = 2.0;  // k of 95 %
+constexpr double expanded_in_deviations = 2.0;
 
 struct Measured {
     AnyQuantity value;
@@ -137,7 +135,7 @@ std::vector<BankSeries> history_of(std::span<const VisitFile> visits) {
         evidence.push_back({timings_of(*file), weather_of(*file), water_of(*file)});
     }
     for (const auto& bank : files.back()->house.banks) {
-        for (const auto what : all_followed) {
+        for (const auto& [what, name] : EnumNames<Followed>::all) {
             BankSeries series{bank.id, what, {}};
             for (std::size_t i = 0; i < files.size(); ++i) {
                 const auto& file = *files[i];

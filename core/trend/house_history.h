@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <array>
 #include <optional>
 #include <span>
 #include <vector>
 
+#include "base/enum_names.h"
 #include "records/visit.h"
 #include "trend/change.h"
 #include "trend/trend.h"
@@ -14,6 +16,12 @@ namespace wetfront {
 
 /// What is followed over the years, bank by bank.
 enum class Followed { fill, wetting, wet_through, flow, effectiveness };
+// clang-format off
+template <> struct EnumNames<Followed> { static constexpr std::array all{
+    EnumName{Followed::fill, "fill"}, EnumName{Followed::wetting, "wetting"},
+    EnumName{Followed::wet_through, "wet-through"}, EnumName{Followed::flow, "flow"},
+    EnumName{Followed::effectiveness, "effectiveness"}}; };
+// clang-format on
 [[nodiscard]] Message label_of(Followed what);
 
 /// What one visit measured.
@@ -41,10 +49,12 @@ struct BankSeries {
 /// an error.
 [[nodiscard]] Result<Trend> trend_of(const BankSeries& series);
 
-/// Its first lasting shift against the first three values, `fewest_before_a_change`: half of twice the usual
-/// standard uncertainty as slack, five times it as decision (NIST/SEMATECH e-Handbook 6.3.2.3: k = 0.5, h = 4
-/// to 5 standard deviations). None also where that uncertainty is not known.
+/// Values before it that say what the later ones are held against.
 inline constexpr std::size_t fewest_before_a_change = 3;
+/// The first lasting shift of a series against the mean of its first three values, by a cumulative sum with
+/// k = 0.5 and h = 5 standard deviations (NIST/SEMATECH e-Handbook 6.3.2.3 names h of 4 or 5). The standard
+/// deviation is that of the first three values' uncertainties, half of an expanded one each (k = 2, assumed).
+/// None also where these are not known.
 [[nodiscard]] Result<std::optional<Change>> change_of(const BankSeries& series);
 
 }  // namespace wetfront

@@ -51,7 +51,7 @@ std::vector<int> sizes_of_ties(const std::vector<DatedValue>& series) {
     return sizes;
 }
 
-// Number of pairs within a group, times 2 and the 5 of its fourth moment: n (n - 1) (2n + 5).
+// 18 times the variance of S of n values without a trend; that of each group of equal ones comes off it.
 double spread_of(int n) {
     return static_cast<double>(n) * (n - 1) * (2.0 * n + 5.0);
 }
@@ -193,34 +193,6 @@ Result<Trend> trend_of(const std::vector<DatedValue>& series) {
                     : trend.test->s > 0        ? TrendVerdict::rising
                                                : TrendVerdict::falling;
     return trend;
-}
-
-std::optional<Reached> when_reached(const Trend& trend, const std::vector<DatedValue>& series, double limit,
-                                    double now) {
-    const bool rises = trend.verdict == TrendVerdict::rising;
-    if (!rises && trend.verdict != TrendVerdict::falling) {
-        return std::nullopt;
-    }
-    const auto& line = *trend.line;
-    const double way = limit - line.at(now);
-    if (line.slope == 0.0 || (way > 0.0) != rises || way == 0.0 || (line.slope > 0.0) != rises) {
-        return std::nullopt;
-    }
-    std::vector<double> times;
-    for (const auto& each : series) {
-        times.push_back(each.at);
-    }
-    const double middle = median(std::move(times));
-    const auto reached_by = [&](double slope) { return middle + (limit - line.at(middle)) / slope; };
-    const double steep = rises ? line.most.value_or(line.slope) : line.least.value_or(line.slope);
-    const double flat = rises ? line.least.value_or(line.slope) : line.most.value_or(line.slope);
-    Reached reached;
-    reached.likely = reached_by(line.slope);
-    reached.earliest = std::max(now, reached_by(steep));
-    if (flat != 0.0 && (flat > 0.0) == rises) {
-        reached.latest = reached_by(flat);
-    }
-    return reached;
 }
 
 }  // namespace wetfront

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <array>
 #include <optional>
 #include <vector>
 
+#include "base/enum_names.h"
 #include "base/result.h"
 
 namespace wetfront {
@@ -54,8 +56,6 @@ struct TheilSen {
     std::optional<double> least;
     std::optional<double> most;
     double at_zero = 0.0;  ///< median of value - slope * at (Helsel and Hirsch 2002, 10.1)
-
-    [[nodiscard]] double at(double time) const { return at_zero + slope * time; }
 };
 
 /// The same errors as mann_kendall().
@@ -63,6 +63,11 @@ struct TheilSen {
 
 /// Whether a series goes up or down, and how sure that is.
 enum class TrendVerdict { too_few, none_seen, rising, falling };
+// clang-format off
+template <> struct EnumNames<TrendVerdict> { static constexpr std::array all{
+    EnumName{TrendVerdict::too_few, "too few visits"}, EnumName{TrendVerdict::none_seen, "none seen"},
+    EnumName{TrendVerdict::rising, "rising"}, EnumName{TrendVerdict::falling, "falling"}}; };
+// clang-format on
 
 struct Trend {
     TrendVerdict verdict = TrendVerdict::too_few;
@@ -73,18 +78,5 @@ struct Trend {
 
 /// A trend where p < 0.05. Errors as above; fewer than two values are no error here but too few.
 [[nodiscard]] Result<Trend> trend_of(const std::vector<DatedValue>& series);
-
-/// When the line reaches a limit: as it stands, and by its steepest and flattest slope.
-struct Reached {
-    double likely = 0.0;           ///< on the series' time axis
-    double earliest = 0.0;         ///< with the slope's limit nearer to the limit asked for
-    std::optional<double> latest;  ///< none: by its flattest slope, it is never reached
-};
-
-/// None where the series has no trend, where its trend leads away from the limit, or where the line has
-/// passed it at `now` already. The slope's limits are laid through the line's value at the middle of the
-/// series.
-[[nodiscard]] std::optional<Reached> when_reached(const Trend& trend, const std::vector<DatedValue>& series,
-                                                  double limit, double now);
 
 }  // namespace wetfront

@@ -3,6 +3,8 @@
 
 #include <QVariantMap>
 
+#include "store/house_visits.h"
+
 namespace wetfront::ui {
 
 HistoryViewModel::HistoryViewModel(const Context& context, QObject* parent)
@@ -12,12 +14,7 @@ Result<void> HistoryViewModel::show(const House& house) {
     banks_ = house.banks;
     followed_.clear();
     const auto read = [&]() -> Result<std::vector<FollowedTrend>> {
-        WF_TRY(const auto summaries, context_.store.visits_of(house.id));
-        std::vector<VisitFile> visits;
-        for (const auto& summary : summaries) {
-            WF_TRY(auto file, context_.store.visit_file(summary.visit));
-            visits.push_back(std::move(file));
-        }
+        WF_TRY(const auto visits, visit_files_of(context_.store, house.id));
         return trends_of(visits);
     };
     auto trends = read();
@@ -47,8 +44,11 @@ QVariantList HistoryViewModel::banks() const {
         QVariantList series;
         for (const auto& each : followed_) {
             if (each.series.bank == bank.id) {
-                series.append(QVariantMap{{"words", context_.formatter.text(words_of(each))},
-                                          {"values", values_of(each.series)}});
+                const auto shift = shift_words(each);
+                series.append(
+                    QVariantMap{{"words", context_.formatter.text(words_of(each))},
+                                {"shift", shift.empty() ? QString{} : context_.formatter.text(shift)},
+                                {"values", values_of(each.series)}});
             }
         }
         if (!series.isEmpty()) {

@@ -15,8 +15,8 @@ class HistoryViewModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the session")
-    /// {name, cause, series: [{words, values}]}; banks of which nothing was measured are left out. `values`
-    /// are the first and the last with their days, `cause` is empty where nothing gets worse.
+    /// {name, cause, series: [{words, shift, values}]}; banks of which nothing was measured are left out.
+    /// `values` are the first and the last with their days, `shift` and `cause` may be empty.
     Q_PROPERTY(QVariantList banks READ banks NOTIFY changed)
 
 public:

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "store/house_visits.h"
 #include "viewmodels/pump_off.h"
 
 namespace wetfront::ui {
@@ -123,22 +124,15 @@ QVariantMap RemovedViewModel::question(const QString& kind, const QString& id) c
 }
 
 Result<bool> RemovedViewModel::pump_is_off_in(RecordKind kind, const Id& id) const {
-    std::vector<Id> visits;
+    std::vector<VisitFile> files;
     if (kind == RecordKind::visit) {
-        visits.push_back(id);
+        WF_TRY(auto file, context_.store.visit_file(id));
+        files.push_back(std::move(file));
     } else if (kind == RecordKind::house) {
-        WF_TRY(const auto all, context_.store.visits_of(id));
-        for (const auto& visit : all) {
-            visits.push_back(visit.visit);
-        }
+        WF_TRY(files, visit_files_of(context_.store, id));
     }
-    for (const auto& visit : visits) {
-        WF_TRY(const auto file, context_.store.visit_file(visit));
-        if (!pumps_off(file, context_.clock).empty()) {
-            return true;
-        }
-    }
-    return false;
+    return std::ranges::any_of(
+        files, [&](const VisitFile& file) { return !pumps_off(file, context_.clock).empty(); });
 }
 
 bool RemovedViewModel::turn(const Named& record, bool removed) {

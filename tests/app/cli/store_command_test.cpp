@@ -142,6 +142,7 @@ TEST_F(StoreOfficeTest, history_follows_every_bank_of_a_house_with_a_verdict_on_
     for (const auto& series : json.at("series")) {
         followed.insert(series.at("followed").get<std::string>());
         EXPECT_FALSE(series.at("values").empty());
+        EXPECT_TRUE(series.at("change").is_null()) << "three visits show no change yet";
         if (series.at("values").size() < 5) {
             EXPECT_EQ(series.at("trend").at("verdict"), "too few visits");
             EXPECT_FALSE(series.at("trend").contains("p"));

@@ -42,6 +42,14 @@ TEST(HistoryWordsTest, values_that_go_up_and_down_have_no_trend_that_is_seen) {
               "Fill time: no trend is seen in 6 visits.");
 }
 
+TEST(ShiftWordsTest, a_step_is_told_by_the_visits_since_it_and_none_where_there_is_none) {
+    auto stepped = followed(Followed::wet_through, {110, 110, 110, 110, 150, 150, 150});
+    EXPECT_TRUE(shift_words(stepped).empty()) << "no change was found in it yet";
+    stepped.change = Change{4, 4, true};
+    EXPECT_EQ(in_english(shift_words(stepped), UnitSystem::si),
+              "It has been higher than in the first 3 visits for the last 3.");
+}
+
 TEST(LikelyCauseTest, less_water_is_named_before_what_follows_from_it) {
     const std::vector all{followed(Followed::fill, {40, 44, 48, 52, 56}),
                           followed(Followed::wet_through, {110, 120, 130, 140, 150})};

@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "demo/demo.h"
+#include "support/visit_builder.h"
 
 namespace wetfront::ui {
 
@@ -17,6 +18,14 @@ Desk::Desk() : store_{open()}, context_{store_, clock_, formatter_}, presses_{cl
     const auto added = store_.add(file);
     EXPECT_TRUE(added) << added.error().text();
     file_ = file;
+}
+
+TimerSettings Desk::left_in_first_timer() const {
+    TimerSettings left;
+    left.timer = first_timer();
+    left.period = test::typed<Duration>("300s");
+    left.base_on_time = test::typed<Duration>("90s");
+    return left;
 }
 
 Store Desk::open() {

@@ -16,6 +16,8 @@ class Desk : public testing::Test {
 protected:
     Desk();
 
+    /// 90 s in 300 s, as left in the first timer.
+    [[nodiscard]] TimerSettings left_in_first_timer() const;
     [[nodiscard]] Visit stored() { return store_.visit(file_.visit.id).value(); }
     [[nodiscard]] const Id& first_timer() const { return file_.house.timers.front().id; }
     [[nodiscard]] QString bank_name(std::size_t index) const {

@@ -4,7 +4,6 @@
 #include <algorithm>
 
 #include "desk.h"
-#include "support/visit_builder.h"
 #include "viewmodels/pump_off.h"
 #include "viewmodels/steps_model.h"
 #include "viewmodels/stopwatch_view_model.h"
@@ -12,17 +11,11 @@
 namespace wetfront::ui {
 namespace {
 
-using test::typed;
-
 /// One pump with two banks; left in its timer: 90 s in 300 s.
 class ProofViewModelTest : public Desk {
 protected:
     ProofViewModelTest() {
-        TimerSettings left;
-        left.timer = first_timer();
-        left.period = typed<Duration>("300s");
-        left.base_on_time = typed<Duration>("90s");
-        record_.visit().left = {left};
+        record_.visit().left = {left_in_first_timer()};
         EXPECT_TRUE(record_.save_visit());
     }
 

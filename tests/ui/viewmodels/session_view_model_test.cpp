@@ -4,23 +4,16 @@
 #include <QSignalSpy>
 
 #include "desk.h"
-#include "support/visit_builder.h"
 #include "ui_support/fake_awake.h"
 
 namespace wetfront::ui {
 namespace {
 
-using test::typed;
-
 /// The desk's visit, with settings left in its first timer, and a second one of the same house.
 class SessionViewModelTest : public Desk {
 protected:
     SessionViewModelTest() {
-        TimerSettings left;
-        left.timer = first_timer();
-        left.period = typed<Duration>("300s");
-        left.base_on_time = typed<Duration>("90s");
-        file_.visit.left = {left};
+        file_.visit.left = {left_in_first_timer()};
         EXPECT_TRUE(store_.save(file_.visit));
         Visit other;
         other.id = Id{"other-visit"};

@@ -11,7 +11,7 @@ ColumnLayout {
 
     required property string name
     required property string cause  // empty: nothing gets worse
-    required property var series  // of {words, values}
+    required property var series  // of {words, shift, values}; shift may be empty
 
     spacing: Theme.spaceSmall
 
@@ -29,6 +29,11 @@ ColumnLayout {
             Layout.fillWidth: true
             PlainWords {
                 text: line.modelData.words
+                Layout.fillWidth: true
+            }
+            PlainWords {
+                visible: text.length > 0
+                text: line.modelData.shift
                 Layout.fillWidth: true
             }
             PlainWords {
