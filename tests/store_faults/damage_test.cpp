@@ -74,7 +74,7 @@ struct Damage {
     bool may_be_older = false;  ///< without a word: it looks like lost power
 };
 
-struct Counts {
+struct DamageCounts {
     int cases = 0;
     std::array<int, 5> verdicts{};
     std::vector<std::string> untold;
@@ -84,8 +84,8 @@ struct Counts {
 };
 
 /// In a process of its own, so that a crash or a hang names its case.
-Counts examine(const std::vector<Damage>& cases, const std::vector<Book>& history) {
-    Counts counts;
+DamageCounts examine(const std::vector<Damage>& cases, const std::vector<Book>& history) {
+    DamageCounts counts;
     Child reader{[&](const Child::Say& say) {
         const WatchedDisk disk;  // syncs nothing, which takes most of the time
         for (const auto& damage : cases) {
@@ -130,7 +130,7 @@ Counts examine(const std::vector<Damage>& cases, const std::vector<Book>& histor
     return counts;
 }
 
-void tell(const char* what, const Counts& counts) {
+void tell(const char* what, const DamageCounts& counts) {
     std::cout << counts.cases << " " << what << ": " << counts.of(Verdict::same) << " without effect, "
               << counts.of(Verdict::said) << " refused with the reason, " << counts.of(Verdict::told)
               << " read as something else and told, " << counts.of(Verdict::older)

@@ -53,7 +53,7 @@ const std::vector<Case>& cases() {
     return all;
 }
 
-struct Counts {
+struct FaultCounts {
     int faults = 0;
     int errors = 0;
 };
@@ -68,8 +68,8 @@ std::string judge_after(const Case& fails, const std::filesystem::path& file, co
 }
 
 /// Does the acts with the nth call broken, for every n until there is no nth call.
-Counts break_every(const Case& fails, bool for_ever, std::size_t version, const std::vector<Act>& acts) {
-    Counts counts;
+FaultCounts break_every(const Case& fails, bool for_ever, std::size_t version, const std::vector<Act>& acts) {
+    FaultCounts counts;
     Book before;
     const StoreFolder kept;
     const auto older = kept.path() / "older";
@@ -133,13 +133,13 @@ protected:
     [[nodiscard]] const Case& fails() const { return cases()[std::get<0>(GetParam())]; }
     [[nodiscard]] bool for_ever() const { return std::get<1>(GetParam()); }
 
-    void tell(const char* during, const Counts& counts) const {
+    void tell(const char* during, const FaultCounts& counts) const {
         std::cout << counts.faults << " faults (" << fails().name << (for_ever() ? ", for ever" : ", once")
                   << ", " << during << "), " << counts.errors << " errors said, nothing lost\n";
     }
 };
 
-std::string name_of(const testing::TestParamInfo<std::tuple<std::size_t, bool>>& info) {
+std::string disk_fault_name(const testing::TestParamInfo<std::tuple<std::size_t, bool>>& info) {
     return std::string{cases()[std::get<0>(info.param)].name} +
            (std::get<1>(info.param) ? "_for_ever" : "_once");
 }
@@ -161,7 +161,7 @@ TEST_P(DiskFaultTest, at_any_moment_of_a_migration_loses_nothing_and_is_said) {
 
 INSTANTIATE_TEST_SUITE_P(Calls, DiskFaultTest,
                          testing::Combine(testing::Range(std::size_t{0}, cases().size()), testing::Bool()),
-                         name_of);
+                         disk_fault_name);
 
 }  // namespace
 }  // namespace wetfront::test

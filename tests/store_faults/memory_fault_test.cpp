@@ -70,7 +70,7 @@ protected:
     }
 };
 
-std::string name_of(const testing::TestParamInfo<std::tuple<int, bool>>& info) {
+std::string memory_fault_name(const testing::TestParamInfo<std::tuple<int, bool>>& info) {
     return "share_" + std::to_string(std::get<0>(info.param)) +
            (std::get<1>(info.param) ? "_for_ever" : "_once");
 }
@@ -92,7 +92,7 @@ TEST_P(MemoryFaultTest, at_any_moment_of_a_migration_loses_nothing_and_is_said) 
 }
 
 INSTANTIATE_TEST_SUITE_P(Requests, MemoryFaultTest,
-                         testing::Combine(testing::Range(0, shares), testing::Bool()), name_of);
+                         testing::Combine(testing::Range(0, shares), testing::Bool()), memory_fault_name);
 
 }  // namespace
 }  // namespace wetfront::test

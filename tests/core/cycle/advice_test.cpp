@@ -7,6 +7,7 @@
 
 #include "air/moist_air.h"
 #include "cycle/explain.h"
+#include "english.h"
 #include "pad/wet_pad.h"
 #include "timed_visit.h"
 
@@ -14,24 +15,13 @@ namespace wetfront {
 namespace {
 
 using namespace literals;
+using test::english;
 using test::TimedVisit;
 using ::testing::Contains;
 using ::testing::ElementsAre;
 using ::testing::HasSubstr;
 using ::testing::IsEmpty;
 using ::testing::Not;
-
-std::string english(const Message& message) {
-    return in_english(message, UnitSystem::si);
-}
-
-std::vector<std::string> english(const std::vector<Message>& messages) {
-    std::vector<std::string> texts;
-    for (const auto& message : messages) {
-        texts.push_back(english(message));
-    }
-    return texts;
-}
 
 TimedVisit timed() {
     TimedVisit visit;

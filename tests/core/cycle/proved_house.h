@@ -9,14 +9,11 @@
 #include <vector>
 
 #include "cycle/proof.h"
+#include "english.h"
 #include "support/visit_builder.h"
 #include "support/watched_cycles.h"
 
 namespace wetfront::test {
-
-inline std::string english(const Message& message) {
-    return in_english(message, UnitSystem::si);
-}
 
 /// A house whose one bank fills in 40 s, is wet through in 140 s and dries out in 2400 s; left in its timer:
 /// 90 s in 300 s. Proved with what a test watches.

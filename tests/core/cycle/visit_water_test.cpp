@@ -7,22 +7,16 @@
 #include <cmath>
 
 #include "cycle/advice.h"
+#include "english.h"
 #include "timed_visit.h"
 
 namespace wetfront {
 namespace {
 
+using test::english;
 using test::TimedVisit;
 using testing::Contains;
 using testing::HasSubstr;
-
-std::vector<std::string> english(const std::vector<Message>& messages) {
-    std::vector<std::string> texts;
-    for (const auto& message : messages) {
-        texts.push_back(in_english(message, UnitSystem::si));
-    }
-    return texts;
-}
 
 // Two headers of 20 m and 50 mm under one pump of 2 L/s.
 TimedVisit measured() {

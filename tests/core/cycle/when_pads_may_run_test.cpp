@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "cycle/advice.h"
+#include "english.h"
 #include "pad/wet_pad.h"
 #include "timed_visit.h"
 
@@ -15,6 +16,7 @@ namespace wetfront {
 namespace {
 
 using namespace literals;
+using test::english;
 using test::TimedVisit;
 using ::testing::Contains;
 using ::testing::ElementsAre;
@@ -22,18 +24,6 @@ using ::testing::HasSubstr;
 using ::testing::Not;
 
 constexpr double hour = 3600.0;
-
-std::string english(const Message& message) {
-    return in_english(message, UnitSystem::si);
-}
-
-std::vector<std::string> english(const std::vector<Message>& messages) {
-    std::vector<std::string> texts;
-    for (const auto& message : messages) {
-        texts.push_back(english(message));
-    }
-    return texts;
-}
 
 /// Everything that the group asks for: range of the design day, sensor outside, birds, air speed, readings.
 TimedVisit complete() {

@@ -3,7 +3,6 @@
 
 #include <SQLiteCpp/Database.h>
 #include <gmock/gmock.h>
-#include <sys/stat.h>
 #include <unistd.h>
 
 #include <fstream>
@@ -36,12 +35,6 @@ protected:
     }
     void put_empty(const std::string& name) const { std::ofstream{copies() / name} << "x"; }
 };
-
-unsigned mode_of(const std::filesystem::path& path) {
-    struct stat about {};
-    EXPECT_EQ(::stat(path.c_str(), &about), 0) << path;
-    return about.st_mode & 0777U;
-}
 
 void flip_byte(const std::filesystem::path& file, std::streamoff at) {
     std::fstream stream{file, std::ios::binary | std::ios::in | std::ios::out};

@@ -28,12 +28,6 @@ using ::testing::Not;
 
 class RecordFileTest : public StoreTest {};
 
-unsigned mode_of(const std::filesystem::path& path) {
-    struct stat about {};
-    EXPECT_EQ(::stat(path.c_str(), &about), 0) << path;
-    return about.st_mode & 0777U;
-}
-
 std::string names_in(const std::filesystem::path& folder) {
     std::vector<std::string> names;
     for (const auto& entry : std::filesystem::directory_iterator{folder}) {

@@ -4,6 +4,7 @@
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include <cstdlib>
@@ -104,6 +105,12 @@ std::string schema_text(const std::filesystem::path& file) {
         text += rows.getColumn(0).getString() + ";\n";
     }
     return text;
+}
+
+unsigned mode_of(const std::filesystem::path& path) {
+    struct stat about {};
+    EXPECT_EQ(::stat(path.c_str(), &about), 0) << path;
+    return about.st_mode & 0777U;
 }
 
 }  // namespace wetfront::test

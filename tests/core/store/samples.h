@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <filesystem>
 #include <stdexcept>
 #include <string>
 
@@ -11,6 +12,9 @@
 #include "support/fake_clock.h"
 
 namespace wetfront::test {
+
+/// The file permissions, such as 0600.
+[[nodiscard]] unsigned mode_of(const std::filesystem::path& path);
 
 /// The value, or the end of the test with the error's text.
 template <class T>

@@ -21,7 +21,7 @@ namespace {
 
 using ::testing::HasSubstr;
 
-constexpr std::string_view pdf = "%PDF-1.4 a sheet that was signed \0\xFF with any bytes";
+constexpr std::string_view kept_pdf = "%PDF-1.4 a sheet that was signed \0\xFF with any bytes";
 
 class VerifyTest : public StoreTest {
 protected:
@@ -39,7 +39,7 @@ protected:
         EXPECT_TRUE(value_of(store.undo(visit.id)));
         EXPECT_TRUE(value_of(store.redo(visit.id)));
         visit.signatures = {sample_signature()};
-        succeed(store.keep_sheet(visit, pdf));
+        succeed(store.keep_sheet(visit, kept_pdf));
         succeed(store.save(generic_template(TimerKind::trimmed)));
         succeed(
             store.set_removed(RecordKind::setting_template, generic_template(TimerKind::trimmed).id, true));

@@ -187,7 +187,7 @@ TEST(TheilSenTest, the_limits_hold_the_true_slope_as_often_as_they_say) {
 }
 
 TEST(TrendTest, fewer_than_five_values_are_too_few_and_not_without_a_trend) {
-    EXPECT_EQ(value_of(trend_of({})).verdict, TrendVerdict::too_few);
+    EXPECT_EQ(value_of(trend_of(yearly({}))).verdict, TrendVerdict::too_few);
     EXPECT_EQ(value_of(trend_of(yearly({1, 2, 3, 4}))).verdict, TrendVerdict::too_few);
     EXPECT_EQ(value_of(trend_of(yearly({1, 2, 3, 4, 5}))).verdict, TrendVerdict::rising);
 }

@@ -10,9 +10,12 @@
 #include <string>
 #include <vector>
 
+#include "format/formatter.h"
 #include "records/sheet_content.h"
 
 namespace wetfront::ui::test {
+
+inline const Formatter si{UnitSystem::si};
 
 /// Every kind of block once or more, all invented; `example_text` is what a reader finds in it, in order, in
 /// SI units.

@@ -17,8 +17,6 @@ namespace {
 
 using namespace test;
 
-const Formatter si{UnitSystem::si};
-
 class PdfTest : public testing::Test {
 protected:
     QString written(const SheetContent& content, Paper paper = Paper::letter,

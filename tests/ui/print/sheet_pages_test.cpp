@@ -15,7 +15,6 @@ namespace {
 
 using namespace test;
 
-const Formatter si{UnitSystem::si};
 constexpr double dpi = 60.0;
 
 bool is_ink(QRgb pixel) {
