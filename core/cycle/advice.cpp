@@ -313,10 +313,6 @@ void add_once(std::vector<Message>& list, const Message& message) {
     }
 }
 
-AnyQuantity share(double value) {
-    return {Kind::fraction, value, Scale::normal};
-}
-
 void add_assumed(const TimerWork& work, const TimerAdvice& timer, Advice& advice) {
     if (!timer.evaporation_ratio) {
         return;  // no question was asked, so nothing was assumed
@@ -332,8 +328,8 @@ void add_assumed(const TimerWork& work, const TimerAdvice& timer, Advice& advice
     }
     add_once(assumed, {WF_TEXT("seeing a drip or a dry patch %1"), {any(seeing.drip_or_patch)}});
     add_once(assumed, {WF_TEXT("a start by signal %1"), {any(seeing.by_signal)}});
-    add_once(assumed,
-             {WF_TEXT("seeing the first dry patch %1 of the dry-out time"), {share(seeing.dry_patch_share)}});
+    add_once(assumed, {WF_TEXT("seeing the first dry patch %1 of the dry-out time"),
+                       {any_share(seeing.dry_patch_share)}});
     if (const auto milder = milder_design_of(work)) {
         add_once(assumed,
                  {WF_TEXT("hottest hour no milder than the weather of the readings (worked out: %1 of "

@@ -17,12 +17,8 @@ constexpr double day = 86400.0;
 /// or off.
 using Times = std::array<double, 3>;
 
-const DryStart* dry_start(const BankQuestion& bank) {
-    return std::get_if<DryStart>(&bank.start);
-}
-
 Times times_of(const BankQuestion& bank) {
-    if (const auto* dry = dry_start(bank)) {
+    if (const auto* dry = bank.dry_start()) {
         return {in_seconds(bank.fill), in_seconds(dry->wet_through), in_seconds(dry->dry_out)};
     }
     const auto& wet = std::get<WetStart>(bank.start);
@@ -30,7 +26,7 @@ Times times_of(const BankQuestion& bank) {
 }
 
 Times uncertainties_of(const BankQuestion& bank) {
-    if (const auto* dry = dry_start(bank)) {
+    if (const auto* dry = bank.dry_start()) {
         return {in_seconds(bank.u_fill), in_seconds(dry->u_wet_through), in_seconds(dry->u_dry_out)};
     }
     const auto& wet = std::get<WetStart>(bank.start);
@@ -42,7 +38,7 @@ double share_at(const BankQuestion& bank, const Times& times) {
     const auto& [fill, wet, other] = times;
     const double wetting = wet - fill;
     double share = 0.0;
-    if (const auto* dry = dry_start(bank)) {
+    if (const auto* dry = bank.dry_start()) {
         share = wetting / (other + (dry->fans_on ? wetting : 0.0));
     } else {
         const double s = wetting / (other + fill);
@@ -106,7 +102,7 @@ Result<void> check_number(const char* item, double value, bool good, const char*
 
 Result<void> check_bank(const BankQuestion& bank) {
     const auto times = times_of(bank);
-    const bool dry = dry_start(bank) != nullptr;
+    const bool dry = bank.dry_start() != nullptr;
     const char* wet_name = dry ? "wet-through time" : "return of the drip";
     WF_CHECK(check_time("fill time", bank.fill));
     WF_CHECK(check_time(wet_name, seconds(times[1])));
@@ -157,7 +153,7 @@ Duration ceiling_before_rounding(const std::vector<BankQuestion>& banks, const A
                                  Duration most) {
     Duration wet_through = base;
     for (std::size_t i = 0; i < banks.size(); ++i) {
-        if (const auto* dry = dry_start(banks[i])) {
+        if (const auto* dry = banks[i].dry_start()) {
             const auto wetting = banks[i].weakest_outlet_ratio * (dry->wet_through - banks[i].fill);
             wet_through = std::max(wet_through, banks[i].fill + wetting + at.banks[i].uncertainty);
         }
@@ -196,7 +192,7 @@ Duration OnTimeBounds::largest() const {
 }
 
 Duration longest_gap(const BankQuestion& bank, const CycleMargins& margins) {
-    if (const auto* dry = dry_start(bank)) {
+    if (const auto* dry = bank.dry_start()) {
         return margins.drying_share * dry->dry_out / bank.evaporation_ratio;
     }
     // Nobody has seen a longer gap than the one that was tested, however mild the design hour.
@@ -212,7 +208,7 @@ Result<double> drying_over_supply(const BankQuestion& bank, const CycleMargins& 
     WF_CHECK(check_bank(bank));
     WF_CHECK(check_cycle_limits(margins));
     const double ratio = bank.evaporation_ratio;
-    const auto* dry = dry_start(bank);
+    const auto* dry = bank.dry_start();
     if (dry == nullptr) {
         return share_at(bank, times_of(bank)) * ratio;
     }

@@ -40,6 +40,8 @@ struct BankQuestion {
     /// E_design / E_test as the weathers have it, where that is below 1 and `evaporation_ratio` counts as 1.
     /// Told to people; no rule uses it.
     std::optional<double> milder_design;
+
+    [[nodiscard]] const DryStart* dry_start() const { return std::get_if<DryStart>(&start); }
 };
 
 /// Which rule set the base on-time, or stands in the way of a cycle.

@@ -8,10 +8,6 @@ namespace {
 
 constexpr const char* air_source = "ASHRAE Handbook - Fundamentals 2017, ch. 1, eqs. 5, 6, 26, 33 and 35";
 
-AnyQuantity share(double value) {
-    return {Kind::fraction, value, Scale::normal};
-}
-
 ReasonInput measured(const char* name, std::string symbol, Duration value) {
     return {name, std::move(symbol), any(value), Origin::measured, {}};
 }
@@ -22,24 +18,20 @@ ReasonInput evaporation_ratio_input(const BankQuestion& question) {
             {WF_TEXT(
                  "evaporation at the hottest hour, against that of the test: worked out %1, counts as 1 so "
                  "that the pad stays wet in the weather of the test as well"),
-             {share(*question.milder_design)}},
+             {any_share(*question.milder_design)}},
             "R",
-            share(question.evaporation_ratio),
+            any_share(question.evaporation_ratio),
             Origin::assumed,
             air_source};
     }
     return {WF_TEXT("evaporation at the hottest hour, against that of the test"), "R",
-            share(question.evaporation_ratio), Origin::derived, air_source};
-}
-
-const DryStart* dry_start(const BankQuestion& question) {
-    return std::get_if<DryStart>(&question.start);
+            any_share(question.evaporation_ratio), Origin::derived, air_source};
 }
 
 // The readings that the bank's formulas use.
 std::vector<ReasonInput> readings_of(const BankQuestion& question) {
     std::vector<ReasonInput> inputs{measured(WF_TEXT("fill time"), "t_fill", question.fill)};
-    if (const auto* dry = dry_start(question)) {
+    if (const auto* dry = question.dry_start()) {
         inputs.push_back(measured(WF_TEXT("wet-through time"), "t_wet", dry->wet_through));
         inputs.push_back(measured(WF_TEXT("dry-out time"), "t_dry", dry->dry_out));
     } else {
@@ -60,7 +52,7 @@ std::string share_formula(const BankQuestion& question, double used) {
     if (flow_decided(question, used)) {
         return "kappa = E H / q" + outlets;
     }
-    if (const auto* dry = dry_start(question)) {
+    if (const auto* dry = question.dry_start()) {
         return std::string{dry->fans_on ? "kappa = (t_wet - t_fill) / (t_dry + t_wet - t_fill)"
                                         : "kappa = (t_wet - t_fill) / t_dry"} +
                outlets;
@@ -96,18 +88,18 @@ Reason why_enough_water(const CycleStory& story, const OnTimeBounds& bounds) {
         "t_on = t_fill + m P kappa R + U; " + share_formula(story.question, bounds.evaporated_share);
     reason.inputs = readings_of(story.question);
     reason.inputs.push_back(limit_input(story.limits, Limit::water_margin, WF_TEXT("water margin"), "m",
-                                        share(story.margins.water_margin)));
+                                        any_share(story.margins.water_margin)));
     reason.inputs.push_back({WF_TEXT("period"), "P", any(bounds.period), Origin::derived, {}});
     reason.inputs.push_back({by_flow ? Message{WF_TEXT("share of the water that evaporates, test, by the "
                                                        "measured flow")}
                                      : Message{WF_TEXT("share of the water that evaporates, test")},
                              "kappa",
-                             share(bounds.evaporated_share),
+                             any_share(bounds.evaporated_share),
                              Origin::derived,
                              {}});
     if (story.question.weakest_outlet_ratio > 1.0) {
         reason.inputs.push_back({WF_TEXT("water at the far end over the weakest outlet's, in kappa already"),
-                                 "q_far / q_least", share(story.question.weakest_outlet_ratio),
+                                 "q_far / q_least", any_share(story.question.weakest_outlet_ratio),
                                  Origin::derived, "outlets as described or caught"});
     }
     reason.inputs.push_back(evaporation_ratio_input(story.question));
@@ -126,11 +118,11 @@ Reason why_no_part_dries(const CycleStory& story, const OnTimeBounds& bounds) {
                                   "last %2, so the pump runs for the rest of the %3."),
                           {story.bank, any(gap), any(bounds.period)}};
     reason.inputs = readings_of(story.question);
-    if (dry_start(story.question) != nullptr) {
+    if (story.question.dry_start() != nullptr) {
         reason.formula = "t_on = P + t_fill - x t_dry / R";
         reason.inputs.push_back(limit_input(story.limits, Limit::drying_share,
                                             WF_TEXT("share of the dry-out time that a gap may take"), "x",
-                                            share(story.margins.drying_share)));
+                                            any_share(story.margins.drying_share)));
     } else {
         reason.formula = "t_on = P + t_fill - (t_off + t_fill) / R";
     }
@@ -335,7 +327,7 @@ Reason why_rinse_length(const CycleStory& story, const RinseNeed& need, const Ba
     reason.inputs.push_back(evaporation_ratio_input(question));
     reason.inputs.push_back(limit_input(story.limits, Limit::constant_share,
                                         WF_TEXT("share of drying at constant rate"), "c",
-                                        share(story.margins.constant_share)));
+                                        any_share(story.margins.constant_share)));
     reason.inputs.push_back({WF_TEXT("wet-through with the fans on at the hottest hour"),
                              "t_wet,design",
                              any(need.wet_through),
@@ -399,10 +391,10 @@ namespace {
 
 // Whole percents, up for what is needed and down for what is left.
 AnyQuantity percents_up(double value) {
-    return share(std::ceil(100.0 * value - 1e-9) / 100.0);
+    return any_share(std::ceil(100.0 * value - 1e-9) / 100.0);
 }
 AnyQuantity percents_down(double value) {
-    return share(std::floor(100.0 * value + 1e-9) / 100.0);
+    return any_share(std::floor(100.0 * value + 1e-9) / 100.0);
 }
 
 // How much flow would make what evaporates fit, as a multiple of today's, and what would make the fill so.

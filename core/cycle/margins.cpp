@@ -73,21 +73,17 @@ Words words_of(Limit limit) {
     return {""};
 }
 
-AnyQuantity share(double value) {
-    return {Kind::fraction, value, Scale::normal};
-}
-
 /// The numbers of a limit, as they are shown; a count of days as a duration, which a day is.
 std::vector<AnyQuantity> numbers_of(const CycleMargins& margins, Limit limit) {
     switch (limit) {
         case Limit::water_margin:
-            return {share(margins.water_margin)};
+            return {any_share(margins.water_margin)};
         case Limit::least_rest:
             return {any(margins.least_rest)};
         case Limit::drying_share:
-            return {share(margins.drying_share)};
+            return {any_share(margins.drying_share)};
         case Limit::constant_share:
-            return {share(margins.constant_share)};
+            return {any_share(margins.constant_share)};
         case Limit::periods: {
             std::vector<AnyQuantity> periods;
             for (const auto& period : margins.periods) {
@@ -116,7 +112,7 @@ std::vector<AnyQuantity> numbers_of(const CycleMargins& margins, Limit limit) {
         case Limit::night:
             return {any(margins.night, Scale::clock)};
         case Limit::dry_face:
-            return {share(margins.dry_face)};
+            return {any_share(margins.dry_face)};
         case Limit::longest_dry_down:
             return {any(margins.longest_dry_down)};
         case Limit::clock_ahead_of_sun:

@@ -14,7 +14,7 @@ namespace wetfront {
 namespace {
 
 // Times worked out or typed in different units are the same below a millionth of a second.
-constexpr double same_s = 1e-6;
+constexpr double never_rests_within_s = 1e-6;
 
 Duration larger(Duration a, Duration b) {
     return std::max(a, b);
@@ -78,7 +78,7 @@ Set set_in(const VisitFile& file, const VisitTimings& timings, const Timer& time
         const auto ceiling = value(left->on_time_ceiling);
         set.on_least = set.base;
         set.on_most = timer.kind == TimerKind::trimmed && ceiling ? larger(most, *ceiling) : most;
-        set.never_rests = set.period && in_seconds(most) >= in_seconds(*set.period) - same_s;
+        set.never_rests = set.period && in_seconds(most) >= in_seconds(*set.period) - never_rests_within_s;
     }
     if (set.never_rests) {
         set.on_most.reset();

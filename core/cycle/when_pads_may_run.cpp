@@ -9,7 +9,7 @@
 namespace wetfront {
 namespace {
 
-constexpr const char* air_source = "ASHRAE Handbook - Fundamentals 2017, ch. 1";
+constexpr const char* short_air_source = "ASHRAE Handbook - Fundamentals 2017, ch. 1";
 constexpr const char* pad_source = "EnergyPlus Engineering Reference, direct evaporative cooler";
 
 BirdAge age_of(const PadsQuestion& asked) {
@@ -176,11 +176,11 @@ Reason why_cut_off(const PadsWork& work, Fraction exact, Fraction rounded) {
         start_input(work),
         pad_input(*work.pad),
         least_cooling_input(margins),
-        {WF_TEXT("air pressure"), "p", any(work.asked.weather.pressure), Origin::derived, air_source}};
+        {WF_TEXT("air pressure"), "p", any(work.asked.weather.pressure), Origin::derived, short_air_source}};
     reason.exact = any(exact);
     reason.rounding = Rounding::down;
     reason.resolution = any(margins.humidity_step);
-    reason.source = limit_text(margins, Limit::least_cooling).source + "; air: " + air_source;
+    reason.source = limit_text(margins, Limit::least_cooling).source + "; air: " + short_air_source;
     return reason;
 }
 

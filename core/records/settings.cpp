@@ -5,14 +5,14 @@ namespace wetfront {
 namespace {
 
 template <class Q>
-std::optional<AnyQuantity> value_of(const Optional<Q>& entry) {
+std::optional<AnyQuantity> setting_value(const Optional<Q>& entry) {
     if (!entry) {
         return std::nullopt;
     }
     return any(entry->value());
 }
 
-std::optional<AnyQuantity> value_of(const std::optional<TimeOfDay>& time) {
+std::optional<AnyQuantity> setting_value(const std::optional<TimeOfDay>& time) {
     return time ? std::optional{time->since_midnight()} : std::nullopt;
 }
 
@@ -145,31 +145,31 @@ std::optional<AnyQuantity> held(const TimerSettings& settings, Setting setting, 
     const auto* row = at < settings.trim_rows.size() ? &settings.trim_rows[at] : nullptr;
     switch (setting) {
         case Setting::start_temperature:
-            return value_of(settings.start_temperature);
+            return setting_value(settings.start_temperature);
         case Setting::lowest_house_temperature:
-            return value_of(settings.lowest_house_temperature);
+            return setting_value(settings.lowest_house_temperature);
         case Setting::humidity_cut_off:
-            return value_of(settings.humidity_cut_off);
+            return setting_value(settings.humidity_cut_off);
         case Setting::pad_hours_from:
-            return value_of(settings.pad_hours_from);
+            return setting_value(settings.pad_hours_from);
         case Setting::pad_hours_to:
-            return value_of(settings.pad_hours_to);
+            return setting_value(settings.pad_hours_to);
         case Setting::period:
-            return value_of(settings.period);
+            return setting_value(settings.period);
         case Setting::base_on_time:
-            return value_of(settings.base_on_time);
+            return setting_value(settings.base_on_time);
         case Setting::on_time_ceiling:
-            return value_of(settings.on_time_ceiling);
+            return setting_value(settings.on_time_ceiling);
         case Setting::trim_step:
-            return row == nullptr ? std::nullopt : value_of(row->change);
+            return row == nullptr ? std::nullopt : setting_value(row->change);
         case Setting::trim_dead_band:
-            return row == nullptr ? std::nullopt : value_of(row->above_target);
+            return row == nullptr ? std::nullopt : setting_value(row->above_target);
         case Setting::review_interval:
-            return value_of(settings.review_interval);
+            return setting_value(settings.review_interval);
         case Setting::rinse_at:
-            return value_of(settings.rinse_at);
+            return setting_value(settings.rinse_at);
         case Setting::rinse_length:
-            return value_of(settings.rinse_length);
+            return setting_value(settings.rinse_length);
     }
     return std::nullopt;
 }

@@ -4,10 +4,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "rules/rule_parts.h"
+
 namespace wetfront {
 namespace {
 
-constexpr int minutes_of_day = 1440;
 constexpr int hours_of_day = 24;
 constexpr int hottest_by_sun = 14 * 60 + 30;
 

@@ -10,9 +10,6 @@
 namespace wetfront {
 namespace {
 
-constexpr double an_hour = 3600.0;
-const char* const own_reading = "common practice, no source; the limit is the reading itself";
-
 struct SlowestReading {
     const PadBank* bank;
     TimingResult time;
@@ -66,7 +63,7 @@ std::vector<Finding> compared(const RuleInputs& inputs, const EnteredTiming& whi
                            any(entered - read.mean)}};
         finding.remedy = {WF_TEXT("Enter %1, the reading and its uncertainty."),
                           {any(view.entry_for(which.key, read.mean + read.expanded))}};
-        finding.source = own_reading;
+        finding.source = "common practice, no source; the limit is the reading itself";
         finding.values = {{std::string{enum_name(which.key)}, any(entered)},
                           {"reading", any(read.mean)},
                           {"reading_uncertainty", any(read.expanded)}};

@@ -23,8 +23,6 @@ Temperature coolest_start(const CycleMargins& margins) {
     return is_changed(margins, Limit::start_band) ? margins.coolest_start : published;
 }
 
-constexpr double rounding = 1e-6;  // K: a limit typed in the other unit is met at the limit
-
 std::vector<TimerView> timers_with_start_for_older_birds(const RuleInputs& inputs) {
     const auto& age = inputs.file.visit.conditions.bird_age_days;
     if (!age || *age < inputs.advice.margins.older_birds_days) {
@@ -119,7 +117,7 @@ std::vector<Finding> air_speed_below_500(const RuleInputs& inputs) {
 
 namespace {
 
-constexpr const char* cut_off_source =
+constexpr const char* least_cooling_source =
     "2.0 K (3.6 degF) at the start temperature, worked out from effectiveness and wet bulb; under 3 degF "
     "above "
     "80 %: Univ. of Georgia";
@@ -213,7 +211,7 @@ Finding cut_off_finding(const CutOff& cut_off, const char* rule, Severity severi
                         Fraction serving) {
     auto finding = finding_on(cut_off.view, nullptr, rule, severity);
     finding.remedy = {WF_TEXT("Set the humidity cut-off to %1."), {any(serving)}};
-    finding.source = limit_source(cut_off.view.margins, {Limit::least_cooling}, cut_off_source);
+    finding.source = limit_source(cut_off.view.margins, {Limit::least_cooling}, least_cooling_source);
     finding.values = {{"humidity_cut_off", any(cut_off.humidity)},
                       {"start_temperature", any(cut_off.start)},
                       {"cooling_at_cut_off", any(from_si<TemperatureDifference>(cooling))},

@@ -14,7 +14,6 @@ const char* const cut_off_source =
     "35 degC: assumed; a cut-off there costs birds: common practice, no source";
 constexpr auto warms_up_in_house = from_si<TemperatureDifference>(3.0);
 constexpr auto air_alone_heats = from_si<Temperature>((100.0 + 459.67) * 5.0 / 9.0);
-constexpr double rounding = 1e-6;  // K: a limit typed in the other unit is met at the limit
 
 struct HumiditySensors {
     bool outside = false;
@@ -54,10 +53,6 @@ std::vector<TimerView> timers_with_cut_off(const RuleInputs& inputs) {
         }
     }
     return views;
-}
-
-Duration of_minutes(int minutes) {
-    return seconds(60.0 * minutes);
 }
 
 Finding stops_in_heat(const TimerView& view, Temperature outside, Fraction humidity, Message message) {

@@ -8,8 +8,6 @@
 namespace wetfront {
 namespace {
 
-constexpr double rounding = 1e-6;  // a limit typed in the other unit is the limit
-
 AnyQuantity percent(double value) {
     return any(from_si<Fraction>(value));
 }

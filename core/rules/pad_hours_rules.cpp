@@ -12,15 +12,10 @@
 namespace wetfront {
 namespace {
 
-constexpr int minutes_of_day = 1440;
 constexpr int clock_unsure = 60;  // minutes
 const char* const night_source =
     "22:00 to 10:00 without pads, by rule of thumb: University of Georgia, night-time pad operation, 2011; "
     "hours of the design day: ASHRAE Handbook - Fundamentals 2021, ch. 14, table 6, read second hand";
-
-Duration of_minutes(int minutes) {
-    return seconds(60.0 * minutes);
-}
 
 AnyQuantity clock(int minute) {
     return TimeOfDay{(minute % minutes_of_day + minutes_of_day) % minutes_of_day}.since_midnight();

@@ -2,11 +2,10 @@
 #include <algorithm>
 
 #include "rules/design_clock.h"
+#include "rules/rule_parts.h"
 
 namespace wetfront {
 namespace {
-
-constexpr double an_hour = 3600.0;
 
 /// What the advised cycle would save in an hour against a pump that never rests.
 struct Saving {

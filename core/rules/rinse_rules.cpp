@@ -11,8 +11,6 @@
 namespace wetfront {
 namespace {
 
-constexpr int minutes_of_day = 1440;
-
 std::vector<TimerView> timers_that_rinse(const RuleInputs& inputs) {
     std::vector<TimerView> views;
     for (const auto& view : timers_with_settings(inputs)) {

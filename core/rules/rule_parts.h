@@ -11,6 +11,13 @@
 namespace wetfront {
 
 inline constexpr const char* common_practice = "common practice, no source";
+inline constexpr double rounding = 1e-6;   ///< SI: a limit typed in the other unit is met at the limit
+inline constexpr double an_hour = 3600.0;  ///< s
+inline constexpr int minutes_of_day = 1440;
+
+[[nodiscard]] inline Duration of_minutes(int minutes) {
+    return seconds(60.0 * minutes);
+}
 
 /// About that bank, or where none is given about the house or what the message names.
 [[nodiscard]] Finding finding_about(const PadBank* bank, const char* rule, Severity severity);

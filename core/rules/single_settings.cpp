@@ -11,7 +11,6 @@
 namespace wetfront {
 namespace {
 
-constexpr double an_hour = 3600.0;
 constexpr auto shortest_usual_period = from_si<Duration>(300.0);
 constexpr auto longest_usual_period = from_si<Duration>(600.0);
 

@@ -10,8 +10,6 @@
 namespace wetfront {
 namespace {
 
-constexpr double rounding = 1e-6;  // K: a limit typed in the other unit is met at the limit
-
 std::vector<TimerView> timers_with_start(const RuleInputs& inputs) {
     std::vector<TimerView> views;
     for (const auto& view : timers_with_settings(inputs)) {

@@ -10,9 +10,6 @@
 namespace wetfront {
 namespace {
 
-constexpr double an_hour = 3600.0;
-constexpr double rounding = 1e-6;  // K or s: a limit typed in the other unit is met at the limit
-
 std::vector<TimerView> timers_that_trim(const RuleInputs& inputs) {
     std::vector<TimerView> views;
     for (const auto& view : timers_with_settings(inputs)) {

@@ -24,6 +24,10 @@ template <class Q>
     return {KindOf<Q>::value, in_si(value), scale};
 }
 
+[[nodiscard]] inline AnyQuantity any_share(double value) {
+    return {Kind::fraction, value, Scale::normal};
+}
+
 /// Number and unit apart, so that a screen can set them in different sizes.
 struct QuantityText {
     std::string number;  ///< point as decimal mark, no thousands mark
