@@ -32,7 +32,7 @@ std::optional<Head> head_of(Statements& sql, RecordKind kind, const Id& record) 
     const auto find =
         sql("SELECT id, number, house, started_unix_ms, started_utc_offset_min, signed, "
             "house_revision, farm_revision FROM head WHERE kind = ? AND record = ? "
-            "ORDER BY number DESC, id DESC LIMIT 1");
+            "ORDER BY signed DESC, number DESC, id DESC LIMIT 1");
     Binder{find}(enum_name(kind))(record);
     if (!find.next_row()) {
         return std::nullopt;

@@ -23,8 +23,8 @@ struct Head {
     std::string farm_revision;
 };
 
-/// None if there is no such record. Of several revisions without a successor, the one with the highest
-/// number.
+/// None if there is no such record. Of several revisions without a successor the signed one, or the one with
+/// the highest number: split_records.h tells of the others.
 [[nodiscard]] std::optional<Head> head_of(Statements& sql, RecordKind kind, const Id& record);
 
 /// A record's content at a revision. Reads back to the last whole one, at most whole_every rows.
