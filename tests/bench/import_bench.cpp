@@ -220,6 +220,7 @@ public:
             db_,
             "INSERT INTO entry (entry, device, seq, unix_ms, utc_offset_min, hash, before) VALUES "
             "(?, ?, ?, ?, ?, ?, ?)"};
+        const store_detail::Value null;
         std::int64_t number = 0;
         for (const auto& entry : entries) {
             head.bind(1, ++number);
@@ -236,8 +237,8 @@ public:
             int place = 1;
             for (const auto& column : columns) {
                 const auto found = entry.content.fields.find(column);
-                bind_value(*row, ++place,
-                           found == entry.content.fields.end() ? store_detail::Value{} : found->second);
+                const auto& value = found == entry.content.fields.end() ? null : found->second;
+                bind_value(*row, ++place, value);
             }
             row->exec();
             row->reset();
