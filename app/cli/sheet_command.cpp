@@ -6,6 +6,7 @@
 #include "cycle/advice.h"
 #include "rules/rules.h"
 #include "sheet/sheet.h"
+#include "store/record_hash.h"
 
 namespace wetfront {
 namespace {
@@ -30,8 +31,8 @@ Result<ExitStatus> run_sheet(const SheetOptions& options, const Common& common) 
     const auto advice = advise(file);
     const auto found = check(file, timings, advice, WhichSettings::found);
     const auto left = check(file, timings, advice, WhichSettings::left);
-    const auto content = commissioning_sheet(
-        {file, timings, advice, found, left, visit.revision, common.surroundings.clock.wall_now()});
+    const auto content = commissioning_sheet({file, timings, advice, found, left, visit.revision,
+                                              common.surroundings.clock.wall_now(), record_hash(file)});
     WF_CHECK(common.surroundings.print_sheet({content, options.file, options.paper, common.units}));
     if (common.json) {
         print_json(common.out(),

@@ -28,6 +28,7 @@ void add_checks(Blocks& blocks, const SheetInputs& inputs);
 void add_cautions(Blocks& blocks);
 void add_open_points(Blocks& blocks, const SheetInputs& inputs);
 void add_signatures(Blocks& blocks, const SheetInputs& inputs);
+void add_code(Blocks& blocks, const SheetInputs& inputs);
 
 [[nodiscard]] Message not_entered();
 [[nodiscard]] Message not_measured();

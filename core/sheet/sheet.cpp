@@ -53,6 +53,7 @@ SheetContent commissioning_sheet(const SheetInputs& inputs) {
     add_checks(blocks, inputs);
     add_open_points(blocks, inputs);
     add_signatures(blocks, inputs);
+    add_code(blocks, inputs);
     return sheet;
 }
 

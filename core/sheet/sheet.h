@@ -20,6 +20,8 @@ struct SheetInputs {
     const std::vector<Finding>& left;   ///< findings on the settings left
     int revision = 1;
     WallTime issued;
+    std::string
+        record_hash{};  ///< record_hash() of the file (store/record_hash.h); empty: no code is printed
 };
 
 /// The commissioning sheet as data (ISO/IEC 17025 clause 7.8 as yardstick, no accreditation claimed). Missing

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <QCoreApplication>
+#include <QPainterPath>
 #include <QPen>
 #include <algorithm>
+#include <qrcodegen/qrcodegen.hpp>
 
 #include "charts/bank_painter.h"
 #include "charts/strip_painter.h"
@@ -252,6 +254,38 @@ Rows rows_of(const SheetSignatures& signatures, const Measure& measure) {
     }
     keep_last_two(rows);
     return rows;
+}
+
+// Level Q mends a quarter of it, dirt and folds; half a millimetre a module is read by any tablet's camera.
+Rows rows_of(const SheetCode& code, const Measure& measure) {
+    const double module = 0.55 / 25.4 * units_per_inch;
+    const auto made = qrcodegen::QrCode::encodeText(code.text.c_str(), qrcodegen::QrCode::Ecc::QUARTILE);
+    constexpr int quiet = 4;
+    const double side = module * (made.getSize() + 2 * quiet);
+    Row row;
+    row.cells.push_back({0.0, {{side, [=](QPainter& painter, QPointF top_left) {
+                                    QPainterPath dark;
+                                    for (int y = 0; y < made.getSize(); ++y) {
+                                        for (int x = 0; x < made.getSize(); ++x) {
+                                            if (made.getModule(x, y)) {
+                                                dark.addRect(
+                                                    QRectF{top_left + module * QPointF(x + quiet, y + quiet),
+                                                           QSizeF{module, module}});
+                                            }
+                                        }
+                                    }
+                                    // One path: a seam between modules would be a light line.
+                                    painter.fillPath(dark.simplified(), Qt::black);
+                                }}}});
+    const double beside = side + 6.0 * pt;
+    Cell words_beside{beside, {gap(module * quiet)}};
+    for (std::size_t i = 0; i < code.lines.size(); ++i) {
+        append(words_beside.lines,
+               text_lines(measure.formatter.text(code.lines[i]), i == 0 ? Face::small_strong : Face::small,
+                          measure.width - beside));
+    }
+    row.cells.push_back(std::move(words_beside));
+    return {std::move(row)};
 }
 
 }  // namespace wetfront::ui

@@ -5,6 +5,7 @@
 
 #include "rules/checklists.h"
 #include "sheet/sheet.h"
+#include "store/record_hash.h"
 #include "viewmodels/pump_off.h"
 
 namespace wetfront::ui {
@@ -220,7 +221,8 @@ Result<SheetContent> SheetViewModel::content(int revisions_to_come) const {
     WF_TRY(const int revision, context.store.revision_of(visit.id));
     return commissioning_sheet({record_.file(), record_.timings(), record_.advice(), record_.found_findings(),
                                 record_.left_findings(), revision + revisions_to_come,
-                                visit.is_signed() ? visit.signatures.back().at : context.clock.wall_now()});
+                                visit.is_signed() ? visit.signatures.back().at : context.clock.wall_now(),
+                                record_hash(record_.file())});
 }
 
 Result<QByteArray> SheetViewModel::pdf() const {

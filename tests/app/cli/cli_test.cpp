@@ -1,33 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "cli/cli.h"
 
-#include <sys/wait.h>
-
-#include <array>
-#include <cstdio>
-
 #include "cli_run.h"
 
 namespace wetfront::test {
 namespace {
 
-/// The real program, through a shell; what it prints to stdout and its exit status.
+/// The real program, through a shell.
 CliRun run_program(const std::string& arguments) {
-    const std::string command = std::string{"'"} + WETFRONT_CLI + "' " + arguments;
-    std::FILE* pipe = popen(command.c_str(), "r");
-    CliRun result;
-    if (pipe == nullptr) {
-        ADD_FAILURE() << "cannot start " << command;
-        return result;
-    }
-    std::array<char, 4096> buffer{};
-    std::size_t count = 0;
-    while ((count = std::fread(buffer.data(), 1, buffer.size(), pipe)) > 0) {
-        result.out.append(buffer.data(), count);
-    }
-    const int status = pclose(pipe);
-    result.status = WIFEXITED(status) ? WEXITSTATUS(status) : -1;
-    return result;
+    return run_in_shell(std::string{"'"} + WETFRONT_CLI + "' " + arguments);
 }
 
 TEST(CliTest, help_stands_everywhere_with_an_example) {

@@ -77,6 +77,7 @@ inline std::vector<SheetBlock> example_blocks() {
     SheetSignatures signatures;
     signatures.lines = {{"Technician", "T. Example", "2026-07-01 14:22"}, {"Grower", "", ""}};
     blocks.push_back(signatures);
+    blocks.push_back(SheetCode{"Wetfront visit visit-17", {"Visit visit-17", "Its hash"}});
     return blocks;
 }
 
@@ -174,7 +175,9 @@ inline QStringList example_text() {
             "T. Example",
             "Grower",
             "Signed 2026-07-01 14:22",
-            "Name, signature, date"};
+            "Name, signature, date",
+            "Visit visit-17",
+            "Its hash"};
 }
 
 /// What a program of poppler-utils writes to its output; a program that fails fails the test.
