@@ -21,9 +21,9 @@ JsonObject trend_json(const FollowedTrend& followed) {
         const auto limit = [](const std::optional<double>& slope) {
             return slope ? JsonObject(*slope) : JsonObject(nullptr);
         };
-        object[json_key("slope_per_year", kind)] = trend.line->slope;
-        object[json_key("slope_least", kind)] = limit(trend.line->least);
-        object[json_key("slope_most", kind)] = limit(trend.line->most);
+        object[file_key("slope_per_year", kind)] = trend.line->slope;
+        object[file_key("slope_least", kind)] = limit(trend.line->least);
+        object[file_key("slope_most", kind)] = limit(trend.line->most);
     }
     return object;
 }
@@ -46,9 +46,9 @@ JsonObject as_json(const House& house, const std::vector<FollowedTrend>& all) {
             values.push_back(
                 {{"visit", each.visit.text},
                  {"started", to_iso8601(each.at)},
-                 {json_key("value", each.value.kind), json_number(each.value)},
-                 {json_key("expanded_uncertainty", each.value.kind),
-                  each.expanded ? JsonObject(json_number(*each.expanded)) : JsonObject(nullptr)}});
+                 {file_key("value", each.value.kind), file_number(each.value)},
+                 {file_key("expanded_uncertainty", each.value.kind),
+                  each.expanded ? JsonObject(file_number(*each.expanded)) : JsonObject(nullptr)}});
         }
         list.push_back({{"bank", followed.series.bank.text},
                         {"followed", enum_name(followed.series.what)},

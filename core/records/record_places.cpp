@@ -154,9 +154,9 @@ public:
     }
 
     [[nodiscard]] ChangedPlaces all() && {
-        for (const auto& [list, row] : whole_items_) {
+        for (const auto& item : whole_items_) {
             result_.told_apart = result_.told_apart && std::ranges::none_of(rows_, [&](const auto& other) {
-                                     return other.first == list && other.second != row;
+                                     return other.first == item.first && other.second != item.second;
                                  });
         }
         return std::move(result_);

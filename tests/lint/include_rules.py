@@ -18,6 +18,7 @@ CORE = {
     "trend": ["cycle"],
     "rules": ["records", "cycle", "water", "pad", "air"],
     "day": ["cycle"],
+    "tables": ["rules"],
     "sheet": ["records", "rules", "cycle", "day"],
     "store": ["records"],
 }

@@ -164,5 +164,49 @@ TEST_F(StoreOfficeTest, history_of_an_unknown_house_is_refused) {
     expect_refused(store({"history", "nobody-knows-it"}), "nobody-knows-it");
 }
 
+// Python's csv module is the outside reader.
+TEST_F(StoreOfficeTest, a_table_reads_back_by_another_program_as_the_json_has_it) {
+    for (const char* table : {"readings", "settings", "findings"}) {
+        const auto csv = folder_.with("table.csv", store({"table", table}).out);
+        const auto json = store({"table", table, "--json"}).json();
+        const auto read = run_in_shell(
+            "python3 -c 'import csv,json,sys; print(json.dumps(list(csv.DictReader(open(sys.argv[1], "
+            "newline=\"\", "
+            "encoding=\"utf-8\")))))' '" +
+            csv + "'");
+        ASSERT_EQ(read.status, 0);
+        const auto rows = nlohmann::json::parse(read.out);
+        ASSERT_GT(rows.size(), 5U) << table;
+        ASSERT_EQ(rows.size(), json.at("rows").size());
+        for (std::size_t i = 0; i < rows.size(); ++i) {
+            const auto& wanted = json.at("rows")[i];
+            EXPECT_EQ(keys_of(rows[i]), keys_of(wanted));
+            for (const auto& [key, cell] : wanted.items()) {
+                const auto got = rows[i].at(key).get<std::string>();
+                if (cell.is_number()) {
+                    EXPECT_EQ(std::stod(got), cell.get<double>()) << key;
+                } else if (cell.is_boolean()) {
+                    EXPECT_EQ(got, cell.get<bool>() ? "true" : "false") << key;
+                } else {
+                    EXPECT_EQ(got, cell.is_null() ? "" : cell.get<std::string>()) << key;
+                }
+            }
+        }
+    }
+}
+
+TEST_F(StoreOfficeTest, a_table_of_one_house_has_that_house_alone) {
+    const auto all = store({"table", "readings", "--json"}).json().at("rows");
+    const auto house = all.at(0).at("house").get<std::string>();
+    const auto one = store({"table", "readings", house, "--json"}).json().at("rows");
+    EXPECT_GT(one.size(), 0U);
+    EXPECT_LT(one.size(), all.size());
+    for (const auto& row : one) {
+        EXPECT_EQ(row.at("house"), house);
+    }
+    expect_refused(store({"table", "readings", "no-such-house"}), "no-such-house");
+    expect_refused(store({"table", "prices"}), "prices");
+}
+
 }  // namespace
 }  // namespace wetfront::test
