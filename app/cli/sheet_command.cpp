@@ -16,6 +16,7 @@ struct SheetOptions {
     std::string file;
     SheetPaperSize paper = SheetPaperSize::letter;
     std::string language = "en";
+    bool summary = false;
 };
 
 Result<ExitStatus> run_sheet(const SheetOptions& options, const Common& common) {
@@ -31,8 +32,15 @@ Result<ExitStatus> run_sheet(const SheetOptions& options, const Common& common) 
     const auto advice = advise(file);
     const auto found = check(file, timings, advice, WhichSettings::found);
     const auto left = check(file, timings, advice, WhichSettings::left);
-    const auto content = commissioning_sheet({file, timings, advice, found, left, visit.revision,
-                                              common.surroundings.clock.wall_now(), record_hash(file)});
+    const SheetInputs inputs{file,
+                             timings,
+                             advice,
+                             found,
+                             left,
+                             visit.revision,
+                             common.surroundings.clock.wall_now(),
+                             record_hash(file)};
+    const auto content = options.summary ? grower_summary(inputs) : commissioning_sheet(inputs);
     WF_CHECK(common.surroundings.print_sheet({content, options.file, options.paper, common.units}));
     if (common.json) {
         print_json(common.out(),
@@ -61,6 +69,7 @@ void add_sheet(CLI::App& app, const Common& common, Work& chosen) {
                                            "letter or a4"))
         ->type_name("letter|a4");
     command->add_option("--language", options->language, "en (default)")->type_name("en");
+    command->add_flag("--summary", options->summary, "one page in plain words for the grower instead");
     command->footer("Example: wetfront-cli sheet visit.json -o sheet.pdf --paper a4");
     command->callback(
         [&common, &chosen, options] { chosen = [&common, options] { return run_sheet(*options, common); }; });

@@ -30,6 +30,11 @@ struct SheetInputs {
 /// is as advised.
 [[nodiscard]] SheetContent commissioning_sheet(const SheetInputs& inputs);
 
+/// The same visit on one page in plain words for the grower: what the pads need, what was changed, one period
+/// to scale, what is left to do. Of changes and things to do the first few stand on it, with the number of
+/// those that do not.
+[[nodiscard]] SheetContent grower_summary(const SheetInputs& inputs);
+
 /// One period of one timer's slowest bank for a set of settings; none where no period or on-time is known,
 /// unless the timer runs on demand (then continuous, without a period). Dry-out is shortened by the
 /// evaporation ratio (E_design / E_test, above 0) where it is given. That a pad stays wet is said of the
