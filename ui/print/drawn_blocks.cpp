@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: Apache-2.0
-#include <QCoreApplication>
 #include <QPen>
 #include <algorithm>
 
@@ -11,10 +10,6 @@
 
 namespace wetfront::ui {
 namespace {
-
-QString words(const char* text) {
-    return QCoreApplication::translate("sheet", text);
-}
 
 void hairline_above(QPainter& painter, const QRectF& rect, bool first, bool /*last*/) {
     if (first) {
@@ -91,12 +86,12 @@ Rows legend_rows(const Measure& measure) {
     return rows;
 }
 
-QString joined(const std::vector<Message>& messages, const Formatter& formatter) {
+std::string joined(const std::vector<Message>& messages, const Formatter& formatter) {
     QStringList texts;
     for (const auto& message : messages) {
         texts.append(formatter.text(message));
     }
-    return texts.join(QLatin1Char(' '));
+    return texts.join(QLatin1Char(' ')).toStdString();
 }
 
 }  // namespace
@@ -174,16 +169,17 @@ Rows rows_of(const SheetFindings& findings, const Measure& measure) {
         append(lines, text_lines(formatter.text(finding.message), Face::body, width));
         if (!finding.remedy.empty()) {
             append(lines,
-                   text_lines(words("Remedy: %1").arg(formatter.text(finding.remedy)), Face::body, width));
+                   text_lines(formatter.text(Message{WF_TEXT("Remedy: %1"), {finding.remedy}}), Face::body, width));
         }
         if (!finding.causes.empty()) {
             append(lines,
-                   text_lines(words("Likely, in this order: %1").arg(joined(finding.causes, formatter)),
+                   text_lines(formatter.text(Message{WF_TEXT("Likely, in this order: %1"),
+                                                     {joined(finding.causes, formatter)}}),
                               Face::body, width));
         }
         if (!finding.source.empty()) {
-            append(lines, text_lines(words("Source: %1").arg(QString::fromStdString(finding.source)),
-                                     Face::small, width));
+            append(lines, text_lines(formatter.text(Message{WF_TEXT("Source: %1"), {finding.source}}), Face::small,
+                                     width));
         }
         row.cells.push_back({marks, std::move(lines)});
         row.space_before = rows.empty() ? 5.0 * pt : 0.0;
@@ -240,8 +236,8 @@ Rows rows_of(const SheetSignatures& signatures, const Measure& measure) {
             names.cells.push_back({x, std::move(above)});
             std::vector<Line> under{rule};
             append(under, text_lines(line.signed_at.empty()
-                                         ? words("Name, signature, date")
-                                         : words("Signed %1").arg(QString::fromStdString(line.signed_at)),
+                                         ? measure.formatter.text(WF_TEXT("Name, signature, date"))
+                                         : measure.formatter.text(Message{WF_TEXT("Signed %1"), {line.signed_at}}),
                                      Face::small, width));
             below.cells.push_back({x, std::move(under)});
         }

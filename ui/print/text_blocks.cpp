@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: Apache-2.0
-#include <QCoreApplication>
 #include <QPen>
 #include <algorithm>
 #include <numeric>
@@ -192,7 +191,7 @@ Rows rows_of(const SheetChecks& checks, const Measure& measure) {
             append(
                 lines,
                 text_lines(
-                    QCoreApplication::translate("sheet", "Note: %1").arg(QString::fromStdString(check.note)),
+                    measure.formatter.text(Message{WF_TEXT("Note: %1"), {check.note}}),
                     Face::small, measure.width - indent));
         }
         row.cells.push_back({indent, std::move(lines)});

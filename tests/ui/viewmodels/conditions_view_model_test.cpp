@@ -45,7 +45,7 @@ protected:
     }
 
     SheetPaper paper_{
-        [](const SheetContent&, const Formatter&) { return std::vector<QImage>{}; }, {}, {}, {}, {}, {}};
+        [](const SheetContent&, const Formatter&, Paper) { return std::vector<QImage>{}; }, {}, {}, {}, {}, {}};
     VisitViewModel visit_{context_, presses_, paper_, file_, {}, nullptr};
 };
 
