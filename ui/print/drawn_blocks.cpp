@@ -157,11 +157,15 @@ Rows rows_of(const SheetBanks& banks, const Measure& measure) {
 }
 
 Rows rows_of(const SheetFindings& findings, const Measure& measure) {
-    const double marks = 72.0 * pt;
+    const Formatter& formatter = measure.formatter;
+    std::vector<QString> words;
+    for (const auto& finding : findings.findings) {
+        words.push_back(formatter.text(label_of(finding.severity)));
+    }
+    const double marks = std::max(72.0 * pt, marks_width(words));
     const double width = measure.width - marks;
     Rows rows;
     for (const auto& finding : findings.findings) {
-        const Formatter& formatter = measure.formatter;
         Row row;
         row.cells.push_back(
             {0.0, {severity_mark(finding.severity, formatter.text(label_of(finding.severity)))}});
@@ -194,7 +198,11 @@ Rows rows_of(const SheetFindings& findings, const Measure& measure) {
 
 Rows rows_of(const SheetCautions& cautions, const Measure& measure) {
     const double inset = 8.0 * pt;
-    const double marks = 84.0 * pt;
+    std::vector<QString> words;
+    for (const auto& caution : cautions.lines) {
+        words.push_back(measure.formatter.text(label_of(caution.word)));
+    }
+    const double marks = std::max(84.0 * pt, inset + marks_width(words));
     Rows rows;
     for (const auto& caution : cautions.lines) {
         const bool injury = caution.word != SignalWord::notice;
