@@ -6757,6 +6757,10 @@
         <source>%1 %2</source>
         <translation>%1 %2</translation>
     </message>
+    <message>
+        <source>Cannot be held as advised. %1</source>
+        <translation>No se admite como se recomienda. %1</translation>
+    </message>
 </context>
 <context>
     <name>wetfront::ui::ConditionsViewModel</name>
@@ -7241,17 +7245,6 @@
     <message>
         <source>%1 Look: %2</source>
         <translation>%1 Revise: %2</translation>
-    </message>
-</context>
-<context>
-    <name>wetfront::ui::Q</name>
-    <message>
-        <source>Cannot be held as advised. %1</source>
-        <translation>No se admite como se recomienda. %1</translation>
-    </message>
-    <message>
-        <source>Row %1: %2</source>
-        <translation>Fila %1: %2</translation>
     </message>
 </context>
 <context>
