@@ -6979,6 +6979,14 @@
         <source>There is no such line.</source>
         <translation>No existe esa línea.</translation>
     </message>
+    <message>
+        <source>%1 is no time of day: write it from 00:00 to 23:59, as 09:30.</source>
+        <translation>%1 no es una hora del día: escríbala de 00:00 a 23:59, como 09:30.</translation>
+    </message>
+    <message>
+        <source>%1 is beyond what goes here: %2.</source>
+        <translation>%1 está fuera de lo que se admite aquí: %2.</translation>
+    </message>
 </context>
 <context>
     <name>wetfront::ui::HistoryViewModel</name>

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cctype>
 
+#include "format/formatter.h"
+
 namespace wetfront::ui {
 namespace {
 
