@@ -29,7 +29,8 @@ Result<ExitStatus> run_sheet(const SheetOptions& options, const Common& common) 
     const auto left = check(file, timings, advice, WhichSettings::left);
     const auto content = commissioning_sheet(
         {file, timings, advice, found, left, visit.revision, common.surroundings.clock.wall_now()});
-    WF_CHECK(common.surroundings.print_sheet({content, options.file, options.paper, common.units, options.language}));
+    WF_CHECK(common.surroundings.print_sheet(
+        {content, options.file, options.paper, common.units, options.language}));
     if (common.json) {
         print_json(common.out(),
                    {{"file", options.file}, {"visit", file.visit.id.text}, {"draft", content.draft}});

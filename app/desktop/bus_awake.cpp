@@ -198,14 +198,18 @@ void BusAwake::let_go(Hold& which) {
 
 QString BusAwake::problem() const {
     if (screen_.missing && sleep_.missing) {
-        return AwakeWords::tr("This tablet may go dark and sleep: touch it now and then. The time goes on all the same.");
+        return AwakeWords::tr(
+            "This tablet may go dark and sleep: touch it now and then. The time goes on all the same.");
     }
     if (screen_.missing) {
-        return AwakeWords::tr("This screen may go dark: touch it now and then. The time goes on all the same.");
+        return AwakeWords::tr(
+            "This screen may go dark: touch it now and then. The time goes on all the same.");
     }
-    return sleep_.missing ? AwakeWords::tr("This tablet may sleep: keep its lid open and touch it now and then. The time "
-                               "goes on all the same.")
-                          : QString{};
+    return sleep_.missing
+               ? AwakeWords::tr(
+                     "This tablet may sleep: keep its lid open and touch it now and then. The time "
+                     "goes on all the same.")
+               : QString{};
 }
 
 }  // namespace wetfront::ui

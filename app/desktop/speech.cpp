@@ -27,7 +27,8 @@ QString Speech::speak(const QString& chosen) {
     const QString code = first_spoken(chosen.isEmpty() ? of_system_ : QStringList{chosen});
     texts_ = texts_in(code);
     // The words of the print dialog; English where they are not installed.
-    if (dialogs_.load(QStringLiteral("qtbase_%1").arg(code), QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
+    if (dialogs_.load(QStringLiteral("qtbase_%1").arg(code),
+                      QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
         QCoreApplication::installTranslator(&dialogs_);
     }
     QCoreApplication::installTranslator(texts_.get());

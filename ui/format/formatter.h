@@ -23,8 +23,8 @@ public:
     void set_units(UnitSystem units) { units_ = units; }
     void set_locale(const QLocale& locale) { locale_ = locale; }
 
-    /// The sentence translated (context "core"), numbers in the reader's units and decimal mark. A text without
-    /// a translation stays English.
+    /// The sentence translated (context "core"), numbers in the reader's units and decimal mark. A text
+    /// without a translation stays English.
     [[nodiscard]] QString text(const Message& message) const;
     /// "75 s", "82 °F".
     [[nodiscard]] QString text(const AnyQuantity& quantity) const;

@@ -172,18 +172,17 @@ Rows rows_of(const SheetFindings& findings, const Measure& measure) {
         std::vector<Line> lines = text_lines(formatter.text(finding.where), Face::small_strong, width);
         append(lines, text_lines(formatter.text(finding.message), Face::body, width));
         if (!finding.remedy.empty()) {
-            append(lines,
-                   text_lines(formatter.text(Message{WF_TEXT("Remedy: %1"), {finding.remedy}}), Face::body, width));
+            append(lines, text_lines(formatter.text(Message{WF_TEXT("Remedy: %1"), {finding.remedy}}),
+                                     Face::body, width));
         }
         if (!finding.causes.empty()) {
-            append(lines,
-                   text_lines(formatter.text(Message{WF_TEXT("Likely, in this order: %1"),
-                                                     {joined(finding.causes, formatter)}}),
-                              Face::body, width));
+            append(lines, text_lines(formatter.text(Message{WF_TEXT("Likely, in this order: %1"),
+                                                            {joined(finding.causes, formatter)}}),
+                                     Face::body, width));
         }
         if (!finding.source.empty()) {
-            append(lines, text_lines(formatter.text(Message{WF_TEXT("Source: %1"), {finding.source}}), Face::small,
-                                     width));
+            append(lines, text_lines(formatter.text(Message{WF_TEXT("Source: %1"), {finding.source}}),
+                                     Face::small, width));
         }
         row.cells.push_back({marks, std::move(lines)});
         row.space_before = rows.empty() ? 5.0 * pt : 0.0;
@@ -243,10 +242,11 @@ Rows rows_of(const SheetSignatures& signatures, const Measure& measure) {
             append(above, text_lines(QString::fromStdString(line.name), Face::body, width));
             names.cells.push_back({x, std::move(above)});
             std::vector<Line> under{rule};
-            append(under, text_lines(line.signed_at.empty()
-                                         ? measure.formatter.text(WF_TEXT("Name, signature, date"))
-                                         : measure.formatter.text(Message{WF_TEXT("Signed %1"), {line.signed_at}}),
-                                     Face::small, width));
+            append(under,
+                   text_lines(line.signed_at.empty()
+                                  ? measure.formatter.text(WF_TEXT("Name, signature, date"))
+                                  : measure.formatter.text(Message{WF_TEXT("Signed %1"), {line.signed_at}}),
+                              Face::small, width));
             below.cells.push_back({x, std::move(under)});
         }
         names.space_before = 8.0 * pt;

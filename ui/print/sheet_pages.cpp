@@ -37,8 +37,9 @@ void paint_lines(QPainter& painter, const std::vector<Line>& lines, QPointF top_
 SheetPages::SheetPages(const SheetContent& content, QSizeF page, const Formatter& formatter)
     : size_{page * pt} {
     const double width = size_.width() - 2.0 * side_margin;
-    running_id_ = text_lines(formatter.text(Message{WF_TEXT("%1, revision %2"), {content.id, content.revision}}),
-                             Face::small, 0.46 * width, 0.0, Qt::AlignRight);
+    running_id_ =
+        text_lines(formatter.text(Message{WF_TEXT("%1, revision %2"), {content.id, content.revision}}),
+                   Face::small, 0.46 * width, 0.0, Qt::AlignRight);
     const double head_width = 0.52 * width;
     QString head = formatter.text(content.running_head);
     running_head_ = text_lines(head, Face::small, head_width);

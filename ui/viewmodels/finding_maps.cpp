@@ -28,8 +28,8 @@ QVariantList finding_maps(const std::vector<Finding>& findings, const House& hou
         }
         QStringList causes;
         for (const auto& likely : finding.causes) {
-            causes.append(
-                FindingMapsWords::tr("%1 Look: %2").arg(formatter.text(likely.cause), formatter.text(likely.next_check)));
+            causes.append(FindingMapsWords::tr("%1 Look: %2")
+                              .arg(formatter.text(likely.cause), formatter.text(likely.next_check)));
         }
         const auto severity = name_of(finding.severity);
         list.append(QVariantMap{{"severity", QString::fromUtf8(severity.data(), qsizetype(severity.size()))},

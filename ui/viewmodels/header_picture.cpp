@@ -41,7 +41,8 @@ QString missing_sentence(const PadBank& bank) {
     ask(bank.outlet_bore.has_value(), HouseViewModel::tr("outlet bore"));
     ask(bank.outlet_spacing.has_value(), HouseViewModel::tr("outlet spacing"));
     return missing.isEmpty() ? QString{}
-                             : HouseViewModel::tr("For the flow by outlet, this is missing: %1.").arg(missing.join(HouseViewModel::tr(", ")));
+                             : HouseViewModel::tr("For the flow by outlet, this is missing: %1.")
+                                   .arg(missing.join(HouseViewModel::tr(", ")));
 }
 
 QString flow_sentence(VisitRecord& record, const PadBank& bank, const BankWater& water) {
@@ -68,15 +69,17 @@ QVariantMap header_picture(VisitRecord& record, const PadBank& bank) {
     QVariantMap picture{
         {QStringLiteral("pumpOnLeft"), bank.pump_end == PumpEnd::left},
         {QStringLiteral("outlets"), bars(*water->header, flow)},
-        {QStringLiteral("inletHead"), HouseViewModel::tr("head at the inlet %1").arg(formatter.text(any(flow.inlet_head)))},
-        {QStringLiteral("uniformity"),
-         HouseViewModel::tr("low-quarter uniformity %1").arg(whole_percent(formatter, flow.uniformity.low_quarter))},
+        {QStringLiteral("inletHead"),
+         HouseViewModel::tr("head at the inlet %1").arg(formatter.text(any(flow.inlet_head)))},
+        {QStringLiteral("uniformity"), HouseViewModel::tr("low-quarter uniformity %1")
+                                           .arg(whole_percent(formatter, flow.uniformity.low_quarter))},
         {QStringLiteral("first"),
          HouseViewModel::tr("first outlet %1").arg(against_mean(formatter, flow, flow.outlets.front()))},
         {QStringLiteral("last"),
          HouseViewModel::tr("last outlet %1").arg(against_mean(formatter, flow, flow.outlets.back()))},
         {QStringLiteral("mean"), HouseViewModel::tr("mean of %1 outlets").arg(flow.outlets.size())},
-        {QStringLiteral("lowest"), HouseViewModel::tr("lowest outlet %1").arg(against_mean(formatter, flow, flow.lowest))},
+        {QStringLiteral("lowest"),
+         HouseViewModel::tr("lowest outlet %1").arg(against_mean(formatter, flow, flow.lowest))},
         {QStringLiteral("lowQuarter"), HouseViewModel::tr("lowest quarter")},
         {QStringLiteral("barsName"), HouseViewModel::tr("no velocity head regained")}};
     if (water->recovered) {
@@ -100,13 +103,14 @@ QStringList header_words(VisitRecord& record, const PadBank& bank) {
         return words;
     }
     if (water->header && !water->flow) {
-        add(
-            HouseViewModel::tr("For the flow by outlet, a flow is missing: measure it (Conditions), or enter the head at the "
-               "header's inlet or the pump's curve."));
+        add(HouseViewModel::tr(
+            "For the flow by outlet, a flow is missing: measure it (Conditions), or enter the head at the "
+            "header's inlet or the pump's curve."));
     }
     add(flow_sentence(record, bank, *water));
     if (water->plain && water->recovered) {
-        add(HouseViewModel::tr("The real header lies between the bars and the dashed line. Christiansen's coefficient %1.")
+        add(HouseViewModel::tr(
+                "The real header lies between the bars and the dashed line. Christiansen's coefficient %1.")
                 .arg(whole_percent(formatter, water->plain->uniformity.christiansen)));
     }
     if (water->does_not_fill) {

@@ -20,7 +20,7 @@ QString shown(Duration value, const Formatter& formatter) {
 QString with_uncertainty(Duration value, Duration expanded, const Formatter& formatter) {
     const double step = in_seconds(expanded) >= 10.0 ? 1.0 : 0.1;
     return ProofWords::tr("%1 ± %2").arg(formatter.text(rounded_to(value, step)),
-                             formatter.text(rounded_to(expanded, step)));
+                                         formatter.text(rounded_to(expanded, step)));
 }
 
 QString yes_or_no(bool answer) {
@@ -43,14 +43,16 @@ QString set_words(const ProofLine& line, const Formatter& formatter) {
             }
             return *line.least == *line.most
                        ? shown(*line.most, formatter)
-                       : ProofWords::tr("%1 to %2").arg(shown(*line.least, formatter), shown(*line.most, formatter));
+                       : ProofWords::tr("%1 to %2")
+                             .arg(shown(*line.least, formatter), shown(*line.most, formatter));
         case ProofQuantity::fill:
         case ProofQuantity::drip_return:
             return !line.most ? ProofWords::tr("not known")
                               : with_uncertainty(*line.most, line.expected_expanded.value_or(seconds(0.0)),
                                                  formatter);
         case ProofQuantity::drip_before_stop:
-            return line.most ? ProofWords::tr("before %1").arg(shown(*line.most, formatter)) : ProofWords::tr("not known");
+            return line.most ? ProofWords::tr("before %1").arg(shown(*line.most, formatter))
+                             : ProofWords::tr("not known");
     }
     return {};
 }
@@ -59,12 +61,15 @@ QString allowed_words(const ProofLine& line, const Formatter& formatter) {
     switch (line.what) {
         case ProofQuantity::period:
         case ProofQuantity::on_time:
-            return line.least ? ProofWords::tr("may differ by %1").arg(shown(line.tolerance, formatter)) : QString{};
+            return line.least ? ProofWords::tr("may differ by %1").arg(shown(line.tolerance, formatter))
+                              : QString{};
         case ProofQuantity::fill:
-            return line.most ? ProofWords::tr("as timed, at most %1 later").arg(shown(line.tolerance, formatter))
-                             : QString{};
+            return line.most
+                       ? ProofWords::tr("as timed, at most %1 later").arg(shown(line.tolerance, formatter))
+                       : QString{};
         case ProofQuantity::drip_return:
-            return line.most ? ProofWords::tr("as worked out, at most %1 later").arg(shown(line.tolerance, formatter))
+            return line.most ? ProofWords::tr("as worked out, at most %1 later")
+                                   .arg(shown(line.tolerance, formatter))
                              : QString{};
         case ProofQuantity::drip_before_stop:
         case ProofQuantity::even_drip:
@@ -111,8 +116,9 @@ QVariantMap proof_line_map(const ProofLine& line, const Formatter& formatter) {
             {"seen", seen},
             {"verdict", sign_of(line.verdict)},
             {"word", word},
-            {"spoken", seen.isEmpty() ? ProofWords::tr("%1: expected %2; %3").arg(what, set, word)
-                                      : ProofWords::tr("%1: expected %2; seen %3; %4").arg(what, set, seen, word)}};
+            {"spoken", seen.isEmpty()
+                           ? ProofWords::tr("%1: expected %2; %3").arg(what, set, word)
+                           : ProofWords::tr("%1: expected %2; seen %3; %4").arg(what, set, seen, word)}};
 }
 
 }  // namespace wetfront::ui

@@ -37,9 +37,10 @@ std::int64_t ms_left(const PumpOff& pump, const Clock& clock) {
 
 QString words_of(const PumpOff& pump, const Clock& clock, const Formatter& formatter, bool name_house) {
     const auto left = ms_left(pump, clock);
-    const QString words = !pump.agreed ? PumpOffWords::tr("Pump off for %1").arg(formatter.clock(-left, false))
-                          : left >= 0  ? PumpOffWords::tr("Pump off: %1 left").arg(formatter.clock(left, false))
-                                       : PumpOffWords::tr("Start the pump: %1 over").arg(formatter.clock(-left, false));
+    const QString words =
+        !pump.agreed ? PumpOffWords::tr("Pump off for %1").arg(formatter.clock(-left, false))
+        : left >= 0  ? PumpOffWords::tr("Pump off: %1 left").arg(formatter.clock(left, false))
+                     : PumpOffWords::tr("Start the pump: %1 over").arg(formatter.clock(-left, false));
     return name_house ? PumpOffWords::tr("%1. %2").arg(QString::fromStdString(pump.house), words) : words;
 }
 

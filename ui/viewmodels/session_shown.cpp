@@ -51,7 +51,8 @@ QVariantList SessionViewModel::languages() const {
     QVariantList list{
         QVariantMap{{QStringLiteral("value"), QString{}}, {QStringLiteral("text"), tr("As the system")}}};
     for (const auto& language : ui::languages()) {
-        list.append(QVariantMap{{QStringLiteral("value"), language.code}, {QStringLiteral("text"), language.name}});
+        list.append(
+            QVariantMap{{QStringLiteral("value"), language.code}, {QStringLiteral("text"), language.name}});
     }
     return list;
 }

@@ -159,7 +159,8 @@ QString SheetViewModel::notReadyInShort() const {
 QVariantList SheetViewModel::languages() const {
     QVariantList list;
     for (const auto& language : ui::languages()) {
-        list.append(QVariantMap{{QStringLiteral("value"), language.code}, {QStringLiteral("text"), language.name}});
+        list.append(
+            QVariantMap{{QStringLiteral("value"), language.code}, {QStringLiteral("text"), language.name}});
     }
     return list;
 }

@@ -46,7 +46,8 @@ class SheetViewModel : public QObject {
     Q_PROPERTY(QStringList openPoints READ openPoints NOTIFY changed)
     Q_PROPERTY(bool isSigned READ isSigned NOTIFY changed)
     Q_PROPERTY(QString signedBy READ signedBy NOTIFY changed)
-    // The sheet's reader is not the one who makes it: each of these is chosen apart from the screen's, and kept.
+    // The sheet's reader is not the one who makes it: each of these is chosen apart from the screen's, and
+    // kept.
     Q_PROPERTY(QVariantList languages READ languages CONSTANT)                       ///< {value, text}
     Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY formChanged)  ///< "en", "es"
     Q_PROPERTY(QString units READ units WRITE setUnits NOTIFY formChanged)           ///< "us" or "si"

@@ -18,9 +18,11 @@ StepState safety(VisitRecord& record) {
     const auto open = static_cast<int>(open_lines(Step::safety, visit).size());
     StepState state{Step::safety, StepsModel::tr("Safety"), agreed && open == 0, {}, {}};
     if (!agreed && !visit.marks.empty()) {
-        state.problem = StepsModel::tr("The pump was timed without an agreement on how long the pads may be off.");
+        state.problem =
+            StepsModel::tr("The pump was timed without an agreement on how long the pads may be off.");
     }
-    state.summary = agreed ? short_of(record.context().formatter, visit.agreement) : StepsModel::tr("nothing agreed yet");
+    state.summary =
+        agreed ? short_of(record.context().formatter, visit.agreement) : StepsModel::tr("nothing agreed yet");
     return state;
 }
 
@@ -55,7 +57,8 @@ StepState time_the_water(VisitRecord& record) {
     const auto done = std::count_if(banks.begin(), banks.end(), timed);
     StepState state{Step::time_the_water, StepsModel::tr("Time the water"), false, {}, {}};
     state.complete = !banks.empty() && done == static_cast<std::ptrdiff_t>(banks.size());
-    state.summary = StepsModel::tr("%1 of %2 banks timed").arg(QString::number(done), QString::number(banks.size()));
+    state.summary =
+        StepsModel::tr("%1 of %2 banks timed").arg(QString::number(done), QString::number(banks.size()));
     return state;
 }
 
@@ -78,12 +81,15 @@ StepState conditions(VisitRecord& record) {
     const auto& entered = record.file().visit.conditions;
     const auto& formatter = record.context().formatter;
     const QString humidity = humidity_entered(formatter, entered);
-    StepState state{
-        Step::conditions, StepsModel::tr("Conditions"), entered.outside_dry_bulb && !humidity.isEmpty(), {}, {}};
-    state.summary =
-        state.complete
-            ? StepsModel::tr("outside %1, %2").arg(formatter.text(any(entered.outside_dry_bulb->value())), humidity)
-            : StepsModel::tr("outside temperature and humidity are needed");
+    StepState state{Step::conditions,
+                    StepsModel::tr("Conditions"),
+                    entered.outside_dry_bulb && !humidity.isEmpty(),
+                    {},
+                    {}};
+    state.summary = state.complete
+                        ? StepsModel::tr("outside %1, %2")
+                              .arg(formatter.text(any(entered.outside_dry_bulb->value())), humidity)
+                        : StepsModel::tr("outside temperature and humidity are needed");
     return state;
 }
 
@@ -113,7 +119,8 @@ QString worst_word(const std::vector<Finding>& findings) {
 
 StepState settings_found(VisitRecord& record) {
     const auto& file = record.file();
-    StepState state{Step::settings_found, StepsModel::tr("Settings found"), !file.house.timers.empty(), {}, {}};
+    StepState state{
+        Step::settings_found, StepsModel::tr("Settings found"), !file.house.timers.empty(), {}, {}};
     for (const auto& timer : file.house.timers) {
         state.complete = state.complete && has_cycle(file.visit.found_of(timer.id), timer);
     }
@@ -128,16 +135,18 @@ StepState settings_found(VisitRecord& record) {
 
 StepState advice(VisitRecord& record) {
     const auto& given = record.advice();
-    StepState state{Step::advice, StepsModel::tr("Advice"), !given.timers.empty() && given.missing.empty(), {}, {}};
+    StepState state{
+        Step::advice, StepsModel::tr("Advice"), !given.timers.empty() && given.missing.empty(), {}, {}};
     for (const auto& timer : given.timers) {
         for (const auto& bank : timer.banks) {
             state.complete = state.complete && bank.missing.empty();
         }
     }
     if (!given.timers.empty()) {
-        state.summary = state.complete ? (given.timers.front().cycled ? StepsModel::tr("a cycle is advised")
-                                                                      : StepsModel::tr("continuous pumping is advised"))
-                                       : StepsModel::tr("continuous pumping until the readings are there");
+        state.summary = state.complete
+                            ? (given.timers.front().cycled ? StepsModel::tr("a cycle is advised")
+                                                           : StepsModel::tr("continuous pumping is advised"))
+                            : StepsModel::tr("continuous pumping until the readings are there");
     }
     return state;
 }
@@ -186,7 +195,8 @@ StepState proof(VisitRecord& record) {
 StepState before_leaving(VisitRecord& record) {
     const auto open = static_cast<int>(open_lines(Step::before_leaving, record.file().visit).size());
     StepState state{Step::before_leaving, StepsModel::tr("Before leaving"), open == 0, {}, {}};
-    state.summary = open == 0 ? StepsModel::tr("all back as it should be") : StepsModel::tr("lines open: %1").arg(open);
+    state.summary =
+        open == 0 ? StepsModel::tr("all back as it should be") : StepsModel::tr("lines open: %1").arg(open);
     return state;
 }
 

@@ -43,7 +43,8 @@ std::string with_names(std::string text) {
 
 QString said(Error error, const QString& item) {
     error.item = item.toStdString();
-    error.read = error.item == TemplateProblemsWords::tr("Setting").toStdString() ? with_names(error.read) : error.read;
+    error.read = error.item == TemplateProblemsWords::tr("Setting").toStdString() ? with_names(error.read)
+                                                                                  : error.read;
     error.accepted = with_names(error.accepted);
     return QString::fromStdString(error.text());
 }

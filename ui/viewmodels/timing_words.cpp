@@ -38,8 +38,9 @@ QString spread_words(const TimingResult& result, const Formatter& formatter) {
         return TimingWords::tr("%1 readings, spread %2")
             .arg(QString::number(result.count), formatter.text(rounded_to(*result.standard_deviation, 0.1)));
     }
-    return result.spread_from == SpreadFrom::pooled ? TimingWords::tr("one reading, spread as on the other banks")
-                                                    : TimingWords::tr("one reading, spread assumed");
+    return result.spread_from == SpreadFrom::pooled
+               ? TimingWords::tr("one reading, spread as on the other banks")
+               : TimingWords::tr("one reading, spread assumed");
 }
 
 }  // namespace wetfront::ui

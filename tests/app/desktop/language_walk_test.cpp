@@ -66,7 +66,8 @@ protected:
     }
     void expect_no_english(const QString& where) {
         for (const auto& heard : walk_.hand().everything()) {
-            EXPECT_FALSE(english_.contains(heard.name)) << where.toStdString() << ": " << heard.name.toStdString();
+            EXPECT_FALSE(english_.contains(heard.name))
+                << where.toStdString() << ": " << heard.name.toStdString();
         }
     }
     // A word that is longer than its place would be broken or run over what stands beside it.
@@ -78,7 +79,8 @@ protected:
         ASSERT_GT(texts.size(), 5);
         for (const auto* text : texts) {
             const QString words = text->property("text").toString();
-            EXPECT_FALSE(text->property("truncated").toBool()) << where.toStdString() << ": " << words.toStdString();
+            EXPECT_FALSE(text->property("truncated").toBool())
+                << where.toStdString() << ": " << words.toStdString();
             EXPECT_LE(text->property("contentWidth").toReal(), text->width() + 1.0)
                 << where.toStdString() << ": " << words.toStdString();
             EXPECT_LE(text->property("contentHeight").toReal(), text->height() + 1.0)
@@ -138,7 +140,8 @@ TEST_P(LanguageWalkTest, a_sheet_is_made_in_spanish_while_the_screen_stays_engli
     reader.start(QStringLiteral("pdftotext"), {files.front().filePath(), QStringLiteral("-")});
     ASSERT_TRUE(reader.waitForFinished());
     const QString text = QString::fromUtf8(reader.readAllStandardOutput());
-    for (const char* words : {"Hoja de puesta en marcha", "Lecturas", "Hallazgos", "BORRADOR, sin firmar", "página 1 de"}) {
+    for (const char* words :
+         {"Hoja de puesta en marcha", "Lecturas", "Hallazgos", "BORRADOR, sin firmar", "página 1 de"}) {
         EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words << " in " << text.toStdString();
     }
     EXPECT_TRUE(walk_.hand().shows(QStringLiteral("Save as PDF")));

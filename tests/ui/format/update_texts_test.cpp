@@ -144,7 +144,8 @@ TEST_F(UpdateTextsTest, no_text_of_this_program_stands_in_a_context_that_nobody_
     write(catalogue_, empty_);
     ASSERT_EQ(run(QFileInfo{WETFRONT_UPDATE_TEXTS}.dir().filePath("../..")), 0);
     for (const auto& entry : entries(catalogue_)) {
-        EXPECT_FALSE(entry.startsWith("wetfront::ui|") || entry.startsWith("wetfront|") || entry.startsWith('|'))
+        EXPECT_FALSE(entry.startsWith("wetfront::ui|") || entry.startsWith("wetfront|") ||
+                     entry.startsWith('|'))
             << entry.toStdString();
     }
 }

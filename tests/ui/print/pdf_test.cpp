@@ -103,11 +103,12 @@ TEST_F(PdfTest, a_spanish_sheet_says_every_heading_column_and_finding_in_spanish
     }
     EXPECT_GT(looked_for, 30);
     // The trade's own words, as a Spanish reader has them.
-    for (const char* words : {"Hojadepuestaenmarcha", "Lecturas", "Corridadeprueba", "Precauciones", "Firmas",
-                              "página1de"}) {
+    for (const char* words :
+         {"Hojadepuestaenmarcha", "Lecturas", "Corridadeprueba", "Precauciones", "Firmas", "página1de"}) {
         EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words;
     }
-    for (const char* english : {"Readings", "Signatures", "Cautions", "Proofrun", "page1of", "Remedy:", "Source:"}) {
+    for (const char* english :
+         {"Readings", "Signatures", "Cautions", "Proofrun", "page1of", "Remedy:", "Source:"}) {
         EXPECT_FALSE(text.contains(QLatin1String{english})) << english;
     }
 }

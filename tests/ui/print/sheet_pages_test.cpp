@@ -48,7 +48,8 @@ int ink_in_margins(const QImage& page) {
     return count;
 }
 
-void expect_clean_margins(const SheetContent& content, const std::string& what, const Formatter& reader = si) {
+void expect_clean_margins(const SheetContent& content, const std::string& what,
+                          const Formatter& reader = si) {
     for (const Paper paper : {Paper::letter, Paper::a4}) {
         int number = 0;
         for (const QImage& page : preview_pages(content, paper, reader, dpi)) {
@@ -145,13 +146,15 @@ TEST(SheetPagesTest, a_sheet_in_spanish_stays_within_the_margins) {
 TEST(SheetPagesTest, the_text_beside_a_mark_begins_behind_its_word_in_every_language) {
     for (const auto& language : languages()) {
         const Formatter reader{UnitSystem::si, QLocale::c(), texts_in(language.code)};
-        for (const auto word : {SignalWord::danger, SignalWord::warning, SignalWord::caution, SignalWord::notice}) {
+        for (const auto word :
+             {SignalWord::danger, SignalWord::warning, SignalWord::caution, SignalWord::notice}) {
             const QString text = reader.text(label_of(word));
             SheetCautions cautions;
             cautions.lines = {{word, "Water."}};
             const auto rows = rows_of(cautions, Measure{reader, 500.0 * pt});
             const auto& cells = rows.front().cells;
-            EXPECT_GT(cells[1].x, cells[0].x + width_of(text, Face::strong) + 13.0 * pt) << text.toStdString();
+            EXPECT_GT(cells[1].x, cells[0].x + width_of(text, Face::strong) + 13.0 * pt)
+                << text.toStdString();
         }
         for (const auto severity : {Severity::note, Severity::waste, Severity::fault, Severity::harm}) {
             const QString text = reader.text(label_of(severity));
@@ -159,7 +162,8 @@ TEST(SheetPagesTest, the_text_beside_a_mark_begins_behind_its_word_in_every_lang
             findings.findings = {{severity, "Bank", "It drips.", {}, ""}};
             const auto rows = rows_of(findings, Measure{reader, 500.0 * pt});
             const auto& cells = rows.front().cells;
-            EXPECT_GT(cells[1].x, cells[0].x + width_of(text, Face::strong) + 13.0 * pt) << text.toStdString();
+            EXPECT_GT(cells[1].x, cells[0].x + width_of(text, Face::strong) + 13.0 * pt)
+                << text.toStdString();
         }
     }
 }
