@@ -45,12 +45,7 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
       copies_{new CopiesViewModel{context, std::move(media), this}},
       removed_{new RemovedViewModel{context, this}},
       history_{new HistoryViewModel{context, this}} {
-    if (preferences_.read(QStringLiteral("units")) == QStringLiteral("si")) {
-        context_.formatter.set_units(UnitSystem::si);
-    }
-    if (const QString kept = preferences_.read(QStringLiteral("theme")); !kept.isEmpty()) {
-        theme_ = kept;
-    }
+    take_up_preferences();
     second_.setInterval(second_ms);
     minute_.setInterval(minute_ms);
     connect(&awake_, &Awake::problem_changed, this, &SessionViewModel::awakeProblemChanged);
@@ -63,12 +58,6 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
 }
 
 SessionViewModel::~SessionViewModel() = default;
-
-template <class T>
-bool SessionViewModel::failed(const Result<T>& result) {
-    set_problem(result ? QString{} : qstring(result.error().text()));
-    return !result;
-}
 
 void SessionViewModel::set_problem(const QString& problem) {
     if (problem != problem_) {
@@ -139,31 +128,6 @@ QVariantList SessionViewModel::houseVisits() const {
     return list;
 }
 
-QString SessionViewModel::unitSystem() const {
-    return context_.formatter.units() == UnitSystem::us ? QStringLiteral("us") : QStringLiteral("si");
-}
-
-void SessionViewModel::setUnitSystem(const QString& name) {
-    context_.formatter.set_units(name == QStringLiteral("si") ? UnitSystem::si : UnitSystem::us);
-    preferences_.write(QStringLiteral("units"), unitSystem());
-    if (visit_) {
-        visit_->show_again();
-    }
-    failed(houses_->reload());
-    emit shownChanged();
-    emit placeChanged();
-}
-
-void SessionViewModel::setTheme(const QString& name) {
-    theme_ = name;
-    preferences_.write(QStringLiteral("theme"), theme_);
-    emit shownChanged();
-}
-
-QString SessionViewModel::decimalMark() const {
-    return context_.formatter.locale().decimalPoint();
-}
-
 void SessionViewModel::openHouse(const QString& id) {
     auto house = context_.store.house(Id{id.toStdString()});
     if (!failed(house)) {
@@ -218,12 +182,6 @@ std::optional<VisitFile> SessionViewModel::latest_before(const VisitFile& file) 
         }
     }
     return std::nullopt;
-}
-
-template <class ViewModel>
-void SessionViewModel::take_down(std::unique_ptr<ViewModel> closing) {
-    emit placeChanged();  // takes down the views that are bound to it
-    closing.release()->deleteLater();
 }
 
 void SessionViewModel::show_visit(VisitFile file) {

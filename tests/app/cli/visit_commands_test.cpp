@@ -318,20 +318,27 @@ TEST(SheetCommandTest, without_a_printer_it_says_so_and_writes_nothing) {
     EXPECT_FALSE(std::filesystem::exists(folder.file("sheet.pdf")));
 }
 
-TEST(SheetCommandTest, the_printer_gets_content_file_paper_and_units) {
+TEST(SheetCommandTest, the_printer_gets_content_file_paper_units_and_language) {
     std::vector<std::string> seen;
     const SheetPrinter printer = [&](const SheetOrder& order) -> Result<void> {
-        seen = {order.content.id, order.file.string(), order.paper == SheetPaperSize::a4 ? "a4" : "letter",
-                order.units == UnitSystem::si ? "si" : "us", order.content.draft ? "draft" : "signed"};
+        seen = {order.content.id,
+                order.file.string(),
+                order.paper == SheetPaperSize::a4 ? "a4" : "letter",
+                order.units == UnitSystem::si ? "si" : "us",
+                order.content.draft ? "draft" : "signed",
+                order.language == SheetLanguage::spanish ? "es" : "en"};
         return boost::outcome_v2::success();
     };
     const auto result =
-        run({"sheet", "-", "-o", "x.pdf", "--paper", "a4", "--units", "si"}, example(), printer);
+        run({"sheet", "-", "-o", "x.pdf", "--paper", "a4", "--units", "si", "--language", "es"}, example(),
+            printer);
     EXPECT_EQ(result.status, 0) << result.err;
-    EXPECT_EQ(seen, (std::vector<std::string>{example_visit().visit.id.text, "x.pdf", "a4", "si", "signed"}));
+    EXPECT_EQ(seen,
+              (std::vector<std::string>{example_visit().visit.id.text, "x.pdf", "a4", "si", "signed", "es"}));
     run({"sheet", "-", "-o", "y.pdf"}, visit_file_text(demo_visits().back()), printer);
     EXPECT_EQ(seen[2], "letter");
     EXPECT_EQ(seen[4], "draft");
+    EXPECT_EQ(seen[5], "en");
 }
 
 // The hash on the sheet is the one that anybody finds with `store show ID --json | sha256sum` (coreutils).

@@ -3,6 +3,7 @@
 
 #include <QString>
 #include <QTemporaryDir>
+#include <functional>
 #include <memory>
 
 #include "desktop/program.h"
@@ -15,7 +16,8 @@ namespace wetfront::ui {
 /// The program on a record file of its own, with a clock in the hand, and the hand that works its window.
 class Walk {
 public:
-    explicit Walk(QSize window);
+    /// `speak`: how a language is chosen (Preferences); none: English.
+    explicit Walk(QSize window, std::function<QString(const QString&)> speak = {});
 
     Hand& hand() { return *hand_; }
     Store& store() { return *store_; }

@@ -10,12 +10,22 @@
 #include <string>
 #include <vector>
 
+#include "cycle/advice.h"
+#include "demo/demo.h"
 #include "format/formatter.h"
+#include "format/language.h"
 #include "records/sheet_content.h"
+#include "rules/rules.h"
+#include "sheet/sheet.h"
 
 namespace wetfront::ui::test {
 
 inline const Formatter si{UnitSystem::si};
+
+/// One who reads Spanish where the decimal mark is a point.
+inline Formatter spanish_reader() {
+    return Formatter{UnitSystem::si, QLocale::c(), texts_in(QStringLiteral("es"))};
+}
 
 /// Every kind of block once or more, all invented; `example_text` is what a reader finds in it, in order, in
 /// SI units.
@@ -178,6 +188,16 @@ inline QStringList example_text() {
             "Name, signature, date",
             "Visit visit-17",
             "Its hash"};
+}
+
+/// The sheet of the demo's example visit, as a technician would sign it.
+inline SheetContent demo_sheet() {
+    const auto file = example_visit();
+    const auto timings = timings_of(file);
+    const auto advice = advise(file);
+    const auto found = check(file, timings, advice, WhichSettings::found);
+    const auto left = check(file, timings, advice, WhichSettings::left);
+    return commissioning_sheet({file, timings, advice, found, left, 1, file.visit.started});
 }
 
 /// What a program of poppler-utils writes to its output; a program that fails fails the test.

@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: Apache-2.0
+#include <gtest/gtest.h>
+
+#include <QDir>
+#include <QFile>
+#include <QProcess>
+#include <QTest>
+#include <QXmlStreamReader>
+#include <set>
+
+#include "demo/demo.h"
+#include "desktop/speech.h"
+#include "walk.h"
+
+namespace wetfront::ui {
+namespace {
+
+/// The English texts that the Spanish catalogue says in other words.
+std::set<QString> english_texts() {
+    QFile file{QStringLiteral(WETFRONT_SPANISH)};
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+    QXmlStreamReader xml{&file};
+    std::set<QString> texts;
+    QString source;
+    while (!xml.atEnd()) {
+        xml.readNext();
+        if (xml.isStartElement() && xml.name() == u"source") {
+            source = xml.readElementText();
+        } else if (xml.isStartElement() && xml.name() == u"translation" && xml.readElementText() != source) {
+            texts.insert(source);
+        }
+    }
+    EXPECT_GT(texts.size(), 1000U);
+    return texts;
+}
+
+void texts_in_sight(const QQuickItem& item, QList<const QQuickItem*>& texts) {
+    if (!item.isVisible()) {
+        return;
+    }
+    if (item.inherits("QQuickText")) {
+        texts.append(&item);
+    }
+    for (const auto* child : item.childItems()) {
+        texts_in_sight(*child, texts);
+    }
+}
+
+/// A visit to a house of the demo in the window, and the language chosen on the preferences.
+class LanguageWalkTest : public testing::TestWithParam<QSize> {
+protected:
+    void SetUp() override {
+        VisitFile file = example_visit();
+        const auto added = walk_.store().add(file);
+        ASSERT_TRUE(added) << added.error().text();
+        file.visit.id = Id{"visit-at-hand"};
+        file.visit.signatures.clear();
+        file.visit.marks.clear();
+        ASSERT_TRUE(walk_.store().save(file.visit));
+        walk_.session().openVisit(QStringLiteral("visit-at-hand"));
+    }
+    void choose_spanish() {
+        walk_.hand().click(QStringLiteral("Language, units and light"));
+        walk_.hand().click(QString::fromUtf8("español"));
+        walk_.hand().click(QStringLiteral("Listo"));
+    }
+    void expect_no_english(const QString& where) {
+        for (const auto& heard : walk_.hand().everything()) {
+            EXPECT_FALSE(english_.contains(heard.name))
+                << where.toStdString() << ": " << heard.name.toStdString();
+        }
+    }
+    // A word that is longer than its place would be broken or run over what stands beside it.
+    void expect_nothing_cut_off(const QString& where) {
+        const auto heard = walk_.hand().everything();
+        ASSERT_FALSE(heard.empty());
+        QList<const QQuickItem*> texts;
+        texts_in_sight(*heard.front().item->window()->contentItem(), texts);
+        ASSERT_GT(texts.size(), 5);
+        for (const auto* text : texts) {
+            const QString words = text->property("text").toString();
+            EXPECT_FALSE(text->property("truncated").toBool())
+                << where.toStdString() << ": " << words.toStdString();
+            EXPECT_LE(text->property("contentWidth").toReal(), text->width() + 1.0)
+                << where.toStdString() << ": " << words.toStdString();
+            EXPECT_LE(text->property("contentHeight").toReal(), text->height() + 1.0)
+                << where.toStdString() << ": " << words.toStdString();
+        }
+    }
+
+    Speech speech_{{}};
+    std::set<QString> english_ = english_texts();
+    Walk walk_{GetParam(), [this](const QString& chosen) { return speech_.speak(chosen); }};
+};
+
+TEST_P(LanguageWalkTest, spanish_is_spoken_at_once_and_english_again) {
+    choose_spanish();
+    EXPECT_TRUE(walk_.hand().shows(QStringLiteral("1. Seguridad")));
+    EXPECT_TRUE(walk_.hand().shows(QString::fromUtf8("Idioma, unidades y luz")));
+    EXPECT_FALSE(walk_.hand().shows(QStringLiteral("1. Safety")));
+    walk_.hand().click(QString::fromUtf8("Idioma, unidades y luz"));
+    walk_.hand().click(QStringLiteral("English"));
+    walk_.hand().click(QStringLiteral("Done"));
+    EXPECT_TRUE(walk_.hand().shows(QStringLiteral("1. Safety")));
+}
+
+TEST_P(LanguageWalkTest, no_step_speaks_english_in_spanish_and_none_cuts_a_text_off) {
+    choose_spanish();
+    for (int step = 0; step < walk_.session().visit()->steps()->count(); ++step) {
+        walk_.go_to(static_cast<Step>(step));
+        const QString title = walk_.session().visit()->stepTitle();
+        expect_no_english(title);
+        expect_nothing_cut_off(title);
+    }
+}
+
+TEST_P(LanguageWalkTest, the_houses_the_templates_and_the_preferences_speak_spanish) {
+    choose_spanish();
+    walk_.hand().click(QString::fromUtf8("Idioma, unidades y luz"));
+    expect_no_english(QStringLiteral("preferences"));
+    expect_nothing_cut_off(QStringLiteral("preferences"));
+    walk_.hand().click(QStringLiteral("Plantillas de ajustes"));
+    expect_no_english(QStringLiteral("templates"));
+    expect_nothing_cut_off(QStringLiteral("templates"));
+    for (const char* place : {"visit", "house", "houses"}) {
+        walk_.hand().click(QString::fromUtf8("Atrás"));
+        expect_no_english(QString::fromUtf8(place));
+        expect_nothing_cut_off(QString::fromUtf8(place));
+    }
+}
+
+TEST_P(LanguageWalkTest, a_sheet_is_made_in_spanish_while_the_screen_stays_english) {
+    walk_.go_to(Step::sheet);
+    walk_.hand().click(QString::fromUtf8("español"));
+    walk_.hand().click(QStringLiteral("A4"));
+    walk_.hand().click(QStringLiteral("Save as PDF"));
+    const auto files = QDir{walk_.documents()}.entryInfoList({QStringLiteral("*.pdf")});
+    ASSERT_EQ(files.size(), 1);
+    QProcess reader;
+    reader.start(QStringLiteral("pdftotext"), {files.front().filePath(), QStringLiteral("-")});
+    ASSERT_TRUE(reader.waitForFinished());
+    const QString text = QString::fromUtf8(reader.readAllStandardOutput());
+    for (const char* words :
+         {"Hoja de puesta en marcha", "Lecturas", "Hallazgos", "BORRADOR, sin firmar", "página 1 de"}) {
+        EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words << " in " << text.toStdString();
+    }
+    EXPECT_TRUE(walk_.hand().shows(QStringLiteral("Save as PDF")));
+}
+
+INSTANTIATE_TEST_SUITE_P(Screens, LanguageWalkTest, testing::Values(QSize(1024, 600), QSize(600, 1024)),
+                         [](const auto& size) {
+                             return size.param.width() < size.param.height() ? "portrait" : "landscape";
+                         });
+
+}  // namespace
+}  // namespace wetfront::ui
