@@ -266,6 +266,9 @@ private:
         if (place.list == "set_aside") {
             return key == "end_mark" || !one_sided;
         }
+        if (place.list == "maintenance") {
+            return key == "what" || !one_sided;
+        }
         return !std::string_view{place.field.label}.empty();
     }
 

@@ -32,6 +32,8 @@ void SessionViewModel::setUnitSystem(const QString& name) {
     if (visit_) {
         visit_->show_again();
     }
+    history_->show_again();
+    maintenance_->show_again();
     failed(houses_->reload());
     emit shownChanged();
     emit placeChanged();
@@ -80,6 +82,7 @@ void SessionViewModel::say_again() {
     }
     if (!house_.id.empty()) {
         failed(history_->show(house_));
+        maintenance_->show_again();
     }
     if (at_copies_) {
         copies_->look();

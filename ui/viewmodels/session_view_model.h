@@ -11,6 +11,7 @@
 #include "viewmodels/copies_view_model.h"
 #include "viewmodels/history_view_model.h"
 #include "viewmodels/houses_model.h"
+#include "viewmodels/maintenance_view_model.h"
 #include "viewmodels/preferences.h"
 #include "viewmodels/press_files.h"
 #include "viewmodels/pump_off.h"
@@ -31,7 +32,8 @@ class SessionViewModel : public QObject {
                                                               ///< "template", "copies" or "removed"
     Q_PROPERTY(wetfront::ui::CopiesViewModel* copies READ copies CONSTANT)
     Q_PROPERTY(wetfront::ui::RemovedViewModel* removed READ removed CONSTANT)
-    Q_PROPERTY(wetfront::ui::HistoryViewModel* history READ history CONSTANT)  ///< of the house
+    Q_PROPERTY(wetfront::ui::HistoryViewModel* history READ history CONSTANT)              ///< of the house
+    Q_PROPERTY(wetfront::ui::MaintenanceViewModel* maintenance READ maintenance CONSTANT)  ///< of the house
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)  ///< the record file is only looked at
     Q_PROPERTY(wetfront::ui::HousesModel* houses READ houses CONSTANT)
     Q_PROPERTY(
@@ -78,6 +80,7 @@ public:
     [[nodiscard]] CopiesViewModel* copies() const { return copies_; }
     [[nodiscard]] RemovedViewModel* removed() const { return removed_; }
     [[nodiscard]] HistoryViewModel* history() const { return history_; }
+    [[nodiscard]] MaintenanceViewModel* maintenance() const { return maintenance_; }
     [[nodiscard]] bool readOnly() const { return context_.store.mode() == OpenMode::read_only; }
     [[nodiscard]] QVariantList farms() const;
     [[nodiscard]] QString houseId() const { return QString::fromStdString(house_.id.text); }
@@ -180,6 +183,7 @@ private:
     void go_back_from_templates();
     void follow_removed();
     [[nodiscard]] std::function<QStringList()> template_folders_of_mine() const;
+    void show_house(House house);
     [[nodiscard]] bool asks_before_leaving(bool closing);
     [[nodiscard]] std::vector<PumpOff> all_pumps_off() const;
     [[nodiscard]] std::optional<PumpOff> most_urgent_pump() const;
@@ -206,6 +210,7 @@ private:
     RemovedViewModel* removed_;
     bool at_removed_ = false;
     HistoryViewModel* history_;
+    MaintenanceViewModel* maintenance_;
     QString theme_ = QStringLiteral("sun");
     QString language_;
     QString problem_;

@@ -136,7 +136,7 @@ TEST_F(StoreOfficeTest, history_follows_every_bank_of_a_house_with_a_verdict_on_
     const auto result = store({"history", example_visit().house.id.text, "--json"});
     EXPECT_EQ(result.status, 0) << result.err;
     const auto json = result.json();
-    EXPECT_EQ(keys_of(json), (std::set<std::string>{"house", "house_name", "series"}));
+    EXPECT_EQ(keys_of(json), (std::set<std::string>{"house", "house_name", "series", "settings"}));
     ASSERT_FALSE(json.at("series").empty());
     std::set<std::string> followed;
     for (const auto& series : json.at("series")) {
@@ -151,6 +151,32 @@ TEST_F(StoreOfficeTest, history_follows_every_bank_of_a_house_with_a_verdict_on_
     EXPECT_TRUE(followed.contains("fill"));
     EXPECT_TRUE(followed.contains("wet-through"));
     EXPECT_TRUE(json.at("series").at(0).at("values").at(0).contains("value_s"));
+}
+
+TEST_F(StoreOfficeTest, history_of_a_house_that_gets_worse_names_the_event_the_month_and_what_to_do) {
+    {
+        auto records = Store::open(file_, clock_).value();
+        ASSERT_TRUE(records.set_removed(RecordKind::house, Id{removed_}, false));
+    }
+    const auto text = store({"history", removed_});
+    EXPECT_EQ(text.status, 0) << text.err;
+    for (const auto* words : {"since 2024-05-06 (Outlets cleaned) rises by", "2024-05-06  Outlets cleaned",
+                              "base on-time of", "What to do: ", "changed: Base on-time: "}) {
+        EXPECT_NE(text.out.find(words), std::string::npos) << words << "\n" << text.out;
+    }
+    const auto json = store({"history", removed_, "--json"}).json();
+    bool rises = false;
+    for (const auto& series : json.at("series")) {
+        if (series.at("bank") == "demo-cedar-bank-2" && series.at("followed") == "wet-through") {
+            rises = series.at("trend").at("verdict") == "rising";
+            EXPECT_EQ(series.at("maintenance").at(0).at("what"), "outlets cleaned");
+            EXPECT_EQ(series.at("limit").at("from"), "base on-time");
+            EXPECT_GT(series.at("limit").at("value_s").get<double>(), 0.0);
+        }
+    }
+    EXPECT_TRUE(rises);
+    ASSERT_EQ(json.at("settings").size(), 1U);
+    EXPECT_EQ(json.at("settings").at(0).at("visits").size(), 7U);
 }
 
 TEST_F(StoreOfficeTest, history_in_text_says_too_few_and_not_that_there_is_no_trend) {

@@ -64,7 +64,7 @@ TEST_F(HousesModelTest, names_and_visits_are_there_at_once) {
     const int cedar = row_of(QStringLiteral("House Cedar"));
     ASSERT_GE(cedar, 0);
     EXPECT_EQ(text(cedar, HousesModel::FarmRole), QString::fromStdString(file_.farm.name));
-    EXPECT_EQ(text(cedar, HousesModel::VisitsRole), QStringLiteral("visits: 3, latest 2026-07-09"));
+    EXPECT_EQ(text(cedar, HousesModel::VisitsRole), QStringLiteral("visits: 7, latest 2026-07-09"));
     EXPECT_TRUE(at(cedar, HousesModel::OpenRole).toBool());
     settle();
     EXPECT_TRUE(told_.isEmpty()) << "something was worked out that nobody asked for";
