@@ -53,9 +53,9 @@ JsonObject limit_json(const FollowedTrend& followed) {
     }
     const auto& limit = *followed.limit;
     JsonObject object = {
-        {json_key("value", limit.value.kind), json_number(limit.value)},
+        {file_key("value", limit.value.kind), file_number(limit.value)},
         {"from", limit.from == SeriesLimit::From::base_on_time ? "base on-time" : "least circulation"},
-        {json_key("set_by", limit.set_by.kind), json_number(limit.set_by)}};
+        {file_key("set_by", limit.set_by.kind), file_number(limit.set_by)}};
     const auto reached = limit_reached(followed);
     const auto moment = [&](const std::optional<double>& years) {
         return years ? JsonObject(to_iso8601(moment_at(followed.series.since_last_event(), *years)))
@@ -72,13 +72,13 @@ JsonObject changes_json(const std::vector<SettingChange>& changes) {
     JsonObject list = JsonObject::array();
     for (const auto& change : changes) {
         const auto value = [](const std::optional<AnyQuantity>& quantity) {
-            return quantity ? JsonObject(json_number(*quantity)) : JsonObject(nullptr);
+            return quantity ? JsonObject(file_number(*quantity)) : JsonObject(nullptr);
         };
         const Kind kind = change.after ? change.after->kind : change.before->kind;
         list.push_back({{"setting", change.field.key},
                         {"trim_row", change.row == 0 ? JsonObject(nullptr) : JsonObject(change.row)},
-                        {json_key("before", kind), value(change.before)},
-                        {json_key("after", kind), value(change.after)}});
+                        {file_key("before", kind), value(change.before)},
+                        {file_key("after", kind), value(change.after)}});
     }
     return list;
 }

@@ -25,14 +25,9 @@ Revisit revisit_after(WallTime latest, std::optional<Severity> worst_left, bool 
     return {in_days(365), WF_TEXT("once a year, before the next hot season")};
 }
 
-bool is_worsening(std::span<const VisitFile> visits) {
-    const auto trends = trends_of(visits);
-    if (!trends) {
-        return false;
-    }
-    return std::ranges::any_of(trends.value(), [&](const FollowedTrend& followed) {
-        return !likely_cause(trends.value(), followed.series.bank).empty();
-    });
+bool is_worsening(const House& house, std::span<const VisitFile> visits) {
+    const auto trends = trends_of(house, visits);
+    return trends && std::ranges::any_of(trends.value(), gets_worse);
 }
 
 }  // namespace wetfront

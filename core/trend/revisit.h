@@ -21,8 +21,8 @@ struct Revisit {
 /// none.
 [[nodiscard]] Revisit revisit_after(WallTime latest, std::optional<Severity> worst_left, bool worsening);
 
-/// True if a trend of some bank leads to worse wetting: likely_cause() (history_words.h) has one to name.
-/// False where the visits cannot be put in order. `visits`: of one house, in any order.
-[[nodiscard]] bool is_worsening(std::span<const VisitFile> visits);
+/// True if some trend of the house is one for the worse (gets_worse(), history_words.h), judged since the
+/// last maintenance. False where the visits cannot be put in order. `visits`: of that house, in any order.
+[[nodiscard]] bool is_worsening(const House& house, std::span<const VisitFile> visits);
 
 }  // namespace wetfront

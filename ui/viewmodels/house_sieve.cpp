@@ -27,10 +27,17 @@ std::optional<Severity> worst_left(const VisitFile& file) {
     return findings.empty() ? std::nullopt : std::optional{findings.front().severity};
 }
 
+/// Of a house that cannot be read it is not known: rather looked at than not.
+bool may_worsen(const Id& id, const Store& store) {
+    const auto house = store.house(id);
+    const auto visits = visit_files_of(store, id);
+    return !house || !visits || is_worsening(house.value(), visits.value());
+}
+
 bool is_due(const VisitFile& latest, const HouseSummary& house, const Context& context) {
-    const auto visits = visit_files_of(context.store, house.house);
-    const bool worsening = !visits || is_worsening(visits.value());
-    return revisit_after(latest.visit.started, worst_left(latest), worsening).due <= context.clock.wall_now();
+    const auto next =
+        revisit_after(latest.visit.started, worst_left(latest), may_worsen(house.house, context.store));
+    return next.due <= context.clock.wall_now();
 }
 
 }  // namespace
@@ -46,8 +53,7 @@ bool belongs(const HouseSummary& house, HousesShown shown, const Context& contex
         return shown == HousesShown::due;
     }
     if (shown == HousesShown::worsening) {
-        const auto visits = visit_files_of(context.store, house.house);
-        return !visits || is_worsening(visits.value());
+        return may_worsen(house.house, context.store);
     }
     const auto latest = context.store.visit_file(*house.latest_visit);
     if (!latest) {

@@ -51,15 +51,20 @@ std::vector<VisitFile> visited_yearly(const std::vector<double>& wet_through) {
     return visits;
 }
 
+bool gets_worse_with(const std::vector<double>& wet_through) {
+    const auto visits = visited_yearly(wet_through);
+    return is_worsening(test::VisitBuilder{}.file().house, visits);
+}
+
 TEST(RevisitTest, wet_through_that_creeps_up_over_six_visits_is_a_trend_to_the_worse) {
-    EXPECT_TRUE(is_worsening(visited_yearly({110, 120, 131, 140, 152, 160})));
+    EXPECT_TRUE(gets_worse_with({110, 120, 131, 140, 152, 160}));
 }
 
 TEST(RevisitTest, wet_through_that_stays_or_falls_is_none) {
-    EXPECT_FALSE(is_worsening(visited_yearly({110, 112, 109, 111, 110, 111})));
-    EXPECT_FALSE(is_worsening(visited_yearly({160, 152, 140, 131, 120, 110})));
-    EXPECT_FALSE(is_worsening(visited_yearly({110, 160})));
-    EXPECT_FALSE(is_worsening({}));
+    EXPECT_FALSE(gets_worse_with({110, 112, 109, 111, 110, 111}));
+    EXPECT_FALSE(gets_worse_with({160, 152, 140, 131, 120, 110}));
+    EXPECT_FALSE(gets_worse_with({110, 160}));
+    EXPECT_FALSE(gets_worse_with({}));
 }
 
 }  // namespace
