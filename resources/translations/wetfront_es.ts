@@ -1150,7 +1150,7 @@
     </message>
     <message>
         <source>When pads may run</source>
-        <translation>Cuándo pueden trabajar los paneles</translation>
+        <translation>Cuándo trabajan los paneles</translation>
     </message>
     <message>
         <source>Rinse</source>
