@@ -44,7 +44,7 @@
     </message>
     <message>
         <source>Advice</source>
-        <translation>Recomendación</translation>
+        <translation>Consejo</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -116,7 +116,7 @@
     <name>BusyPanel</name>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -848,7 +848,7 @@
     </message>
     <message>
         <source>seen ± U (95 %)</source>
-        <translation>visto ± U (95 %)</translation>
+        <translation>visto ± U (95 %)</translation>
     </message>
     <message>
         <source>verdict</source>
@@ -1150,7 +1150,7 @@
     </message>
     <message>
         <source>When pads may run</source>
-        <translation>Cuándo pueden trabajar los paneles</translation>
+        <translation>Cuándo trabajan los paneles</translation>
     </message>
     <message>
         <source>Rinse</source>
@@ -1409,11 +1409,11 @@
     </message>
     <message>
         <source>Off</source>
-        <translation>Apagados</translation>
+        <translation>Parados</translation>
     </message>
     <message>
         <source>Running</source>
-        <translation>Trabajando</translation>
+        <translation>Activos</translation>
     </message>
     <message>
         <source>the bank, with the water where it should be</source>
@@ -1456,11 +1456,11 @@
     </message>
     <message>
         <source>Off</source>
-        <translation>Apagados</translation>
+        <translation>Parados</translation>
     </message>
     <message>
         <source>Running</source>
-        <translation>Trabajando</translation>
+        <translation>Activos</translation>
     </message>
     <message>
         <source>Pads</source>
@@ -1472,11 +1472,11 @@
     </message>
     <message>
         <source>Dripping</source>
-        <translation>Goteando</translation>
+        <translation>Gotean</translation>
     </message>
     <message>
         <source>Between</source>
-        <translation>Intermedio</translation>
+        <translation>A medias</translation>
     </message>
 </context>
 <context>
@@ -1810,7 +1810,7 @@
     </message>
     <message>
         <source>Already there</source>
-        <translation>Ya estaba ahí</translation>
+        <translation>Ya estaba</translation>
     </message>
     <message>
         <source>It was already there</source>
@@ -2740,7 +2740,7 @@
     </message>
     <message>
         <source>Pass: what was seen, with its uncertainty U (95 %) on both sides, lies within what is expected and its tolerance. Fail: it lies wholly outside. Else too close to call. Runs before the third after a change are not judged; an uneven drip or a dry patch fails.</source>
-        <translation>Aprobado: lo visto, con su incertidumbre U (95 %) a ambos lados, queda dentro de lo esperado y su tolerancia. No aprobado: queda fuera por completo. Si no: muy justo para decidir. Los encendidos antes del tercero después de un cambio no se evalúan; un goteo disparejo o una mancha seca no se aprueba.</translation>
+        <translation>Aprobado: lo visto, con su incertidumbre U (95 %) a ambos lados, queda dentro de lo esperado y su tolerancia. No aprobado: queda fuera por completo. Si no: muy justo para decidir. Los encendidos antes del tercero después de un cambio no se evalúan; un goteo disparejo o una mancha seca no se aprueba.</translation>
     </message>
     <message>
         <source>A start in between was not marked: what was seen is a whole number of periods.</source>
@@ -3660,7 +3660,7 @@
     </message>
     <message>
         <source>Quick, but sure to 5 % only.</source>
-        <translation>Rápido, pero seguro solo al 5 %.</translation>
+        <translation>Rápido, pero seguro solo al 5 %.</translation>
     </message>
     <message>
         <source>By bucket: time to fill</source>
@@ -3768,7 +3768,7 @@
     </message>
     <message>
         <source>Measures how well the pad cools; without it, the published value for new pads or 75 % is assumed.</source>
-        <translation>Mide qué tan bien enfría el panel; sin ella se supone el valor publicado para paneles nuevos o 75 %.</translation>
+        <translation>Mide qué tan bien enfría el panel; sin ella se supone el valor publicado para paneles nuevos o 75 %.</translation>
     </message>
     <message>
         <source>House temperature</source>
@@ -3804,7 +3804,7 @@
     </message>
     <message>
         <source>For how sure the measured cooling is; without it, 3 % is assumed.</source>
-        <translation>Para cuán seguro es el enfriamiento medido; sin esto se supone 3 %.</translation>
+        <translation>Para cuán seguro es el enfriamiento medido; sin esto se supone 3 %.</translation>
     </message>
     <message>
         <source>Age of the birds in days</source>
@@ -5144,7 +5144,7 @@
     </message>
     <message>
         <source>Of the water that goes to %1, %2 evaporates by the stopwatch but %3 by flow and air. They are more than 30 % apart, so one of the two is wrong; the larger is used.</source>
-        <translation>Del agua que va a %1 se evapora %2 según el cronómetro, pero %3 según caudal y aire. La diferencia pasa de 30 %, así que uno de los dos está mal; se usa el mayor.</translation>
+        <translation>Del agua que va a %1 se evapora %2 según el cronómetro, pero %3 según caudal y aire. La diferencia pasa de 30 %, así que uno de los dos está mal; se usa el mayor.</translation>
     </message>
     <message>
         <source>Measure the flow again by drawing down the sump with the make-up shut, and time again from a dry pad.</source>
@@ -6068,7 +6068,7 @@
     </message>
     <message>
         <source>Seen ± U (95 %)</source>
-        <translation>Visto ± U (95 %)</translation>
+        <translation>Visto ± U (95 %)</translation>
     </message>
     <message>
         <source>Expected</source>
@@ -6148,7 +6148,7 @@
     </message>
     <message>
         <source>Timed by hand on this program&apos;s stopwatch. Mean of the readings used, ± expanded uncertainty U = k u for 95 % (JCGM 100:2008): spread, hand %1 (Am. J. Phys. 87(2):110, 2019), seeing a drip or a dry patch %2 (assumed), a start by signal %3 (assumed).</source>
-        <translation>Tiempos tomados a mano con el cronómetro de este programa. Promedio de las lecturas usadas, ± incertidumbre expandida U = k u para 95 % (JCGM 100:2008): dispersión, mano %1 (Am. J. Phys. 87(2):110, 2019), ver un goteo o una mancha seca %2 (supuesto), un arranque por señal %3 (supuesto).</translation>
+        <translation>Tiempos tomados a mano con el cronómetro de este programa. Promedio de las lecturas usadas, ± incertidumbre expandida U = k u para 95 % (JCGM 100:2008): dispersión, mano %1 (Am. J. Phys. 87(2):110, 2019), ver un goteo o una mancha seca %2 (supuesto), un arranque por señal %3 (supuesto).</translation>
     </message>
     <message>
         <source>Readings</source>
@@ -6188,7 +6188,7 @@
     </message>
     <message>
         <source>U (95 %)</source>
-        <translation>U (95 %)</translation>
+        <translation>U (95 %)</translation>
     </message>
     <message>
         <source>k</source>
@@ -6435,10 +6435,6 @@
         <translation>supuesta</translation>
     </message>
     <message>
-        <source>right</source>
-        <translation>derecha</translation>
-    </message>
-    <message>
         <source>trimmed by temperature</source>
         <translation>corregido por temperatura</translation>
     </message>
@@ -6512,7 +6508,7 @@
     </message>
     <message>
         <source>%1 rises by %2 a year, at 95 % by %3 to %4; %5 visits.</source>
-        <translation>%1 sube %2 al año, al 95 % de %3 a %4; %5 visitas.</translation>
+        <translation>%1 sube %2 al año, al 95 % de %3 a %4; %5 visitas.</translation>
     </message>
     <message>
         <source>%1 rises, by about %2 a year; %3 visits.</source>
@@ -6520,7 +6516,7 @@
     </message>
     <message>
         <source>%1 falls by %2 a year, at 95 % by %3 to %4; %5 visits.</source>
-        <translation>%1 baja %2 al año, al 95 % de %3 a %4; %5 visitas.</translation>
+        <translation>%1 baja %2 al año, al 95 % de %3 a %4; %5 visitas.</translation>
     </message>
     <message>
         <source>%1 falls, by about %2 a year; %3 visits.</source>
@@ -6725,6 +6721,14 @@
     <message>
         <source>what if</source>
         <translation>qué pasa si</translation>
+    </message>
+    <message>
+        <source>left end</source>
+        <translation>izquierda</translation>
+    </message>
+    <message>
+        <source>right end</source>
+        <translation>derecha</translation>
     </message>
 </context>
 <context>
@@ -7634,7 +7638,7 @@
     </message>
     <message>
         <source>Advice</source>
-        <translation>Recomendación</translation>
+        <translation>Consejo</translation>
     </message>
     <message>
         <source>a cycle is advised</source>
@@ -7809,7 +7813,7 @@
     </message>
     <message>
         <source>%1 dries: press at the first dry patch. Time another pump or enter settings meanwhile.</source>
-        <translation>%1 se seca: pulse a la primera mancha seca. Mientras, tome el tiempo de otra bomba o ingrese ajustes.</translation>
+        <translation>%1 se seca: pulse a la primera mancha seca. Mida otra bomba mientras.</translation>
     </message>
     <message>
         <source>to the next full minute on this tablet&apos;s clock</source>

@@ -278,12 +278,12 @@ void FormModel::refresh() {
 
 // The refusals that a person meets most, in his language and units; the core tells the others in English.
 QString FormModel::refused(const FormField& field, const QString& text, const Error& error) const {
-    if (error.kind == Error::Kind::bad_input && field.type == FormField::Type::time_of_day) {
+    const bool bad = error.kind == Error::Kind::bad_input;
+    if (bad && field.type == FormField::Type::time_of_day && !TimeOfDay::parse(text.toStdString(), "")) {
         return tr("%1 is no time of day: write it from 00:00 to 23:59, as 09:30.").arg(text);
     }
-    const auto typed = error.kind == Error::Kind::bad_input && field.kind
-                           ? parse_any(*field.kind, text.toStdString(), "")
-                           : Result<AnyQuantity>{error};
+    const auto typed =
+        bad && field.kind ? parse_any(*field.kind, text.toStdString(), "") : Result<AnyQuantity>{error};
     if (typed && !field.about.kept && !in_range(field.about, typed.value().si)) {
         return tr("%1 is beyond what goes here: %2.").arg(text, range(field));
     }

@@ -19,10 +19,6 @@ constexpr double minute_ms = 60'000.0;
 /// The axis goes on to where the limit is reached, if that is not farther away.
 constexpr double farthest_shown_years = 3.0;
 
-QString tr(const char* text) {
-    return HistoryViewModel::tr(text);
-}
-
 double day_of(WallTime at) {
     return (static_cast<double>(at.unix_ms) + minute_ms * at.utc_offset_minutes) / day_ms;
 }
@@ -54,7 +50,7 @@ public:
     /// Of a difference or a slope.
     [[nodiscard]] double difference(double si) const { return si / unit_->factor; }
     [[nodiscard]] QString title(const QString& what) const {
-        return tr("%1, %2").arg(
+        return HistoryViewModel::tr("%1, %2").arg(
             what, QString::fromUtf8(unit_->display.data(), static_cast<qsizetype>(unit_->display.size())));
     }
 
@@ -71,7 +67,7 @@ QVariantList summers(double from, double to) {
     for (int year = year_at(from); year <= year_at(to); ++year) {
         list.append(QVariantMap{{"from", static_cast<double>(first.daysTo({year, 6, 1}))},
                                 {"to", static_cast<double>(first.daysTo({year, 9, 1}))},
-                                {"label", tr("summer")}});
+                                {"label", HistoryViewModel::tr("summer")}});
     }
     return list;
 }
@@ -97,11 +93,12 @@ QVariantMap row(const QString& day, const QString& text, bool event) {
 
 QVariantMap point_of(const Formatter& formatter, const Scale& scale, const VisitValue& value,
                      const QString& name) {
-    const auto words = tr("%1: %2").arg(formatter.date(value.at), value_text(formatter, value));
+    const auto words =
+        HistoryViewModel::tr("%1: %2").arg(formatter.date(value.at), value_text(formatter, value));
     return {{"day", day_of(value.at)},
             {"value", scale.of(value.value.si)},
             {"half", value.expanded ? scale.difference(value.expanded->si) : 0.0},
-            {"words", name.isEmpty() ? words : tr("%1, %2").arg(name, words)}};
+            {"words", name.isEmpty() ? words : HistoryViewModel::tr("%1, %2").arg(name, words)}};
 }
 
 void take_in(Span& days, Span& values, const Scale& scale, const BankSeries& series) {
@@ -142,9 +139,9 @@ QVariantMap trend_map(const FollowedTrend& followed, const Scale& scale) {
 QString limit_label(const Formatter& formatter, const SeriesLimit& limit) {
     switch (limit.from) {
         case SeriesLimit::From::base_on_time:
-            return tr("limit: base on-time %1").arg(formatter.text(limit.set_by));
+            return HistoryViewModel::tr("limit: base on-time %1").arg(formatter.text(limit.set_by));
         case SeriesLimit::From::least_circulation:
-            return tr("limit: least circulation");
+            return HistoryViewModel::tr("limit: least circulation");
     }
     return {};
 }
@@ -158,7 +155,8 @@ bool is_near(const Span& values, double limit, bool has_trend) {
 }  // namespace
 
 QString value_text(const Formatter& formatter, const VisitValue& value) {
-    return value.expanded ? tr("%1 ± %2").arg(formatter.text(value.value), formatter.text(*value.expanded))
+    return value.expanded ? HistoryViewModel::tr("%1 ± %2").arg(formatter.text(value.value),
+                                                                formatter.text(*value.expanded))
                           : formatter.text(value.value);
 }
 
@@ -227,8 +225,8 @@ QVariantMap settings_chart(const Formatter& formatter, const TimerHistory& timer
                 points.append(QVariantMap{
                     {"day", day_of(stand.at)},
                     {"value", scale.of(held.value.si)},
-                    {"words",
-                     tr("%1: %2, %3").arg(formatter.date(stand.at), name, formatter.text(held.value))}});
+                    {"words", HistoryViewModel::tr("%1: %2, %3")
+                                  .arg(formatter.date(stand.at), name, formatter.text(held.value))}});
             }
         }
         if (!points.isEmpty()) {
@@ -247,17 +245,20 @@ QVariantMap settings_chart(const Formatter& formatter, const TimerHistory& timer
     for (const auto& stand : timer.stands) {
         const auto day = formatter.date(stand.at);
         if (!stand.meanwhile.empty()) {
-            rows.prepend(
-                row(day, tr("Found changed since the visit before. %1").arg(told(stand.meanwhile)), true));
+            rows.prepend(row(
+                day,
+                HistoryViewModel::tr("Found changed since the visit before. %1").arg(told(stand.meanwhile)),
+                true));
         }
-        rows.prepend(stand.by_visit.empty() ? row(day, tr("Left as found."), false)
-                                            : row(day, tr("Changed. %1").arg(told(stand.by_visit)), true));
+        rows.prepend(stand.by_visit.empty()
+                         ? row(day, HistoryViewModel::tr("Left as found."), false)
+                         : row(day, HistoryViewModel::tr("Changed. %1").arg(told(stand.by_visit)), true));
     }
     QVariantMap picture;
     if (!days.empty()) {
         picture.insert("lines", lines);
         picture.insert("stepped", true);
-        put_axes(picture, formatter, scale.title(tr("How long")), days, values);
+        put_axes(picture, formatter, scale.title(HistoryViewModel::tr("How long")), days, values);
     }
     return {{"picture", picture}, {"rows", rows}, {"legend", legend}};
 }
@@ -281,8 +282,8 @@ QVariantMap comparison_chart(const Formatter& formatter, std::span<const NamedSe
             points.append(point);
         }
         const auto& last = each.series.values.back();
-        rows.append(
-            row(formatter.date(last.at), tr("%1: %2").arg(each.name, value_text(formatter, last)), false));
+        rows.append(row(formatter.date(last.at),
+                        HistoryViewModel::tr("%1: %2").arg(each.name, value_text(formatter, last)), false));
         legend.append(QVariantMap{{"sign", lines.size()}, {"text", each.name}, {"line", lines.size()}});
         lines.append(QVariantMap{{"sign", lines.size()}, {"points", points}});
     }

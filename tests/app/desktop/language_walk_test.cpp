@@ -3,13 +3,20 @@
 
 #include <QDir>
 #include <QFile>
+#include <QFont>
+#include <QFontMetricsF>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QTest>
 #include <QXmlStreamReader>
 #include <set>
 
+#include "cycle/advice.h"
 #include "demo/demo.h"
 #include "desktop/speech.h"
+#include "format/language.h"
+#include "rules/rules.h"
+#include "sheet/sheet.h"
 #include "walk.h"
 
 namespace wetfront::ui {
@@ -46,11 +53,40 @@ void texts_in_sight(const QQuickItem& item, QList<const QQuickItem*>& texts) {
     }
 }
 
+QString without_blanks(QString text) {
+    return text.remove(QRegularExpression{QStringLiteral("\\s")});
+}
+
+SheetContent content_of(const VisitFile& file) {
+    const auto timings = timings_of(file);
+    const auto advice = advise(file);
+    const auto found = check(file, timings, advice, WhichSettings::found);
+    const auto left = check(file, timings, advice, WhichSettings::left);
+    return commissioning_sheet({file, timings, advice, found, left, 1, file.visit.started});
+}
+
+/// Pixels that are not white closer to an edge than 12 mm, of a page of 210 mm.
+int ink_in_margins(const QImage& page) {
+    const int margin = page.width() * 12 / 210;
+    int count = 0;
+    for (int y = 0; y < page.height(); ++y) {
+        for (int x = 0; x < page.width(); ++x) {
+            const bool inside =
+                x >= margin && x < page.width() - margin && y >= margin && y < page.height() - margin;
+            count += !inside && (page.pixel(x, y) & 0xffffff) != 0xffffff ? 1 : 0;
+        }
+    }
+    return count;
+}
+
 /// A visit to a house of the demo in the window, and the language chosen on the preferences.
 class LanguageWalkTest : public testing::TestWithParam<QSize> {
 protected:
     void SetUp() override {
         VisitFile file = example_visit();
+        for (auto& pump : file.house.pumps) {
+            pump.name += " P";  // a name that is no word of the program
+        }
         const auto added = walk_.store().add(file);
         ASSERT_TRUE(added) << added.error().text();
         file.visit.id = Id{"visit-at-hand"};
@@ -70,7 +106,17 @@ protected:
                 << where.toStdString() << ": " << heard.name.toStdString();
         }
     }
-    // A word that is longer than its place would be broken or run over what stands beside it.
+    // A word that is longer than its place is broken between two letters, unless its letters may get smaller.
+    static void expect_no_word_broken(const QQuickItem& text, const QString& words, const QString& where) {
+        if (text.property("fontSizeMode").toInt() != 0) {
+            return;
+        }
+        const QFontMetricsF metrics{text.property("font").value<QFont>()};
+        for (const auto& word : words.split(QRegularExpression{QStringLiteral("[\\s/\\-]+")})) {
+            EXPECT_LE(metrics.horizontalAdvance(word), text.width() + 1.0)
+                << where.toStdString() << ": " << word.toStdString();
+        }
+    }
     void expect_nothing_cut_off(const QString& where) {
         const auto heard = walk_.hand().everything();
         ASSERT_FALSE(heard.empty());
@@ -79,6 +125,7 @@ protected:
         ASSERT_GT(texts.size(), 5);
         for (const auto* text : texts) {
             const QString words = text->property("text").toString();
+            expect_no_word_broken(*text, words, where);
             EXPECT_FALSE(text->property("truncated").toBool())
                 << where.toStdString() << ": " << words.toStdString();
             EXPECT_LE(text->property("contentWidth").toReal(), text->width() + 1.0)
@@ -139,10 +186,37 @@ TEST_P(LanguageWalkTest, a_sheet_is_made_in_spanish_while_the_screen_stays_engli
     QProcess reader;
     reader.start(QStringLiteral("pdftotext"), {files.front().filePath(), QStringLiteral("-")});
     ASSERT_TRUE(reader.waitForFinished());
-    const QString text = QString::fromUtf8(reader.readAllStandardOutput());
+    const QString text = without_blanks(QString::fromUtf8(reader.readAllStandardOutput()));
+    const auto content = content_of(walk_.session().visit()->file());
+    const Formatter spanish{UnitSystem::us, QLocale::c(), texts_in(QStringLiteral("es"))};
+    int looked_for = 0;
+    const auto expect_said = [&](const Message& message) {
+        const QString said = spanish.text(message);
+        EXPECT_TRUE(text.contains(without_blanks(said))) << said.toStdString();
+        ++looked_for;
+    };
+    expect_said(content.title);
+    for (const auto& block : content.blocks) {
+        if (const auto* heading = std::get_if<SheetHeading>(&block)) {
+            expect_said(heading->text);
+        } else if (const auto* findings = std::get_if<SheetFindings>(&block)) {
+            for (const auto& finding : findings->findings) {
+                expect_said(finding.message);
+            }
+        }
+    }
+    EXPECT_GT(looked_for, 12);
     for (const char* words :
-         {"Hoja de puesta en marcha", "Lecturas", "Hallazgos", "BORRADOR, sin firmar", "página 1 de"}) {
+         {"Hojadepuestaenmarcha", "Lecturas", "Precauciones", "Firmas", "BORRADOR,sinfirmar"}) {
         EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words << " in " << text.toStdString();
+    }
+    for (const char* english : {"Readings", "Signatures", "Cautions", "DRAFT", "Remedy:"}) {
+        EXPECT_FALSE(text.contains(QLatin1String{english})) << english;
+    }
+    const auto& sheet = *walk_.session().visit()->sheet();
+    ASSERT_GT(sheet.pageCount(), 1);
+    for (int page = 0; page < sheet.pageCount(); ++page) {
+        EXPECT_EQ(ink_in_margins(sheet.page(page)), 0) << "page " << page + 1;
     }
     EXPECT_TRUE(walk_.hand().shows(QStringLiteral("Save as PDF")));
 }

@@ -4,6 +4,7 @@
 #include <QString>
 #include <QTemporaryDir>
 #include <functional>
+#include <map>
 #include <memory>
 
 #include "desktop/program.h"
@@ -41,6 +42,7 @@ private:
     QTemporaryDir folder_;
     test::FakeClock clock_;
     FakeAwake awake_;
+    std::map<QString, QString> kept_;  ///< preferences
     std::unique_ptr<Store> store_;
     std::unique_ptr<Program> program_;
     std::unique_ptr<Hand> hand_;

@@ -50,7 +50,7 @@ TEST(SettingsHistoryTest, what_a_visit_changed_is_told_from_found_to_left) {
 
 TEST(SettingsHistoryTest, what_was_found_other_than_it_was_left_was_changed_meanwhile) {
     const auto all = settings_over({visit(0, {}, {on_times("125 s", "150 s")}),
-                              visit(365, {on_times("125 s", "290 s")}, {on_times("125 s", "150 s")})});
+                                    visit(365, {on_times("125 s", "290 s")}, {on_times("125 s", "150 s")})});
     const auto& second = all.front().stands.at(1);
     EXPECT_EQ(told(second.meanwhile), "On-time ceiling: 150 s, then 290 s; ");
     EXPECT_EQ(told(second.by_visit), "On-time ceiling: 290 s, then 150 s; ");
@@ -67,11 +67,11 @@ TEST(SettingsHistoryTest, a_setting_that_comes_or_goes_is_a_change_too) {
     with_row.trim_rows = {{typed<TemperatureDifference>("1 K"), typed<Duration>("10 s")}};
     with_row.rinse_at = TimeOfDay{9 * 60 + 30};
     EXPECT_EQ(told(changes_between(on_times("110 s", "150 s"), with_row)),
-              "Trim row 1: Above target: 1 K, not set before; Trim row 1: On-time changes by: 10 s, not set "
+              "Trim row 1: Above target: 1 °C, not set before; Trim row 1: On-time changes by: 10 s, not set "
               "before; Rinse time: 09:30, not set before; ");
     EXPECT_EQ(
         told(changes_between(with_row, on_times("110 s", "150 s"))),
-        "Trim row 1: Above target: 1 K, then not set; Trim row 1: On-time changes by: 10 s, then not set; "
+        "Trim row 1: Above target: 1 °C, then not set; Trim row 1: On-time changes by: 10 s, then not set; "
         "Rinse time: 09:30, then not set; ");
 }
 
@@ -90,8 +90,8 @@ TEST(SettingsHistoryTest, the_same_time_in_another_unit_is_no_change) {
 }
 
 TEST(SettingsHistoryTest, visits_come_in_any_order_and_a_timer_without_settings_is_left_out) {
-    const auto all =
-        settings_over({visit(365, {}, {on_times("125 s", "150 s")}), visit(0, {}, {on_times("110 s", "150 s")})});
+    const auto all = settings_over(
+        {visit(365, {}, {on_times("125 s", "150 s")}), visit(0, {}, {on_times("110 s", "150 s")})});
     EXPECT_EQ(told(all.front().stands.back().by_visit), "Base on-time: 110 s, then 125 s; ");
     EXPECT_TRUE(settings_over({visit(0, {}, {})}).empty());
 }

@@ -23,7 +23,7 @@ protected:
         paper_.pdf = [this, told](const SheetContent&, const Formatter& formatter,
                                   Paper paper) -> Result<QByteArray> {
             told(formatter, paper);
-            return read_.toUtf8();
+            return "%PDF-" + read_.toUtf8();
         };
         paper_.write = [](const QByteArray&, const QString&) -> Result<void> {
             return boost::outcome_v2::success();
@@ -85,7 +85,7 @@ TEST_F(SheetReaderTest, what_is_saved_printed_and_signed_is_what_is_shown) {
     EXPECT_EQ(read_, wanted);
     ASSERT_EQ(sheet().addPerson("Jo Penn", "technician"), QString{});
     ASSERT_EQ(sheet().sign("Jo Penn"), QString{});
-    EXPECT_EQ(store_.signed_sheet(file_.visit.id).value()->pdf, wanted.toStdString());
+    EXPECT_EQ(store_.signed_sheet(file_.visit.id).value()->pdf, "%PDF-" + wanted.toStdString());
 }
 
 TEST_F(SheetReaderTest, what_was_chosen_last_is_kept_for_the_next_sheet) {

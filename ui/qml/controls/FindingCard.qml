@@ -49,13 +49,14 @@ TouchTarget {
         ColumnLayout {
             Layout.alignment: Qt.AlignTop
             Layout.fillWidth: false
-            Layout.preferredWidth: Theme.target
+            Layout.preferredWidth: Math.max(Theme.target, severityName.implicitWidth)
             spacing: 0
             SeverityMark {
                 severity: finding.severity
                 Layout.alignment: Qt.AlignHCenter
             }
             PlainWords {
+                id: severityName
                 text: finding.severityWord
                 kind: "small"
                 font.bold: true
