@@ -102,6 +102,17 @@
     </message>
 </context>
 <context>
+    <name>BankHistory</name>
+    <message>
+        <source>gets worse</source>
+        <translation>empeora</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
     <name>BankThumbnail</name>
     <message>
         <source>bank with its pump on the left</source>
@@ -116,7 +127,7 @@
     <name>BusyPanel</name>
     <message>
         <source>%1 %</source>
-        <translation>%1 %</translation>
+        <translation>%1&#xa0;%</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -259,10 +270,80 @@
     </message>
 </context>
 <context>
+    <name>FarmComparison</name>
+    <message>
+        <source>Compare the houses of this farm</source>
+        <translation>Comparar las casetas de esta granja</translation>
+    </message>
+    <message>
+        <source>Enough</source>
+        <translation>Listo</translation>
+    </message>
+    <message>
+        <source>What to compare</source>
+        <translation>Qué comparar</translation>
+    </message>
+    <message>
+        <source>Houses of this farm</source>
+        <translation>Casetas de esta granja</translation>
+    </message>
+    <message>
+        <source>one line for each bank</source>
+        <translation>una línea por banco</translation>
+    </message>
+</context>
+<context>
     <name>FieldRow</name>
     <message>
         <source>not measured</source>
         <translation>no medido</translation>
+    </message>
+</context>
+<context>
+    <name>FindHouses</name>
+    <message>
+        <source>House, farm or customer</source>
+        <translation>Caseta, granja o cliente</translation>
+    </message>
+    <message>
+        <source>Show</source>
+        <translation>Mostrar</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Todas</translation>
+    </message>
+    <message>
+        <source>Visit open</source>
+        <translation>Visita abierta</translation>
+    </message>
+    <message>
+        <source>Harm left</source>
+        <translation>Queda daño</translation>
+    </message>
+    <message>
+        <source>Fault or worse left</source>
+        <translation>Queda falla o peor</translation>
+    </message>
+    <message>
+        <source>Getting worse</source>
+        <translation>Empeora</translation>
+    </message>
+    <message>
+        <source>Visit due</source>
+        <translation>Toca visita</translation>
+    </message>
+    <message>
+        <source>%1 of %2 houses, %3 still to look at</source>
+        <translation>%1 de %2 casetas, faltan %3 por ver</translation>
+    </message>
+    <message>
+        <source>%1 of %2 houses</source>
+        <translation>%1 de %2 casetas</translation>
+    </message>
+    <message>
+        <source>Show all houses</source>
+        <translation>Mostrar todas las casetas</translation>
     </message>
 </context>
 <context>
@@ -368,6 +449,57 @@
     </message>
 </context>
 <context>
+    <name>HistoryChart</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Touch a visit, or go along with the arrows.</source>
+        <translation>Toque una visita, o recórralas con las flechas.</translation>
+    </message>
+    <message>
+        <source>the visit before</source>
+        <translation>la visita anterior</translation>
+    </message>
+    <message>
+        <source>the next visit</source>
+        <translation>la visita siguiente</translation>
+    </message>
+    <message>
+        <source>fewer days, wider</source>
+        <translation>menos días, más ancho</translation>
+    </message>
+    <message>
+        <source>more days</source>
+        <translation>más días</translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation>Todo</translation>
+    </message>
+    <message>
+        <source>all days</source>
+        <translation>todos los días</translation>
+    </message>
+    <message>
+        <source>Picture</source>
+        <translation>Gráfica</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabla</translation>
+    </message>
+    <message>
+        <source>as a picture</source>
+        <translation>como gráfica</translation>
+    </message>
+    <message>
+        <source>as a table</source>
+        <translation>como tabla</translation>
+    </message>
+</context>
+<context>
     <name>HouseDelegate</name>
     <message>
         <source>%1, %2</source>
@@ -401,28 +533,16 @@
         <translation>Bancos</translation>
     </message>
     <message>
-        <source>Visits</source>
-        <translation>Visitas</translation>
-    </message>
-    <message>
-        <source>Not visited yet.</source>
-        <translation>Aún sin visitas.</translation>
-    </message>
-    <message>
-        <source>Visit of %1</source>
-        <translation>Visita del %1</translation>
-    </message>
-    <message>
-        <source>Remove the visit of %1</source>
-        <translation>Quitar la visita del %1</translation>
-    </message>
-    <message>
         <source>Over the years</source>
         <translation>A través de los años</translation>
     </message>
     <message>
         <source>Remove this house</source>
         <translation>Quitar esta caseta</translation>
+    </message>
+    <message>
+        <source>Cautions: read them before anybody works on pump, header or pads</source>
+        <translation>Precauciones: léalas antes de que alguien trabaje en bomba, distribuidor o paneles</translation>
     </message>
 </context>
 <context>
@@ -504,6 +624,10 @@
     <message>
         <source>Describe a house</source>
         <translation>Describir una caseta</translation>
+    </message>
+    <message>
+        <source>Find</source>
+        <translation>Buscar</translation>
     </message>
 </context>
 <context>
@@ -603,6 +727,88 @@
     <message>
         <source>Language, units and light</source>
         <translation>Idioma, unidades y luz</translation>
+    </message>
+</context>
+<context>
+    <name>MaintenanceCard</name>
+    <message>
+        <source>Maintenance</source>
+        <translation>Mantenimiento</translation>
+    </message>
+    <message>
+        <source>Nothing is entered yet. Cleaned outlets, new pads or a new pump start a new comparison.</source>
+        <translation>Aún no hay nada ingresado. Orificios limpiados, paneles nuevos o una bomba nueva empiezan una comparación nueva.</translation>
+    </message>
+    <message>
+        <source>Each starts a new comparison of what it concerns.</source>
+        <translation>Cada uno empieza una comparación nueva de lo que le toca.</translation>
+    </message>
+    <message>
+        <source>Take out: %1</source>
+        <translation>Quitar: %1</translation>
+    </message>
+    <message>
+        <source>Enter maintenance</source>
+        <translation>Ingresar mantenimiento</translation>
+    </message>
+</context>
+<context>
+    <name>MaintenancePanel</name>
+    <message>
+        <source>Maintenance</source>
+        <translation>Mantenimiento</translation>
+    </message>
+    <message>
+        <source>What was done?</source>
+        <translation>¿Qué se hizo?</translation>
+    </message>
+    <message>
+        <source>Which pump?</source>
+        <translation>¿Qué bomba?</translation>
+    </message>
+    <message>
+        <source>Which banks?</source>
+        <translation>¿Qué bancos?</translation>
+    </message>
+    <message>
+        <source>Day: %1</source>
+        <translation>Día: %1</translation>
+    </message>
+    <message>
+        <source>A month earlier</source>
+        <translation>Un mes antes</translation>
+    </message>
+    <message>
+        <source>A day earlier</source>
+        <translation>Un día antes</translation>
+    </message>
+    <message>
+        <source>A day later</source>
+        <translation>Un día después</translation>
+    </message>
+    <message>
+        <source>A month later</source>
+        <translation>Un mes después</translation>
+    </message>
+    <message>
+        <source>A visit of the same day counts as after it.</source>
+        <translation>Una visita del mismo día cuenta como posterior.</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>May be left empty.</source>
+        <translation>Puede quedar vacía.</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Ingresar</translation>
     </message>
 </context>
 <context>
@@ -848,7 +1054,7 @@
     </message>
     <message>
         <source>seen ± U (95 %)</source>
-        <translation>visto ± U (95 %)</translation>
+        <translation>visto ± U (95&#xa0;%)</translation>
     </message>
     <message>
         <source>verdict</source>
@@ -1112,6 +1318,17 @@
     <message>
         <source>The site is safe, the system is fit to be timed</source>
         <translation>El sitio es seguro y el sistema está listo para cronometrar</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsHistory</name>
+    <message>
+        <source>Settings over the years</source>
+        <translation>Ajustes a lo largo de los años</translation>
+    </message>
+    <message>
+        <source>Settings of %1</source>
+        <translation>Ajustes de %1</translation>
     </message>
 </context>
 <context>
@@ -1867,6 +2084,29 @@
     <message>
         <source>Undo</source>
         <translation>Deshacer</translation>
+    </message>
+</context>
+<context>
+    <name>VisitsCard</name>
+    <message>
+        <source>Visits</source>
+        <translation>Visitas</translation>
+    </message>
+    <message>
+        <source>Not visited yet.</source>
+        <translation>Aún sin visita.</translation>
+    </message>
+    <message>
+        <source>Visit of %1</source>
+        <translation>Visita del %1</translation>
+    </message>
+    <message>
+        <source>Remove the visit of %1</source>
+        <translation>Quitar la visita del %1</translation>
+    </message>
+    <message>
+        <source>All visits: %1</source>
+        <translation>Todas las visitas: %1</translation>
     </message>
 </context>
 <context>
@@ -2740,7 +2980,7 @@
     </message>
     <message>
         <source>Pass: what was seen, with its uncertainty U (95 %) on both sides, lies within what is expected and its tolerance. Fail: it lies wholly outside. Else too close to call. Runs before the third after a change are not judged; an uneven drip or a dry patch fails.</source>
-        <translation>Aprobado: lo visto, con su incertidumbre U (95 %) a ambos lados, queda dentro de lo esperado y su tolerancia. No aprobado: queda fuera por completo. Si no: muy justo para decidir. Los encendidos antes del tercero después de un cambio no se evalúan; un goteo disparejo o una mancha seca no se aprueba.</translation>
+        <translation>Aprobado: lo visto, con su incertidumbre U (95&#xa0;%) a ambos lados, queda dentro de lo esperado y su tolerancia. No aprobado: queda fuera por completo. Si no: muy justo para decidir. Los encendidos antes del tercero después de un cambio no se evalúan; un goteo disparejo o una mancha seca no se aprueba.</translation>
     </message>
     <message>
         <source>A start in between was not marked: what was seen is a whole number of periods.</source>
@@ -3660,7 +3900,7 @@
     </message>
     <message>
         <source>Quick, but sure to 5 % only.</source>
-        <translation>Rápido, pero seguro solo al 5 %.</translation>
+        <translation>Rápido, pero seguro solo al 5&#xa0;%.</translation>
     </message>
     <message>
         <source>By bucket: time to fill</source>
@@ -3768,7 +4008,7 @@
     </message>
     <message>
         <source>Measures how well the pad cools; without it, the published value for new pads or 75 % is assumed.</source>
-        <translation>Mide qué tan bien enfría el panel; sin ella se supone el valor publicado para paneles nuevos o 75 %.</translation>
+        <translation>Mide qué tan bien enfría el panel; sin ella se supone el valor publicado para paneles nuevos o 75&#xa0;%.</translation>
     </message>
     <message>
         <source>House temperature</source>
@@ -3804,7 +4044,7 @@
     </message>
     <message>
         <source>For how sure the measured cooling is; without it, 3 % is assumed.</source>
-        <translation>Para cuán seguro es el enfriamiento medido; sin esto se supone 3 %.</translation>
+        <translation>Para cuán seguro es el enfriamiento medido; sin esto se supone 3&#xa0;%.</translation>
     </message>
     <message>
         <source>Age of the birds in days</source>
@@ -5144,7 +5384,7 @@
     </message>
     <message>
         <source>Of the water that goes to %1, %2 evaporates by the stopwatch but %3 by flow and air. They are more than 30 % apart, so one of the two is wrong; the larger is used.</source>
-        <translation>Del agua que va a %1 se evapora %2 según el cronómetro, pero %3 según caudal y aire. La diferencia pasa de 30 %, así que uno de los dos está mal; se usa el mayor.</translation>
+        <translation>Del agua que va a %1 se evapora %2 según el cronómetro, pero %3 según caudal y aire. La diferencia pasa de 30&#xa0;%, así que uno de los dos está mal; se usa el mayor.</translation>
     </message>
     <message>
         <source>Measure the flow again by drawing down the sump with the make-up shut, and time again from a dry pad.</source>
@@ -6068,7 +6308,7 @@
     </message>
     <message>
         <source>Seen ± U (95 %)</source>
-        <translation>Visto ± U (95 %)</translation>
+        <translation>Visto ± U (95&#xa0;%)</translation>
     </message>
     <message>
         <source>Expected</source>
@@ -6148,7 +6388,7 @@
     </message>
     <message>
         <source>Timed by hand on this program&apos;s stopwatch. Mean of the readings used, ± expanded uncertainty U = k u for 95 % (JCGM 100:2008): spread, hand %1 (Am. J. Phys. 87(2):110, 2019), seeing a drip or a dry patch %2 (assumed), a start by signal %3 (assumed).</source>
-        <translation>Tiempos tomados a mano con el cronómetro de este programa. Promedio de las lecturas usadas, ± incertidumbre expandida U = k u para 95 % (JCGM 100:2008): dispersión, mano %1 (Am. J. Phys. 87(2):110, 2019), ver un goteo o una mancha seca %2 (supuesto), un arranque por señal %3 (supuesto).</translation>
+        <translation>Tiempos tomados a mano con el cronómetro de este programa. Promedio de las lecturas usadas, ± incertidumbre expandida U = k u para 95&#xa0;% (JCGM 100:2008): dispersión, mano %1 (Am. J. Phys. 87(2):110, 2019), ver un goteo o una mancha seca %2 (supuesto), un arranque por señal %3 (supuesto).</translation>
     </message>
     <message>
         <source>Readings</source>
@@ -6188,7 +6428,7 @@
     </message>
     <message>
         <source>U (95 %)</source>
-        <translation>U (95 %)</translation>
+        <translation>U (95&#xa0;%)</translation>
     </message>
     <message>
         <source>k</source>
@@ -6508,7 +6748,7 @@
     </message>
     <message>
         <source>%1 rises by %2 a year, at 95 % by %3 to %4; %5 visits.</source>
-        <translation>%1 sube %2 al año, al 95 % de %3 a %4; %5 visitas.</translation>
+        <translation>%1 sube %2 al año, al 95&#xa0;% de %3 a %4; %5 visitas.</translation>
     </message>
     <message>
         <source>%1 rises, by about %2 a year; %3 visits.</source>
@@ -6516,31 +6756,11 @@
     </message>
     <message>
         <source>%1 falls by %2 a year, at 95 % by %3 to %4; %5 visits.</source>
-        <translation>%1 baja %2 al año, al 95 % de %3 a %4; %5 visitas.</translation>
+        <translation>%1 baja %2 al año, al 95&#xa0;% de %3 a %4; %5 visitas.</translation>
     </message>
     <message>
         <source>%1 falls, by about %2 a year; %3 visits.</source>
         <translation>%1 baja, cerca de %2 al año; %3 visitas.</translation>
-    </message>
-    <message>
-        <source>It has been higher than in the first %1 visits for the last %2.</source>
-        <translation>En las últimas %2 ha estado más alto que en las primeras %1 visitas.</translation>
-    </message>
-    <message>
-        <source>It has been lower than in the first %1 visits for the last %2.</source>
-        <translation>En las últimas %2 ha estado más bajo que en las primeras %1 visitas.</translation>
-    </message>
-    <message>
-        <source>Less water comes into the header: look at the pump, its strainer, the sump&apos;s level and the valves.</source>
-        <translation>Entra menos agua al distribuidor: revise la bomba, su colador, el nivel del tanque y las válvulas.</translation>
-    </message>
-    <message>
-        <source>Water takes longer through the pad: look for clogged outlets in the header and for scale or blind flutes in the pad.</source>
-        <translation>El agua tarda más en pasar por el panel: busque orificios tapados en el distribuidor, y sarro o canales ciegos en el panel.</translation>
-    </message>
-    <message>
-        <source>The pad cools less than it did: look for scale, dust, sagging pads and gaps beside them.</source>
-        <translation>El panel enfría menos que antes: busque sarro, polvo, paneles hundidos y huecos a sus lados.</translation>
     </message>
     <message>
         <source>Fill time</source>
@@ -6729,6 +6949,246 @@
     <message>
         <source>right end</source>
         <translation>derecha</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <source>What was done</source>
+        <translation>Qué se hizo</translation>
+    </message>
+    <message>
+        <source>Maintenance</source>
+        <translation>Mantenimiento</translation>
+    </message>
+    <message>
+        <source>What was measured is followed over the years from the last of these on.</source>
+        <translation>Lo medido se sigue a lo largo de los años a partir del último de estos.</translation>
+    </message>
+    <message>
+        <source>Outlets cleaned</source>
+        <translation>Orificios limpiados</translation>
+    </message>
+    <message>
+        <source>New pads</source>
+        <translation>Paneles nuevos</translation>
+    </message>
+    <message>
+        <source>New pump</source>
+        <translation>Bomba nueva</translation>
+    </message>
+    <message>
+        <source>Other work</source>
+        <translation>Otro trabajo</translation>
+    </message>
+    <message>
+        <source>What your pads need</source>
+        <translation>Lo que necesitan sus paneles</translation>
+    </message>
+    <message>
+        <source>Changed in the timer</source>
+        <translation>Cambiado en el temporizador</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Antes</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Ahora</translation>
+    </message>
+    <message>
+        <source>Nothing was changed in the timers.</source>
+        <translation>No se cambió nada en los temporizadores.</translation>
+    </message>
+    <message>
+        <source>And %1 more, on the commissioning sheet.</source>
+        <translation>Y %1 más, en la hoja de puesta en marcha.</translation>
+    </message>
+    <message>
+        <source>What is left to do</source>
+        <translation>Lo que queda por hacer</translation>
+    </message>
+    <message>
+        <source>Nothing that this visit has found.</source>
+        <translation>Nada que esta visita haya encontrado.</translation>
+    </message>
+    <message>
+        <source>%1: your pads in short</source>
+        <translation>%1: sus paneles en breve</translation>
+    </message>
+    <message>
+        <source>Visited on %1. The whole record is the commissioning sheet of that visit; this page is not in its place.</source>
+        <translation>Visitada el %1. El registro completo es la hoja de puesta en marcha de esa visita; esta página no la sustituye.</translation>
+    </message>
+    <message>
+        <source>In the heat</source>
+        <translation>En el calor</translation>
+    </message>
+    <message>
+        <source>Birds die within the hour when pads stop in the heat. If a pad stays dry while the pump is called for, put the pump on by hand, watch the birds, and call the service firm.</source>
+        <translation>Las aves mueren en menos de una hora cuando los paneles se detienen en el calor. Si un panel sigue seco mientras se pide la bomba, encienda la bomba a mano, vigile las aves y llame a la empresa de servicio.</translation>
+    </message>
+    <message>
+        <source>Record of this visit</source>
+        <translation>Registro de esta visita</translation>
+    </message>
+    <message>
+        <source>Visit %1, revision %2</source>
+        <translation>Visita %1, revisión %2</translation>
+    </message>
+    <message>
+        <source>SHA-256 of its record: %1</source>
+        <translation>SHA-256 de su registro: %1</translation>
+    </message>
+    <message>
+        <source>The code holds both. Whoever has the record can tell whether it is the one that this sheet was made from: the hash of what the command &quot;store show&quot; writes as JSON is this one.</source>
+        <translation>El código contiene ambos. Quien tenga el registro puede saber si es aquel del que se hizo esta hoja: el hash de lo que el comando &quot;store show&quot; escribe como JSON es este.</translation>
+    </message>
+    <message>
+        <source>%1 since %2 (%3)</source>
+        <translation>%1 desde %2 (%3)</translation>
+    </message>
+    <message>
+        <source>January %1</source>
+        <translation>enero de %1</translation>
+    </message>
+    <message>
+        <source>February %1</source>
+        <translation>febrero de %1</translation>
+    </message>
+    <message>
+        <source>March %1</source>
+        <translation>marzo de %1</translation>
+    </message>
+    <message>
+        <source>April %1</source>
+        <translation>abril de %1</translation>
+    </message>
+    <message>
+        <source>May %1</source>
+        <translation>mayo de %1</translation>
+    </message>
+    <message>
+        <source>June %1</source>
+        <translation>junio de %1</translation>
+    </message>
+    <message>
+        <source>July %1</source>
+        <translation>julio de %1</translation>
+    </message>
+    <message>
+        <source>August %1</source>
+        <translation>agosto de %1</translation>
+    </message>
+    <message>
+        <source>September %1</source>
+        <translation>septiembre de %1</translation>
+    </message>
+    <message>
+        <source>October %1</source>
+        <translation>octubre de %1</translation>
+    </message>
+    <message>
+        <source>November %1</source>
+        <translation>noviembre de %1</translation>
+    </message>
+    <message>
+        <source>December %1</source>
+        <translation>diciembre de %1</translation>
+    </message>
+    <message>
+        <source>At this rate the base on-time of %1 in the timer is no longer enough about %2; at 95 % between %3 and %4.</source>
+        <translation>A este ritmo el encendido base de %1 en el temporizador deja de alcanzar hacia %2; al 95 % entre %3 y %4.</translation>
+    </message>
+    <message>
+        <source>At this rate the base on-time of %1 in the timer is no longer enough about %2; at 95 % not before %3.</source>
+        <translation>A este ritmo el encendido base de %1 en el temporizador deja de alcanzar hacia %2; al 95 % no antes de %3.</translation>
+    </message>
+    <message>
+        <source>At this rate the base on-time of %1 in the timer is enough for more than %2 years.</source>
+        <translation>A este ritmo el encendido base de %1 en el temporizador alcanza por más de %2 años.</translation>
+    </message>
+    <message>
+        <source>By its trend it has passed %2, up to which the base on-time of %1 in the timer is enough.</source>
+        <translation>Por su tendencia ya pasó de %2, hasta donde alcanza el encendido base de %1 en el temporizador.</translation>
+    </message>
+    <message>
+        <source>At this rate it falls below the least circulation of %1 about %2; at 95 % between %3 and %4.</source>
+        <translation>A este ritmo baja de la circulación mínima de %1 hacia %2; al 95 % entre %3 y %4.</translation>
+    </message>
+    <message>
+        <source>At this rate it falls below the least circulation of %1 about %2; at 95 % not before %3.</source>
+        <translation>A este ritmo baja de la circulación mínima de %1 hacia %2; al 95 % no antes de %3.</translation>
+    </message>
+    <message>
+        <source>At this rate it stays above the least circulation of %1 for more than %2 years.</source>
+        <translation>A este ritmo sigue por encima de la circulación mínima de %1 por más de %2 años.</translation>
+    </message>
+    <message>
+        <source>By its trend it is below %2, the least circulation of %1.</source>
+        <translation>Por su tendencia está por debajo de %2, la circulación mínima de %1.</translation>
+    </message>
+    <message>
+        <source>%1: not measured yet.</source>
+        <translation>%1: aún no medido.</translation>
+    </message>
+    <message>
+        <source>Since the visit of %1 it has been higher than in the first %2 that count here.</source>
+        <translation>Desde la visita del %1 es mayor que en las primeras %2 que cuentan aquí.</translation>
+    </message>
+    <message>
+        <source>Since the visit of %1 it has been lower than in the first %2 that count here.</source>
+        <translation>Desde la visita del %1 es menor que en las primeras %2 que cuentan aquí.</translation>
+    </message>
+    <message>
+        <source>Likely cause: less water comes into the header, from a worn pump, a clogged strainer, a low sump or a valve that is not fully open.</source>
+        <translation>Causa probable: entra menos agua al distribuidor, por una bomba gastada, un colador tapado, un tanque bajo o una válvula que no está abierta del todo.</translation>
+    </message>
+    <message>
+        <source>Likely cause: water takes longer through the pad, by clogged outlets in the header or by scale and blind flutes in the pad.</source>
+        <translation>Causa probable: el agua tarda más en pasar por el panel, por orificios tapados en el distribuidor o por sarro y canales ciegos en el panel.</translation>
+    </message>
+    <message>
+        <source>Likely cause: the pad cools less than it did, by scale, dust, sagging pads or gaps beside them.</source>
+        <translation>Causa probable: el panel enfría menos que antes, por sarro, polvo, paneles vencidos o huecos a su lado.</translation>
+    </message>
+    <message>
+        <source>What to do: clean the strainer, see that the sump is full and the valves are open, then measure the flow; if it is still low, have the pump looked at.</source>
+        <translation>Qué hacer: limpie el colador, vea que el tanque esté lleno y las válvulas abiertas, luego mida el caudal; si sigue bajo, haga revisar la bomba.</translation>
+    </message>
+    <message>
+        <source>What to do: clean the outlets, flush the header and time again; if it is still slow, look for scale in the pad and check the bleed.</source>
+        <translation>Qué hacer: limpie los orificios, lave el distribuidor y tome otra vez el tiempo; si sigue lento, busque sarro en el panel y revise la purga.</translation>
+    </message>
+    <message>
+        <source>What to do: clean the pads, close the gaps and measure again; if it stays low, plan new pads before the next summer.</source>
+        <translation>Qué hacer: limpie los paneles, cierre los huecos y mida otra vez; si sigue baja, prevea paneles nuevos antes del próximo verano.</translation>
+    </message>
+    <message>
+        <source>something that does not do its job was left</source>
+        <translation>quedó algo que no cumple su función</translation>
+    </message>
+    <message>
+        <source>its wetting gets worse over the years</source>
+        <translation>su mojado empeora con los años</translation>
+    </message>
+    <message>
+        <source>once a year, before the next hot season</source>
+        <translation>una vez al año, antes de la próxima temporada de calor</translation>
+    </message>
+    <message>
+        <source>%1: %2, not set before</source>
+        <translation>%1: %2, antes sin poner</translation>
+    </message>
+    <message>
+        <source>%1: %2, then not set</source>
+        <translation>%1: %2, luego sin poner</translation>
+    </message>
+    <message>
+        <source>%1: %2, then %3</source>
+        <translation>%1: %2, luego %3</translation>
     </message>
 </context>
 <context>
@@ -6995,16 +7455,64 @@
 <context>
     <name>wetfront::ui::HistoryViewModel</name>
     <message>
-        <source>%1 ± %2 on %3</source>
-        <translation>%1 ± %2 el %3</translation>
-    </message>
-    <message>
         <source>%1 on %2</source>
         <translation>%1 el %2</translation>
     </message>
     <message>
         <source>first %1, last %2</source>
         <translation>primera %1, última %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>summer</source>
+        <translation>verano</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>limit: base on-time %1</source>
+        <translation>límite: encendido base %1</translation>
+    </message>
+    <message>
+        <source>limit: least circulation</source>
+        <translation>límite: circulación mínima</translation>
+    </message>
+    <message>
+        <source>%1 ± %2</source>
+        <translation>%1 ± %2</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>Found changed since the visit before. %1</source>
+        <translation>Se encontró cambiado desde la visita anterior. %1</translation>
+    </message>
+    <message>
+        <source>Left as found.</source>
+        <translation>Se dejó como se encontró.</translation>
+    </message>
+    <message>
+        <source>Changed. %1</source>
+        <translation>Cambiado. %1</translation>
+    </message>
+    <message>
+        <source>How long</source>
+        <translation>Cuánto tiempo</translation>
+    </message>
+    <message>
+        <source>visits: %1, with changes: %2</source>
+        <translation>visitas: %1, con cambios: %2</translation>
+    </message>
+    <message>
+        <source>houses read: %1, still to read: %2</source>
+        <translation>casetas leídas: %1, por leer: %2</translation>
     </message>
 </context>
 <context>
@@ -7170,6 +7678,29 @@
     <message>
         <source>The program&apos;s own (%1).</source>
         <translation>El del programa (%1).</translation>
+    </message>
+</context>
+<context>
+    <name>wetfront::ui::MaintenanceViewModel</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Entered: %1</source>
+        <translation>Ingresado: %1</translation>
+    </message>
+    <message>
+        <source>Taken out: %1</source>
+        <translation>Quitado: %1</translation>
+    </message>
+    <message>
+        <source>Taken back.</source>
+        <translation>Deshecho.</translation>
     </message>
 </context>
 <context>
