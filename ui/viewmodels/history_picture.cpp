@@ -23,10 +23,6 @@ QString tr(const char* text) {
     return HistoryViewModel::tr(text);
 }
 
-QString qstring(const std::string& text) {
-    return QString::fromStdString(text);
-}
-
 double day_of(WallTime at) {
     return (static_cast<double>(at.unix_ms) + minute_ms * at.utc_offset_minutes) / day_ms;
 }
