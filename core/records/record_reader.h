@@ -77,12 +77,13 @@ private:
     [[nodiscard]] static Result<void> only_known_keys(const Json& json, R& record, const Below& below) {
         for (const auto& entry : json.items()) {
             bool known = false;
-            std::string all;
-            each_field(record, [&](const Field& field, const auto&) {
-                known = known || entry.key() == field.key;
-                all += (all.empty() ? "" : ", ") + std::string{field.key};
-            });
+            each_field(record,
+                       [&](const Field& field, const auto&) { known = known || entry.key() == field.key; });
             if (!known) {
+                std::string all;
+                each_field(record, [&](const Field& field, const auto&) {
+                    all += (all.empty() ? "" : ", ") + std::string{field.key};
+                });
                 return bad_input(below(printable(entry.key(), 40)), "", "unknown key; known here: " + all);
             }
         }
