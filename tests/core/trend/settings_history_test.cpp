@@ -18,7 +18,7 @@ TimerSettings on_times(const char* base, const char* ceiling) {
 }
 
 /// A visit so many days after the first one.
-VisitFile visit(int days, std::vector<TimerSettings> found, std::vector<TimerSettings> left) {
+VisitFile visit_after(int days, std::vector<TimerSettings> found, std::vector<TimerSettings> left) {
     VisitBuilder builder;
     auto& file = builder.file();
     file.visit.id = Id{"visit-" + std::to_string(days)};
@@ -28,7 +28,7 @@ VisitFile visit(int days, std::vector<TimerSettings> found, std::vector<TimerSet
     return file;
 }
 
-std::vector<TimerHistory> settings_over(const std::vector<VisitFile>& files) {
+std::vector<TimerHistory> over_visits(const std::vector<VisitFile>& files) {
     return settings_over_visits(files.front().house, files);
 }
 
@@ -41,7 +41,8 @@ std::string told(const std::vector<SettingChange>& changes) {
 }
 
 TEST(SettingsHistoryTest, what_a_visit_changed_is_told_from_found_to_left) {
-    const auto all = settings_over({visit(0, {on_times("110 s", "150 s")}, {on_times("125 s", "150 s")})});
+    const auto all =
+        over_visits({visit_after(0, {on_times("110 s", "150 s")}, {on_times("125 s", "150 s")})});
     ASSERT_EQ(all.size(), 1U);
     ASSERT_EQ(all.front().stands.size(), 1U);
     EXPECT_EQ(told(all.front().stands.front().by_visit), "Base on-time: 110 s, then 125 s; ");
@@ -49,15 +50,16 @@ TEST(SettingsHistoryTest, what_a_visit_changed_is_told_from_found_to_left) {
 }
 
 TEST(SettingsHistoryTest, what_was_found_other_than_it_was_left_was_changed_meanwhile) {
-    const auto all = settings_over({visit(0, {}, {on_times("125 s", "150 s")}),
-                                    visit(365, {on_times("125 s", "290 s")}, {on_times("125 s", "150 s")})});
+    const auto all =
+        over_visits({visit_after(0, {}, {on_times("125 s", "150 s")}),
+                     visit_after(365, {on_times("125 s", "290 s")}, {on_times("125 s", "150 s")})});
     const auto& second = all.front().stands.at(1);
     EXPECT_EQ(told(second.meanwhile), "On-time ceiling: 150 s, then 290 s; ");
     EXPECT_EQ(told(second.by_visit), "On-time ceiling: 290 s, then 150 s; ");
 }
 
 TEST(SettingsHistoryTest, where_nothing_was_left_what_was_found_stands) {
-    const auto all = settings_over({visit(0, {on_times("110 s", "150 s")}, {})});
+    const auto all = over_visits({visit_after(0, {on_times("110 s", "150 s")}, {})});
     EXPECT_EQ(all.front().stands.front().settings, on_times("110 s", "150 s"));
     EXPECT_TRUE(all.front().stands.front().by_visit.empty());
 }
@@ -90,10 +92,10 @@ TEST(SettingsHistoryTest, the_same_time_in_another_unit_is_no_change) {
 }
 
 TEST(SettingsHistoryTest, visits_come_in_any_order_and_a_timer_without_settings_is_left_out) {
-    const auto all = settings_over(
-        {visit(365, {}, {on_times("125 s", "150 s")}), visit(0, {}, {on_times("110 s", "150 s")})});
+    const auto all = over_visits({visit_after(365, {}, {on_times("125 s", "150 s")}),
+                                  visit_after(0, {}, {on_times("110 s", "150 s")})});
     EXPECT_EQ(told(all.front().stands.back().by_visit), "Base on-time: 110 s, then 125 s; ");
-    EXPECT_TRUE(settings_over({visit(0, {}, {})}).empty());
+    EXPECT_TRUE(over_visits({visit_after(0, {}, {})}).empty());
 }
 
 }  // namespace

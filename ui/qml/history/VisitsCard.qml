@@ -16,17 +16,18 @@ Card {
 
     // What nobody looks for is not laid out: a house may have hundreds.
     readonly property int latest: 10
+    readonly property var visits: session.houseVisits
     property bool all: false
 
     title: qsTr("Visits")
 
     PlainWords {
-        visible: card.session.houseVisits.length === 0
+        visible: card.visits.length === 0
         text: qsTr("Not visited yet.")
         Layout.fillWidth: true
     }
     Repeater {
-        model: card.all ? card.session.houseVisits : card.session.houseVisits.slice(0, card.latest)
+        model: card.all ? card.visits : card.visits.slice(0, card.latest)
         delegate: RowLayout {
             id: visitRow
             required property var modelData
@@ -74,8 +75,8 @@ Card {
             }
         }
     }    ActionButton {
-        visible: !card.all && card.session.houseVisits.length > card.latest
-        text: Sentence.fill(qsTr("All visits: %1"), [card.session.houseVisits.length])
+        visible: !card.all && card.visits.length > card.latest
+        text: Sentence.fill(qsTr("All visits: %1"), [card.visits.length])
         pictogram: "down"
         onClicked: card.all = true
     }
