@@ -49,7 +49,7 @@ TouchTarget {
         ColumnLayout {
             Layout.alignment: Qt.AlignTop
             Layout.fillWidth: false
-            Layout.preferredWidth: Math.max(Theme.target, severityName.implicitWidth)
+            Layout.preferredWidth: Math.max(Theme.target, Math.ceil(severityName.implicitWidth))
             spacing: 0
             SeverityMark {
                 severity: finding.severity
