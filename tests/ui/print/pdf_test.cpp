@@ -84,7 +84,7 @@ TEST_F(PdfTest, the_words_of_the_sheet_itself_are_in_the_readers_language) {
         without_blanks(page_texts(written(content, Paper::letter, spanish_reader())).join(QString{}));
     for (const char* words :
          {"BORRADOR,sinfirmar", "página1de", "visit-17,revisión2", "PELIGRO", "AVISO",
-          "Remedio:", "Fuente:asource", "Nota:floatsticks", "Nombre,firma,fecha", "Labombanuncadescansa"}) {
+          "Remedio:", "Fuente:asource", "Nota:floatsticks", "Nombre,firma,fecha", "Sincicloconocido"}) {
         EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words << " in " << text.toStdString();
     }
     for (const char* english : {"DRAFT", "page1of", "Remedy:", "Source:", "Note:", "Name,signature"}) {
