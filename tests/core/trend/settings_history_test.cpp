@@ -69,11 +69,11 @@ TEST(SettingsHistoryTest, a_setting_that_comes_or_goes_is_a_change_too) {
     with_row.trim_rows = {{typed<TemperatureDifference>("1 K"), typed<Duration>("10 s")}};
     with_row.rinse_at = TimeOfDay{9 * 60 + 30};
     EXPECT_EQ(told(changes_between(on_times("110 s", "150 s"), with_row)),
-              "Trim row 1: Above target: 1 K, not set before; Trim row 1: On-time changes by: 10 s, not set "
+              "Trim row 1: Above target: 1 °C, not set before; Trim row 1: On-time changes by: 10 s, not set "
               "before; Rinse time: 09:30, not set before; ");
     EXPECT_EQ(
         told(changes_between(with_row, on_times("110 s", "150 s"))),
-        "Trim row 1: Above target: 1 K, then not set; Trim row 1: On-time changes by: 10 s, then not set; "
+        "Trim row 1: Above target: 1 °C, then not set; Trim row 1: On-time changes by: 10 s, then not set; "
         "Rinse time: 09:30, then not set; ");
 }
 
