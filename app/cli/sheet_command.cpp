@@ -36,7 +36,8 @@ Result<ExitStatus> run_sheet(const SheetOptions& options, const Common& common) 
                              left,
                              visit.revision,
                              common.surroundings.clock.wall_now(),
-                             record_hash(file)};
+                             record_hash(file),
+                             trends_after(file, visit.of_house)};
     const auto content = options.summary ? grower_summary(inputs) : commissioning_sheet(inputs);
     WF_CHECK(common.surroundings.print_sheet(
         {content, options.file, options.paper, common.units, options.language}));

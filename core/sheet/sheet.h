@@ -8,6 +8,7 @@
 #include "records/finding.h"
 #include "records/sheet_content.h"
 #include "records/visit.h"
+#include "trend/history_words.h"
 
 namespace wetfront {
 
@@ -22,6 +23,7 @@ struct SheetInputs {
     WallTime issued;
     std::string
         record_hash{};  ///< record_hash() of the file (store/record_hash.h); empty: no code is printed
+    std::vector<FollowedTrend> trends{};  ///< against earlier visits (trends_after()); empty: there are none
 };
 
 /// The commissioning sheet as data (ISO/IEC 17025 clause 7.8 as yardstick, no accreditation claimed). Missing

@@ -241,4 +241,17 @@ Message remedy_of(TrendCause cause) {
     return {};
 }
 
+std::vector<FollowedTrend> trends_after(const VisitFile& visit, std::span<const VisitFile> of_house) {
+    std::vector<VisitFile> visits;
+    std::ranges::copy_if(of_house, std::back_inserter(visits), [&](const VisitFile& each) {
+        return each.visit.id != visit.visit.id && each.visit.started < visit.visit.started;
+    });
+    if (visits.empty()) {
+        return {};
+    }
+    visits.push_back(visit);
+    auto trends = trends_of(visit.house, visits);
+    return trends ? std::move(trends).value() : std::vector<FollowedTrend>{};
+}
+
 }  // namespace wetfront

@@ -21,6 +21,12 @@ struct FollowedTrend {
 [[nodiscard]] Result<std::vector<FollowedTrend>> trends_of(const House& house,
                                                            std::span<const VisitFile> visits);
 
+/// The same as they stood after that visit, whatever came later: of the visits that started before it, with
+/// the visit as it is given. Nothing where there is no earlier one, or where the visits cannot be put in
+/// order.
+[[nodiscard]] std::vector<FollowedTrend> trends_after(const VisitFile& visit,
+                                                      std::span<const VisitFile> of_house);
+
 /// When the trend reaches the limit, in the time of dated(series.since_last_event()); none without a trend.
 [[nodiscard]] std::optional<Reached> limit_reached(const FollowedTrend& followed);
 

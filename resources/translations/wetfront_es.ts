@@ -7190,6 +7190,26 @@
         <source>%1: %2, then %3</source>
         <translation>%1: %2, luego %3</translation>
     </message>
+    <message>
+        <source>Over the visits</source>
+        <translation>A lo largo de las visitas</translation>
+    </message>
+    <message>
+        <source>At first</source>
+        <translation>Al principio</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Against earlier visits</source>
+        <translation>Frente a visitas anteriores</translation>
+    </message>
+    <message>
+        <source>Trend: Mann-Kendall test at 5 %, slope by Theil-Sen with limits at 95 %, from the last maintenance of that bank on. Fewer than 5 visits are too few to tell.</source>
+        <translation>Tendencia: prueba de Mann-Kendall al 5 %, pendiente de Theil-Sen con límites al 95 %, a partir del último mantenimiento de ese banco. Menos de 5 visitas son muy pocas para decirlo.</translation>
+    </message>
 </context>
 <context>
     <name>wetfront::ui::AdviceViewModel</name>

@@ -19,7 +19,7 @@ CORE = {
     "rules": ["records", "cycle", "water", "pad", "air"],
     "day": ["cycle"],
     "tables": ["rules"],
-    "sheet": ["records", "rules", "cycle", "day"],
+    "sheet": ["records", "rules", "cycle", "trend", "day"],
     "store": ["records"],
 }
 UI = {

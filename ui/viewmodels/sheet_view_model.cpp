@@ -6,6 +6,7 @@
 #include "format/language.h"
 #include "rules/checklists.h"
 #include "sheet/sheet.h"
+#include "store/house_visits.h"
 #include "store/record_hash.h"
 #include "viewmodels/pump_off.h"
 
@@ -280,10 +281,11 @@ Result<SheetContent> SheetViewModel::content(int revisions_to_come) const {
     const auto& context = record_.context();
     const auto& visit = record_.file().visit;
     WF_TRY(const int revision, context.store.revision_of(visit.id));
+    WF_TRY(const auto of_house, visit_files_of(context.store, visit.house));
     return commissioning_sheet({record_.file(), record_.timings(), record_.advice(), record_.found_findings(),
                                 record_.left_findings(), revision + revisions_to_come,
                                 visit.is_signed() ? visit.signatures.back().at : context.clock.wall_now(),
-                                record_hash(record_.file())});
+                                record_hash(record_.file()), trends_after(record_.file(), of_house)});
 }
 
 Result<QByteArray> SheetViewModel::pdf() const {
