@@ -210,12 +210,18 @@ Result<std::optional<Change>> change_of(const BankSeries& series) {
     if (deviation <= 0.0) {
         return std::optional<Change>{};
     }
-    std::vector<double> values;
-    for (const auto& each : judged) {
-        values.push_back(each.value.si);
+    // Only what came later can differ from them: against their own mean some of them always do.
+    std::vector<double> later;
+    for (const auto& each : judged.subspan(fewest_before_a_change)) {
+        later.push_back(each.value.si);
     }
-    return first_change(values,
-                        {target, slack_in_deviations * deviation, decision_in_deviations * deviation});
+    WF_TRY(auto change, first_change(later, {target, slack_in_deviations * deviation,
+                                             decision_in_deviations * deviation}));
+    if (change) {
+        change->seen_at += fewest_before_a_change;
+        change->began_at += fewest_before_a_change;
+    }
+    return change;
 }
 
 }  // namespace wetfront

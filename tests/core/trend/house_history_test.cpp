@@ -138,6 +138,14 @@ TEST(HouseHistoryTest, a_step_is_a_change_where_it_happened) {
     EXPECT_FALSE(change_of(*series_of(all, Followed::fill)).value());
 }
 
+// Against their own mean of 140 s the first of 125, 140 and 155 s would be lower by many times its
+// uncertainty.
+TEST(HouseHistoryTest, the_values_that_others_are_held_against_are_no_change_themselves) {
+    const auto climbing = history(visits({filled_and_through(40.0, 125.0), filled_and_through(40.0, 140.0),
+                                          filled_and_through(40.0, 155.0), filled_and_through(40.0, 140.0)}));
+    EXPECT_FALSE(change_of(*series_of(climbing, Followed::wet_through)).value());
+}
+
 TEST(HouseHistoryTest, three_visits_show_no_change_yet) {
     const auto all = history(visits(
         {filled_and_through(40.0, 110.0), filled_and_through(40.0, 110.0), filled_and_through(40.0, 300.0)}));
