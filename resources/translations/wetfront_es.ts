@@ -7534,6 +7534,10 @@
         <source>houses read: %1, still to read: %2</source>
         <translation>casetas leídas: %1, por leer: %2</translation>
     </message>
+    <message>
+        <source>Next visit by %1: %2.</source>
+        <translation>Próxima visita a más tardar el %1: %2.</translation>
+    </message>
 </context>
 <context>
     <name>wetfront::ui::HouseViewModel</name>

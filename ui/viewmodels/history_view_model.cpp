@@ -8,6 +8,7 @@
 
 #include "store/house_visits.h"
 #include "viewmodels/caution_maps.h"
+#include "viewmodels/house_sieve.h"
 
 namespace wetfront::ui {
 namespace {
@@ -36,6 +37,7 @@ Result<void> HistoryViewModel::show(const House& house) {
     house_ = house;
     followed_.clear();
     timers_.clear();
+    next_visit_.reset();
     neighbours_ = 0;
     compared_.clear();
     stopComparing();
@@ -43,6 +45,9 @@ Result<void> HistoryViewModel::show(const House& house) {
         WF_TRY(const auto visits, visit_files_of(context_.store, house.id));
         WF_TRY(followed_, trends_of(house, visits));
         timers_ = settings_over_visits(house, visits);
+        if (!visits.empty()) {
+            next_visit_ = next_visit(visits.front(), std::ranges::any_of(followed_, gets_worse));
+        }
         WF_TRY(const auto houses, context_.store.houses());
         neighbours_ = static_cast<int>(std::ranges::count(houses, house.farm, &HouseSummary::farm));
         return boost::outcome_v2::success();
@@ -50,6 +55,13 @@ Result<void> HistoryViewModel::show(const House& house) {
     auto done = read();
     emit changed();
     return done;
+}
+
+QString HistoryViewModel::nextVisit() const {
+    return next_visit_ ? tr("Next visit by %1: %2.")
+                             .arg(context_.formatter.date(next_visit_->due),
+                                  context_.formatter.text(next_visit_->why))
+                       : QString{};
 }
 
 QString HistoryViewModel::values_of(const BankSeries& series) const {

@@ -7,6 +7,7 @@
 #include <QVariantList>
 #include <deque>
 
+#include "trend/revisit.h"
 #include "viewmodels/history_picture.h"
 #include "viewmodels/visit_record.h"
 
@@ -27,7 +28,8 @@ class HistoryViewModel : public QObject {
     /// {level, text, source} for whoever does what `remedy` says; empty where there is none.
     Q_PROPERTY(QVariantList cautions READ cautions NOTIFY changed)
     Q_PROPERTY(QString codesComeFirst READ codesComeFirst NOTIFY changed)
-    Q_PROPERTY(QVariantList timers READ timers NOTIFY changed)        ///< {name, summary, index}
+    Q_PROPERTY(QVariantList timers READ timers NOTIFY changed)   ///< {name, summary, index}
+    Q_PROPERTY(QString nextVisit READ nextVisit NOTIFY changed)  ///< by when and why; empty: no visit yet
     Q_PROPERTY(bool hasNeighbours READ hasNeighbours NOTIFY changed)  ///< the farm has other houses
     /// {value, text} of what was measured somewhere; empty until compare() was called.
     Q_PROPERTY(QVariantList comparable READ comparable NOTIFY comparedChanged)
@@ -42,6 +44,7 @@ public:
     [[nodiscard]] QVariantList cautions() const;
     [[nodiscard]] QString codesComeFirst() const;
     [[nodiscard]] QVariantList timers() const;
+    [[nodiscard]] QString nextVisit() const;
     [[nodiscard]] bool hasNeighbours() const { return neighbours_ > 1; }
     [[nodiscard]] QVariantList comparable() const;
     [[nodiscard]] QString comparing() const;
@@ -81,6 +84,7 @@ private:
     House house_;
     std::vector<FollowedTrend> followed_;
     std::vector<TimerHistory> timers_;
+    std::optional<Revisit> next_visit_;
     int neighbours_ = 0;  ///< with itself
     std::vector<Compared> compared_;
     std::deque<Id> to_compare_;

@@ -6,7 +6,6 @@
 
 #include "rules/rules.h"
 #include "store/house_visits.h"
-#include "trend/revisit.h"
 
 namespace wetfront::ui {
 namespace {
@@ -35,12 +34,14 @@ bool may_worsen(const Id& id, const Store& store) {
 }
 
 bool is_due(const VisitFile& latest, const HouseSummary& house, const Context& context) {
-    const auto next =
-        revisit_after(latest.visit.started, worst_left(latest), may_worsen(house.house, context.store));
-    return next.due <= context.clock.wall_now();
+    return next_visit(latest, may_worsen(house.house, context.store)).due <= context.clock.wall_now();
 }
 
 }  // namespace
+
+Revisit next_visit(const VisitFile& latest, bool worsening) {
+    return revisit_after(latest.visit.started, worst_left(latest), worsening);
+}
 
 bool belongs(const HouseSummary& house, HousesShown shown, const Context& context) {
     if (shown == HousesShown::all) {

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "store/store.h"
+#include "trend/revisit.h"
 #include "viewmodels/visit_record.h"
 
 namespace wetfront::ui {
@@ -23,6 +24,9 @@ enum class HousesShown { all, open, harm, fault, worsening, due };
 /// to worse wetting; `due` the next visit (trend/revisit.h) is due now, or there was none yet. A house that
 /// cannot be read belongs to it.
 [[nodiscard]] bool belongs(const HouseSummary& house, HousesShown shown, const Context& context);
+
+/// When the house of that latest visit is to be visited again, by what was left there and by its trends.
+[[nodiscard]] Revisit next_visit(const VisitFile& latest, bool worsening);
 
 /// Words sought in houses as they are typed: every word of the question somewhere in names of house, farm or
 /// customer; capitals and accents do not matter.

@@ -63,6 +63,15 @@ TEST_F(HistoryViewModelTest, the_first_and_the_last_value_stand_with_their_days)
     EXPECT_TRUE(values.contains(QStringLiteral("last 40 s"))) << values.toStdString();
 }
 
+TEST_F(HistoryViewModelTest, a_house_that_gets_worse_is_to_be_visited_again_after_half_a_year) {
+    EXPECT_EQ(history_.nextVisit(), QString{});
+    ASSERT_TRUE(history_.show(house_));
+    const auto last = store_.visits_of(house_.id).value().front().started;
+    const WallTime due{last.unix_ms + 182LL * 86'400'000, last.utc_offset_minutes};
+    EXPECT_EQ(history_.nextVisit(), QStringLiteral("Next visit by ") + formatter_.date(due) +
+                                        QStringLiteral(": its wetting gets worse over the years."));
+}
+
 TEST_F(HistoryViewModelTest, what_to_do_stands_with_its_cautions_where_something_gets_worse) {
     ASSERT_TRUE(history_.show(house_));
     EXPECT_TRUE(

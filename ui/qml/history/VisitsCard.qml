@@ -26,6 +26,11 @@ Card {
         text: qsTr("Not visited yet.")
         Layout.fillWidth: true
     }
+    PlainWords {
+        visible: text.length > 0
+        text: card.session.history.nextVisit
+        Layout.fillWidth: true
+    }
     Repeater {
         model: card.all ? card.visits : card.visits.slice(0, card.latest)
         delegate: RowLayout {
