@@ -12,6 +12,7 @@
 #include <cstdlib>
 #include <iostream>
 #include <memory>
+#include <vector>
 
 #include "demo/demo.h"
 #include "desktop/bus_awake.h"
@@ -32,8 +33,8 @@ constexpr std::int64_t month_ms = std::int64_t{30} * 86'400'000;
 }
 
 /// The demo's example visit, so many months later and a little slower each time.
-VisitFile visit_of(int number) {
-    VisitFile file = example_visit();
+VisitFile visit_of(const VisitFile& example, int number) {
+    VisitFile file = example;
     auto& visit = file.visit;
     visit.id = Id{"visit-" + std::to_string(number)};
     visit.started.unix_ms += number * month_ms;
@@ -63,7 +64,7 @@ public:
     [[nodiscard]] Store& store() { return store_; }
     [[nodiscard]] const Clock& clock() const { return clock_; }
     void open_house() {
-        program_->session().openHouse(QString::fromStdString(example_visit().house.id.text));
+        program_->session().openHouse(house_id_);
         program_->window()->grabWindow();
         if (program_->session().history()->banks().isEmpty()) {
             give_up("no history");
@@ -80,10 +81,13 @@ private:
         if (!store) {
             give_up(store.error().text());
         }
+        const auto example = example_visit();
+        std::vector<VisitFile> files;
         for (int number = 0; number < visits; ++number) {
-            if (const auto added = store.value().add(visit_of(number)); !added) {
-                give_up(added.error().text());
-            }
+            files.push_back(visit_of(example, number));
+        }
+        if (const auto added = store.value().add(files); !added) {
+            give_up(added.error().text());
         }
         return std::move(store).value();
     }
@@ -94,6 +98,7 @@ private:
     BusAwake no_bus_{QDBusConnection{QStringLiteral("none")}, QDBusConnection{QStringLiteral("none")},
                      nullptr};
     std::unique_ptr<Program> program_;
+    QString house_id_ = QString::fromStdString(example_visit().house.id.text);
 };
 
 void count(benchmark::State& state, std::chrono::steady_clock::duration taken) {

@@ -171,8 +171,9 @@ TEST(DemoTest, house_cedar_shows_a_trend_since_its_outlets_were_cleaned_and_the_
     EXPECT_FALSE(limit_words(east).empty());
     EXPECT_EQ(through(cedar.back().house.banks[0].id).series.since_last_event().size(), 7U);
     const auto alder = visits_to("House Alder");
-    const auto of_alder = trends_of(alder.back().house, alder).value();
-    for (const auto& each : of_alder) {
+    const auto alder_trends = trends_of(alder.back().house, alder);
+    ASSERT_TRUE(alder_trends) << alder_trends.error().text();
+    for (const auto& each : alder_trends.value()) {
         EXPECT_EQ(each.trend.verdict, TrendVerdict::too_few);
     }
 }
