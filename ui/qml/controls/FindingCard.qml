@@ -49,14 +49,13 @@ TouchTarget {
         ColumnLayout {
             Layout.alignment: Qt.AlignTop
             Layout.fillWidth: false
-            Layout.preferredWidth: Math.max(Theme.target, Math.ceil(severityName.implicitWidth))
+            Layout.preferredWidth: Math.max(Theme.target, Math.ceil(implicitWidth))
             spacing: 0
             SeverityMark {
                 severity: finding.severity
                 Layout.alignment: Qt.AlignHCenter
             }
             PlainWords {
-                id: severityName
                 text: finding.severityWord
                 kind: "small"
                 font.bold: true
