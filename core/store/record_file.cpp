@@ -74,6 +74,9 @@ void checkpoint_on_close(const SQLite::Database& db, bool on) {
 Result<void> demand(SQLite::Database& db, const std::string& pragma, const std::string& wanted,
                     const std::string& item) {
     const std::string now = db.execAndGet("PRAGMA " + pragma).getString();
+    if (now.empty() && db.getErrorCode() == SQLITE_NOMEM) {
+        throw SQLite::Exception{db.getHandle()};  // a number that found no room to become a text
+    }
     if (now != wanted) {
         return storage_error(item, pragma + " is " + now + ", not " + wanted,
                              "nothing is written without it");
