@@ -3,6 +3,7 @@
 
 #include "rules/checklists.h"
 #include "sheet/blocks.h"
+#include "trend/settings_history.h"
 
 // One page in plain words for whoever lives with the house.
 namespace wetfront {
@@ -35,17 +36,15 @@ void add_changes(Blocks& blocks, const SheetInputs& inputs) {
         if (found == nullptr || left == nullptr) {
             continue;
         }
-        for (const auto setting : all_settings) {
-            const auto before = held(*found, setting);
-            const auto now = held(*left, setting);
-            if (before == now || ++changes > most_changes) {
-                continue;
+        const auto text = [](const std::optional<AnyQuantity>& value) {
+            return value ? shown(*value) : not_entered();
+        };
+        for (const auto& change : changes_between(*found, *left)) {
+            if (++changes <= most_changes) {
+                table.rows.push_back(row({{WF_TEXT("%1, %2"), {label_of(house, timer), label_of(change)}},
+                                          text(change.before),
+                                          text(change.after)}));
             }
-            const auto text = [](const std::optional<AnyQuantity>& value) {
-                return value ? shown(*value) : not_entered();
-            };
-            table.rows.push_back(row(
-                {{WF_TEXT("%1, %2"), {label_of(house, timer), label_of(setting)}}, text(before), text(now)}));
         }
     }
     if (table.rows.empty()) {

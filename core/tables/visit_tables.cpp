@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "cycle/advice.h"
+#include "records/fields.h"
 #include "rules/rules.h"
 #include "units/file_keys.h"
 
@@ -43,61 +44,56 @@ std::string reason_for(const Visit& visit, const Id& end_mark) {
     return found == visit.set_aside.end() ? std::string{} : found->reason;
 }
 
-/// The settings of one timer under the names of their columns, always the same ones in the same order.
-class NamedCells {
-public:
-    explicit NamedCells(const TimerSettings& settings) {
-        add("target", settings.target);
-        add("start_temperature", settings.start_temperature);
-        add("lowest_house_temperature", settings.lowest_house_temperature);
-        add("humidity_cut_off", settings.humidity_cut_off);
-        add("pad_hours_from", settings.pad_hours_from);
-        add("pad_hours_to", settings.pad_hours_to);
-        add("period", settings.period);
-        add("base_on_time", settings.base_on_time);
-        add("on_time_ceiling", settings.on_time_ceiling);
-        for (std::size_t i = 0; i < most_trim_rows; ++i) {
-            const auto row = i < settings.trim_rows.size() ? settings.trim_rows[i] : TrimRow{};
-            const auto number = std::to_string(i + 1);
-            add("trim_" + number + "_above_target", row.above_target);
-            add("trim_" + number + "_change", row.change);
-        }
-        add("review_interval", settings.review_interval);
-        add("rinse_at", settings.rinse_at);
-        add("rinse_length", settings.rinse_length);
-        add("entered_fill", settings.entered_fill);
-        add("entered_wet_through", settings.entered_wet_through);
-        add("shown_on_time", settings.shown_on_time);
-        put("continuous_intended",
-            settings.continuous_intended ? TableCell{*settings.continuous_intended} : TableCell{});
-        put("deviation_reason",
-            settings.deviation_reason.empty() ? TableCell{} : TableCell{settings.deviation_reason});
-    }
+constexpr std::size_t most_trim_rows = 4;  // TimerSettings::trim_rows
 
-    std::vector<std::string> names;
-    Row cells;
+/// Names and cells of one timer's settings, in the order of fields.h: always the same names.
+struct NamedCells {
+    std::vector<std::string> names{};
+    Row cells{};
+    std::string before_name{};  ///< "trim_1_" of a part of that row
+
+    template <class Q>
+    void operator()(const Field& field, const Optional<Q>& entry) {
+        put(file_key(before_name + field.key, KindOf<Q>::value),
+            entry ? TableCell{file_number(any(entry->value()))} : TableCell{});
+    }
+    void operator()(const Field& field, const std::optional<TimeOfDay>& time) {
+        put(field.key, time ? TableCell{time->text()} : TableCell{});
+    }
+    void operator()(const Field& field, const std::optional<bool>& flag) {
+        put(field.key, flag ? TableCell{*flag} : TableCell{});
+    }
+    void operator()(const Field& field, const std::string& text) {
+        put(field.key, text.empty() ? TableCell{} : TableCell{text});
+    }
+    void operator()(const Field&, const std::vector<TrimRow>& rows) {
+        for (std::size_t i = 0; i < most_trim_rows; ++i) {
+            before_name = "trim_" + std::to_string(i + 1) + "_";
+            each_field(i < rows.size() ? rows[i] : TrimRow{}, *this);
+        }
+        before_name.clear();
+    }
+    // The timer stands in front; when a setting was entered is in the visit file.
+    void operator()(const Field&, const Id&) {}
+    void operator()(const Field&, const std::optional<Moment>&) {}
 
 private:
-    static constexpr std::size_t most_trim_rows = 4;
-
     void put(std::string name, TableCell cell) {
         names.push_back(std::move(name));
         cells.push_back(std::move(cell));
     }
-    template <class Q>
-    void add(const std::string& name, const Optional<Q>& entry) {
-        put(file_key(name, KindOf<Q>::value),
-            entry ? TableCell{file_number(any(entry->value()))} : TableCell{});
-    }
-    void add(const std::string& name, const std::optional<TimeOfDay>& time) {
-        put(name, time ? TableCell{time->text()} : TableCell{});
-    }
 };
+
+NamedCells named_cells(const TimerSettings& settings) {
+    NamedCells named;
+    each_field(settings, named);
+    return named;
+}
 
 void add_settings(Table& table, const VisitFile& file, const TimerSettings& settings, const char* which) {
     auto row = row_of(file);
     row.insert(row.end(), {settings.timer.text, name_in(file.house.timer(settings.timer)), which});
-    auto named = NamedCells{settings};
+    const auto named = named_cells(settings);
     row.insert(row.end(), named.cells.begin(), named.cells.end());
     table.rows.push_back(std::move(row));
 }
@@ -145,7 +141,7 @@ Table readings_table(const std::vector<VisitFile>& visits) {
 
 Table settings_table(const std::vector<VisitFile>& visits) {
     Table table{"settings", columns_with({"timer", "timer_name", "which"}), {}};
-    const auto named = NamedCells{TimerSettings{}};
+    const auto named = named_cells({});
     table.columns.insert(table.columns.end(), named.names.begin(), named.names.end());
     for (const auto& file : visits) {
         const auto advice = advise(file);

@@ -35,11 +35,6 @@ const HeldSetting* same(const std::vector<HeldSetting>& held, const HeldSetting&
     return found == held.end() ? nullptr : &*found;
 }
 
-Message label_of(const SettingChange& change) {
-    const Message label{change.field.label};
-    return change.row == 0 ? label : Message{WF_TEXT("Trim row %1: %2"), {change.row, label}};
-}
-
 }  // namespace
 
 std::vector<HeldSetting> held_settings(const TimerSettings& settings) {
@@ -75,6 +70,11 @@ std::vector<SettingChange> changes_between(const TimerSettings& before, const Ti
         }
     }
     return changes;
+}
+
+Message label_of(const SettingChange& change) {
+    const Message label{change.field.label};
+    return change.row == 0 ? label : Message{WF_TEXT("Trim row %1: %2"), {change.row, label}};
 }
 
 Message words_of(const SettingChange& change) {

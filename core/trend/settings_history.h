@@ -28,6 +28,8 @@ struct SettingChange {
 };
 [[nodiscard]] std::vector<SettingChange> changes_between(const TimerSettings& before,
                                                          const TimerSettings& after);
+/// "Base on-time", "Trim row 1: On-time changes by".
+[[nodiscard]] Message label_of(const SettingChange& change);
 /// "Base on-time: 110 s, then 125 s".
 [[nodiscard]] Message words_of(const SettingChange& change);
 

@@ -3,8 +3,10 @@
 
 #include <QString>
 #include <QStringList>
+#include <array>
 #include <vector>
 
+#include "base/enum_names.h"
 #include "store/store.h"
 #include "trend/revisit.h"
 #include "viewmodels/visit_record.h"
@@ -13,6 +15,18 @@ namespace wetfront::ui {
 
 /// Which houses the list shows.
 enum class HousesShown { all, open, harm, fault, worsening, due };
+
+}  // namespace wetfront::ui
+
+/// Names in QML.
+// clang-format off
+template <> struct wetfront::EnumNames<wetfront::ui::HousesShown> { static constexpr std::array all{
+    EnumName{ui::HousesShown::all, "all"}, EnumName{ui::HousesShown::open, "open"},
+    EnumName{ui::HousesShown::harm, "harm"}, EnumName{ui::HousesShown::fault, "fault"},
+    EnumName{ui::HousesShown::worsening, "worsening"}, EnumName{ui::HousesShown::due, "due"}}; };
+// clang-format on
+
+namespace wetfront::ui {
 
 /// True if the answer needs the house's visits, which takes milliseconds a house.
 [[nodiscard]] constexpr bool needs_visits(HousesShown shown) {

@@ -2,21 +2,10 @@
 #include "viewmodels/houses_model.h"
 
 #include <algorithm>
-#include <array>
 
 #include "rules/rules.h"
 
 namespace wetfront::ui {
-namespace {
-
-constexpr std::array shown_words{std::pair{HousesShown::all, "all"},
-                                 std::pair{HousesShown::open, "open"},
-                                 std::pair{HousesShown::harm, "harm"},
-                                 std::pair{HousesShown::fault, "fault"},
-                                 std::pair{HousesShown::worsening, "worsening"},
-                                 std::pair{HousesShown::due, "due"}};
-
-}  // namespace
 
 double aspect_of(const PadBank& bank) {
     return bank.length && bank.height ? in_si(bank.length->value()) / in_si(bank.height->value()) : 0.0;
@@ -60,15 +49,12 @@ void HousesModel::seek(const QString& words) {
 }
 
 QString HousesModel::shown() const {
-    const auto* const found =
-        std::ranges::find(shown_words, shown_, [](const auto& pair) { return pair.first; });
-    return QString::fromLatin1(found->second);
+    const auto name = enum_name(shown_);
+    return QString::fromLatin1(name.data(), static_cast<qsizetype>(name.size()));
 }
 
 void HousesModel::show(const QString& shown) {
-    const auto* const found = std::ranges::find_if(
-        shown_words, [&](const auto& pair) { return shown == QLatin1String{pair.second}; });
-    const auto wanted = found == shown_words.end() ? HousesShown::all : found->first;
+    const auto wanted = enum_value<HousesShown>(shown.toStdString()).value_or(HousesShown::all);
     if (wanted != shown_) {
         shown_ = wanted;
         belongs_.clear();

@@ -53,6 +53,19 @@ TEST(GrowerSummaryTest, what_was_changed_stands_with_before_and_now_and_nothing_
     EXPECT_EQ(MadeSheet::english(table->rows[0][2].text), "5 min");
 }
 
+TEST(GrowerSummaryTest, a_change_of_any_row_of_the_trim_table_is_told) {
+    auto file = with_periods("5min", "5min");
+    const TrimRow first{typed<TemperatureDifference>("1K"), typed<Duration>("10s")};
+    file.visit.found[0].trim_rows = {first, {typed<TemperatureDifference>("2K"), typed<Duration>("20s")}};
+    file.visit.left[0].trim_rows = {first, {typed<TemperatureDifference>("2K"), typed<Duration>("30s")}};
+    const Summary summary{file};
+    const auto* table = summary.changes();
+    ASSERT_NE(table, nullptr);
+    ASSERT_THAT(table->rows, SizeIs(1));
+    EXPECT_THAT(MadeSheet::english(table->rows[0][0].text), HasSubstr("Trim row 2"));
+    EXPECT_EQ(MadeSheet::english(table->rows[0][2].text), "30 s");
+}
+
 TEST(GrowerSummaryTest, nothing_changed_is_said) {
     const Summary summary{with_periods("5min", "5min")};
     EXPECT_EQ(summary.changes(), nullptr);
