@@ -17,7 +17,7 @@ struct AdviseOptions {
 };
 
 JsonObject quantity_json(const std::optional<AnyQuantity>& quantity) {
-    return quantity ? JsonObject(json_number(*quantity)) : JsonObject(nullptr);
+    return quantity ? JsonObject(file_number(*quantity)) : JsonObject(nullptr);
 }
 
 JsonObject text_list(const std::vector<Message>& messages, UnitSystem units) {
@@ -33,8 +33,8 @@ JsonObject inputs_json(const Reason& reason, UnitSystem units) {
     for (const auto& input : reason.inputs) {
         list.push_back({{"name", in_english(input.name, units)},
                         {"symbol", input.symbol},
-                        {"value", json_number(input.value)},
-                        {"unit", json_unit(input.value.kind)},
+                        {"value", file_number(input.value)},
+                        {"unit", file_unit(input.value.kind)},
                         {"origin", in_english(label_of(input.origin), units)},
                         {"source", input.source}});
     }
@@ -50,7 +50,7 @@ JsonObject settings_json(const std::vector<SettingAdvice>& settings, const Id& t
             {{"timer", timer.text},
              {"name", std::string{key_of(advice.setting)}},
              {"value", quantity_json(exact)},
-             {"unit", advice.value ? JsonObject(json_unit(advice.value->kind)) : JsonObject(nullptr)},
+             {"unit", advice.value ? JsonObject(file_unit(advice.value->kind)) : JsonObject(nullptr)},
              {"rounded", quantity_json(advice.value)},
              {"reason", in_english(reason.explanation, units)},
              {"rule", reason.rule},

@@ -14,6 +14,7 @@
 namespace wetfront {
 
 enum class SheetPaperSize { letter, a4 };
+enum class SheetLanguage { english, spanish };
 
 /// A sheet that is to become a PDF file.
 struct SheetOrder {
@@ -21,6 +22,7 @@ struct SheetOrder {
     std::filesystem::path file;
     SheetPaperSize paper = SheetPaperSize::letter;
     UnitSystem units = UnitSystem::us;
+    SheetLanguage language = SheetLanguage::english;
 };
 
 /// Paints the sheet; writes beside the file and renames, so that an error leaves what was there before.

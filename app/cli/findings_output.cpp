@@ -27,7 +27,7 @@ JsonObject findings_json(const std::vector<Finding>& findings, const House& hous
     for (const auto& finding : findings) {
         JsonObject values = JsonObject::object();
         for (const auto& value : finding.values) {
-            values[json_key(value.name, value.value.kind)] = json_number(value.value);
+            values[file_key(value.name, value.value.kind)] = file_number(value.value);
         }
         JsonObject causes = JsonObject::array();
         for (const auto& likely : finding.causes) {

@@ -9,35 +9,4 @@ void print_json(std::ostream& out, const JsonObject& object) {
     out << object.dump(2, ' ', false, JsonObject::error_handler_t::replace) << '\n';
 }
 
-std::string json_unit(Kind kind) {
-    if (kind == Kind::temperature) {
-        return "degC";
-    }
-    if (kind == Kind::fraction) {
-        return "";
-    }
-    return std::string{units_of(kind).front().symbol};
-}
-
-double json_number(const AnyQuantity& quantity) {
-    return quantity.kind == Kind::temperature ? in_celsius(from_si<Temperature>(quantity.si)) : quantity.si;
-}
-
-std::string json_key(const std::string& name, Kind kind) {
-    std::string key = name;
-    const auto unit = json_unit(kind);
-    if (!unit.empty()) {
-        key += '_';
-    }
-    for (std::size_t i = 0; i < unit.size(); ++i) {
-        if (unit[i] == '/') {
-            // "kg/s/m2" reads as kg per s and m2.
-            key += unit.find('/') == i ? "_per_" : "_";
-        } else {
-            key += unit[i];
-        }
-    }
-    return key;
-}
-
 }  // namespace wetfront

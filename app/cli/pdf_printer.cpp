@@ -3,6 +3,7 @@
 #include <iostream>
 
 #include "cli/printer.h"
+#include "format/language.h"
 #include "print/pdf.h"
 
 namespace wetfront {
@@ -23,8 +24,13 @@ Result<void> write_sheet(const SheetOrder& order) {
     char* arguments[] = {program, nullptr};
     int count = 1;
     const QGuiApplication application{count, arguments};
+    const bool spanish = order.language == SheetLanguage::spanish;
+    const auto language = spanish ? QStringLiteral("es") : QStringLiteral("en");
+    // The same numbers on every machine, whatever its locale.
+    const auto locale = spanish ? ui::locale_in(language, QLocale::c()) : QLocale::c();
+    const ui::Formatter reader{order.units, locale, ui::texts_in(language)};
     const auto paper = order.paper == SheetPaperSize::letter ? ui::Paper::letter : ui::Paper::a4;
-    return ui::write_pdf(order.content, order.file, paper, ui::Formatter{order.units});
+    return ui::write_pdf(order.content, order.file, paper, reader);
 }
 
 }  // namespace

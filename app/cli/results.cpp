@@ -26,7 +26,7 @@ std::string shown_with(const AnyQuantity& quantity, UnitSystem units, int us_dec
 
 void Results::add_any(std::string key, std::string label, AnyQuantity value, std::string note) {
     Row row;
-    row.key = json_key(key, value.kind);
+    row.key = file_key(key, value.kind);
     row.label = std::move(label);
     row.value = value;
     row.note = std::move(note);
@@ -40,7 +40,7 @@ void Results::with_decimals(int us, int si) {
 
 void Results::missing(std::string key, std::string label, Kind kind, std::string why) {
     Row row;
-    row.key = json_key(key, kind);
+    row.key = file_key(key, kind);
     row.label = std::move(label);
     row.note = std::move(why);
     rows_.push_back(std::move(row));
@@ -59,7 +59,7 @@ void Results::missing_number(std::string key, std::string label, std::string why
 JsonObject Results::json() const {
     JsonObject object = JsonObject::object();
     for (const auto& row : rows_) {
-        object[row.key] = row.value ? JsonObject(json_number(*row.value)) : JsonObject(nullptr);
+        object[row.key] = row.value ? JsonObject(file_number(*row.value)) : JsonObject(nullptr);
     }
     return object;
 }

@@ -6,6 +6,7 @@
 #include "cycle/advice.h"
 #include "rules/rules.h"
 #include "sheet/sheet.h"
+#include "store/record_hash.h"
 
 namespace wetfront {
 namespace {
@@ -14,15 +15,13 @@ struct SheetOptions {
     std::string visit;
     std::string file;
     SheetPaperSize paper = SheetPaperSize::letter;
-    std::string language = "en";
+    SheetLanguage language = SheetLanguage::english;
+    bool summary = false;
 };
 
 Result<ExitStatus> run_sheet(const SheetOptions& options, const Common& common) {
     if (!common.surroundings.print_sheet) {
         return bad_input("sheet", "", "this build has no printer; build it with WETFRONT_DESKTOP=ON");
-    }
-    if (options.language != "en") {
-        return bad_input("--language", options.language, "sheets are printed in English only: en");
     }
     WF_TRY(const auto visit, load_visit(options.visit, common));
     const auto& file = visit.file;
@@ -30,9 +29,18 @@ Result<ExitStatus> run_sheet(const SheetOptions& options, const Common& common) 
     const auto advice = advise(file);
     const auto found = check(file, timings, advice, WhichSettings::found);
     const auto left = check(file, timings, advice, WhichSettings::left);
-    const auto content = commissioning_sheet(
-        {file, timings, advice, found, left, visit.revision, common.surroundings.clock.wall_now()});
-    WF_CHECK(common.surroundings.print_sheet({content, options.file, options.paper, common.units}));
+    const SheetInputs inputs{file,
+                             timings,
+                             advice,
+                             found,
+                             left,
+                             visit.revision,
+                             common.surroundings.clock.wall_now(),
+                             record_hash(file),
+                             trends_after(file, visit.of_house)};
+    const auto content = options.summary ? grower_summary(inputs) : commissioning_sheet(inputs);
+    WF_CHECK(common.surroundings.print_sheet(
+        {content, options.file, options.paper, common.units, options.language}));
     if (common.json) {
         print_json(common.out(),
                    {{"file", options.file}, {"visit", file.visit.id.text}, {"draft", content.draft}});
@@ -59,8 +67,12 @@ void add_sheet(CLI::App& app, const Common& common, Work& chosen) {
         ->transform(one_of<SheetPaperSize>({{"letter", SheetPaperSize::letter}, {"a4", SheetPaperSize::a4}},
                                            "letter or a4"))
         ->type_name("letter|a4");
-    command->add_option("--language", options->language, "en (default)")->type_name("en");
-    command->footer("Example: wetfront-cli sheet visit.json -o sheet.pdf --paper a4");
+    command->add_option("--language", options->language, "en (default) or es, Spanish")
+        ->transform(one_of<SheetLanguage>({{"en", SheetLanguage::english}, {"es", SheetLanguage::spanish}},
+                                          "en or es"))
+        ->type_name("en|es");
+    command->add_flag("--summary", options->summary, "one page in plain words for the grower instead");
+    command->footer("Example: wetfront-cli sheet visit.json -o sheet.pdf --paper a4 --language es");
     command->callback(
         [&common, &chosen, options] { chosen = [&common, options] { return run_sheet(*options, common); }; });
 }

@@ -214,6 +214,7 @@ void add_store(CLI::App& app, const Common& common, Work& chosen) {
         chosen = [&common, of_visit, file] { return run_sheet_kept(*of_visit, *file, common); };
     });
     add_store_history(*command, common, chosen);
+    add_store_table(*command, common, chosen);
     add_store_verify(*command, common, chosen);
     add_store_copies(*command, common, chosen);
 }

@@ -7,7 +7,7 @@ namespace wetfront {
 namespace {
 
 JsonObject quantity_or_null(const std::optional<AnyQuantity>& quantity) {
-    return quantity ? JsonObject(json_number(*quantity)) : JsonObject(nullptr);
+    return quantity ? JsonObject(file_number(*quantity)) : JsonObject(nullptr);
 }
 
 JsonObject sentences(const std::vector<Message>& messages, UnitSystem units) {

@@ -7,6 +7,7 @@
 #include <istream>
 
 #include "records/record_text.h"
+#include "store/house_visits.h"
 
 namespace wetfront {
 namespace {
@@ -40,7 +41,8 @@ Result<LoadedVisit> from_store(const std::string& visit, const Common& common) {
     WF_TRY(const auto store, open_store(common));
     WF_TRY(auto file, store.visit_file(id));
     WF_TRY(const int revision, store.revision_of(id));
-    return LoadedVisit{std::move(file), revision};
+    WF_TRY(auto of_house, visit_files_of(store, file.house.id));
+    return LoadedVisit{std::move(file), revision, std::move(of_house)};
 }
 
 }  // namespace
@@ -60,7 +62,7 @@ Result<LoadedVisit> load_visit(const std::string& visit, const Common& common) {
         WF_TRY(text, file_text(visit, "name a visit file that can be read"));
     }
     WF_TRY(auto file, parse_visit_file(text));
-    return LoadedVisit{std::move(file), 1};
+    return LoadedVisit{std::move(file)};
 }
 
 Result<SettingTemplate> load_template(const std::string& name) {

@@ -8,10 +8,11 @@
 
 namespace wetfront {
 
-/// A visit and what the store knows about it; 1 for a visit that came as a file.
+/// A visit and what the store knows about it; revision 1 and no others for a visit that came as a file.
 struct LoadedVisit {
     VisitFile file;
     int revision = 1;
+    std::vector<VisitFile> of_house{};  ///< all visits of its house that the store holds
 };
 
 /// The visit that VISIT names: "-" is standard input; a file of that name; else an id in the store.

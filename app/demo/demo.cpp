@@ -2,7 +2,9 @@
 #include "demo/demo.h"
 
 #include <algorithm>
+#include <array>
 #include <initializer_list>
+#include <optional>
 
 #include "cycle/advice.h"
 #include "cycle/drip_return.h"
@@ -220,6 +222,36 @@ struct CedarTruth {
     const char* east_head;
 };
 
+/// The days on which House Cedar was visited. The outlets of its east bank were cleaned between the second
+/// and the third (demo_houses.cpp).
+struct CedarDay {
+    Day day;
+    unsigned seed;
+    CedarTruth truth;
+};
+const std::array cedar_days{
+    CedarDay{{"2022-07-12T12:15:00-05:00", "93 degF", "43%", "80.3 degF", "83.9 degF", "74%"},
+             223,
+             {58.0, 163.0, "55 gpm", "1.8 ft"}},
+    CedarDay{{"2023-07-13T12:05:00-05:00", "94 degF", "41%", "80.6 degF", "84.2 degF", "73%"},
+             233,
+             {66.0, 188.0, "49 gpm", "1.9 ft"}},
+    CedarDay{{"2024-07-11T12:20:00-05:00", "91 degF", "46%", "79.9 degF", "83.2 degF", "76%"},
+             243,
+             {46.0, 127.0, "67 gpm", "1.3 ft"}},
+    CedarDay{{"2025-05-20T12:40:00-05:00", "90 degF", "44%", "79.0 degF", "82.7 degF", "75%"},
+             258,
+             {50.0, 140.0, "63 gpm", "1.5 ft"}},
+    CedarDay{{"2025-07-17T12:00:00-05:00", "96 degF", "37%", "80.8 degF", "84.8 degF", "72%"},
+             253,
+             {53.0, 150.0, "60 gpm", "1.7 ft"}},
+    CedarDay{{"2026-05-19T12:35:00-05:00", "91 degF", "43%", "79.4 degF", "83.0 degF", "75%"},
+             268,
+             {62.0, 176.0, "53 gpm", "1.8 ft"}},
+    CedarDay{{"2026-07-09T12:30:00-05:00", "97 degF", "36%", "81.1 degF", "85.0 degF", "71%"},
+             263,
+             {68.0, 194.0, "48 gpm", "1.9 ft"}}};
+
 VisitFile cedar_visit(const Farm& farm, const Day& day, unsigned seed, const CedarTruth& truth,
                       const TimerSettings* found) {
     VisitFile file{farm, cedar(farm), {}};
@@ -271,17 +303,11 @@ std::vector<VisitFile> demo_visits() {
     visits.push_back(birch_visit(
         farm, {"2026-07-08T12:15:00-05:00", "95 degF", "40%", "81.0 degF", "84.6 degF", "73%"}, 262));
 
-    visits.push_back(
-        cedar_visit(farm, {"2024-07-11T12:20:00-05:00", "91 degF", "46%", "79.9 degF", "83.2 degF", "76%"},
-                    243, {46.0, 127.0, "67 gpm", "1.3 ft"}, nullptr));
-    const auto left_in_2024 = *left_before();
-    visits.push_back(
-        cedar_visit(farm, {"2025-07-17T12:00:00-05:00", "96 degF", "37%", "80.8 degF", "84.8 degF", "72%"},
-                    253, {53.0, 150.0, "60 gpm", "1.7 ft"}, &left_in_2024));
-    const auto left_in_2025 = *left_before();
-    visits.push_back(
-        cedar_visit(farm, {"2026-07-09T12:30:00-05:00", "97 degF", "36%", "81.1 degF", "85.0 degF", "71%"},
-                    263, {68.0, 194.0, "48 gpm", "1.9 ft"}, &left_in_2025));
+    std::optional<TimerSettings> left_at_cedar;
+    for (const auto& [day, seed, truth] : cedar_days) {
+        visits.push_back(cedar_visit(farm, day, seed, truth, left_at_cedar ? &*left_at_cedar : nullptr));
+        left_at_cedar = *left_before();
+    }
     visits.back().visit.signatures.clear();
     return visits;
 }

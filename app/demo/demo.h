@@ -8,10 +8,11 @@
 
 namespace wetfront {
 
-// The demo: an invented farm with three houses over three summers. Everything is made by code and the same on
-// every machine; no name, number or reading was taken from anywhere.
+// The demo: an invented farm with three houses over the summers of 2024 to 2026, one of them from 2022 on.
+// Everything is made by code and the same on every machine; no name, number or reading was taken from
+// anywhere.
 //   House Alder: well set.   House Birch: its pump never rests.   House Cedar: its banks differ, and more so
-//   each year.
+//   each year since the outlets of the worse one were cleaned.
 
 /// Every visit, house by house, oldest first; each with the farm and house it speaks of. All are signed but
 /// the last of House Cedar.

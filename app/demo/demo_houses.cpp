@@ -109,6 +109,12 @@ House cedar(const Farm& farm) {
         bank_of("demo-cedar", "bank-1", "Bank 1, west", house.pumps[0].id, PumpEnd::right, {"90 ft", "3 in"}),
         bank_of("demo-cedar", "bank-2", "Bank 2, east", house.pumps[1].id, PumpEnd::left, {"90 ft", "3 in"})};
     house.timers = {timer_of("demo-cedar", house.pumps, "5 s")};
+    house.maintenance = {{Id{"demo-cedar-cleaned"},
+                          parse_iso8601("2024-05-06T00:00:00-05:00", "demo").value(),
+                          Upkeep::outlets_cleaned,
+                          {house.banks[1].id},
+                          {},
+                          "Header flushed, every outlet brushed."}};
     return house;
 }
 

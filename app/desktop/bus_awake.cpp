@@ -19,16 +19,16 @@ constexpr QLatin1String portal_service{"org.freedesktop.portal.Desktop"};
 constexpr QLatin1String login_service{"org.freedesktop.login1"};
 constexpr uint portal_suspend_and_idle = 4U | 8U;  // XDG desktop portal, Inhibit: "Suspend" 4, "Idle" 8
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Awake", text);
-}
+class AwakeWords {
+    Q_DECLARE_TR_FUNCTIONS(AwakeWords)
+};
 
 QString program() {
     return QStringLiteral("Wetfront");
 }
 
 QString reason() {
-    return tr("a reading is being timed");
+    return AwakeWords::tr("a reading is being timed");
 }
 
 QDBusMessage to_screen(const QString& method) {
@@ -198,14 +198,18 @@ void BusAwake::let_go(Hold& which) {
 
 QString BusAwake::problem() const {
     if (screen_.missing && sleep_.missing) {
-        return tr("This tablet may go dark and sleep: touch it now and then. The time goes on all the same.");
+        return AwakeWords::tr(
+            "This tablet may go dark and sleep: touch it now and then. The time goes on all the same.");
     }
     if (screen_.missing) {
-        return tr("This screen may go dark: touch it now and then. The time goes on all the same.");
+        return AwakeWords::tr(
+            "This screen may go dark: touch it now and then. The time goes on all the same.");
     }
-    return sleep_.missing ? tr("This tablet may sleep: keep its lid open and touch it now and then. The time "
-                               "goes on all the same.")
-                          : QString{};
+    return sleep_.missing
+               ? AwakeWords::tr(
+                     "This tablet may sleep: keep its lid open and touch it now and then. The time "
+                     "goes on all the same.")
+               : QString{};
 }
 
 }  // namespace wetfront::ui

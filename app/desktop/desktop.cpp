@@ -4,6 +4,7 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDir>
+#include <QLocale>
 #include <QOffscreenSurface>
 #include <QOpenGLContext>
 #include <QOpenGLFunctions>
@@ -16,6 +17,7 @@
 
 #include "desktop/bus_awake.h"
 #include "desktop/desktop_run.h"
+#include "desktop/speech.h"
 
 namespace wetfront::ui {
 namespace {
@@ -99,9 +101,12 @@ int run_desktop(int& argc, char** argv) {
     const auto where = places(options, throwaway);
     const SystemClock clock;
     QSettings settings{QStringLiteral("wetfront"), QStringLiteral("wetfront")};
+    Speech speech{QLocale::system().uiLanguages()};
     const Preferences preferences{
         [&](const QString& key) { return settings.value(key).toString(); },
-        [&](const QString& key, const QString& value) { settings.setValue(key, value); }};
+        [&](const QString& key, const QString& value) { settings.setValue(key, value); },
+        [&](const QString& chosen) { return speech.speak(chosen); }};
+    preferences.speak(preferences.kept(QStringLiteral("language")));
     BusAwake awake{QDBusConnection::sessionBus(), QDBusConnection::systemBus(), nullptr};
     DesktopRun run{
         {where.store, clock, preferences, awake, where.documents, options.isSet(QStringLiteral("demo"))}};

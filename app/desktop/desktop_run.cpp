@@ -16,9 +16,9 @@ QString qstring(const std::string& text) {
 // A second press on a busy screen is not a second going back.
 constexpr auto once_queued = static_cast<Qt::ConnectionType>(Qt::QueuedConnection | Qt::SingleShotConnection);
 
-QString words(const char* text) {
-    return QCoreApplication::translate("DesktopRun", text);
-}
+class DesktopRunWords {
+    Q_DECLARE_TR_FUNCTIONS(DesktopRunWords)
+};
 
 QQuickWindow* first_window(const QQmlApplicationEngine& engine) {
     const auto roots = engine.rootObjects();
@@ -122,18 +122,14 @@ void DesktopRun::go_back_to(const std::filesystem::path& copy) {
         const auto replaced = restore(copy, setup_.file, setup_.clock);
         const QString name = qstring(copy.filename().string());
         if (!replaced) {
-            return open(OpenMode::read_write,
-                        {{},
-                         words(QT_TRANSLATE_NOOP("DesktopRun", "It could not go back to the copy %1. %2"))
-                             .arg(name, qstring(replaced.error().text()))});
+            return open(OpenMode::read_write, {{},
+                                               DesktopRunWords::tr("It could not go back to the copy %1. %2")
+                                                   .arg(name, qstring(replaced.error().text()))});
         }
-        QString notice =
-            words(QT_TRANSLATE_NOOP("DesktopRun", "The records are now as they are in the copy %1."))
-                .arg(name);
+        QString notice = DesktopRunWords::tr("The records are now as they are in the copy %1.").arg(name);
         if (replaced.value()) {
-            notice += QLatin1Char(' ') +
-                      words(QT_TRANSLATE_NOOP("DesktopRun", "The file that they replace is kept as %1."))
-                          .arg(qstring(replaced.value()->string()));
+            notice += QLatin1Char(' ') + DesktopRunWords::tr("The file that they replace is kept as %1.")
+                                             .arg(qstring(replaced.value()->string()));
         }
         return open(OpenMode::read_write, {notice, {}});
     });

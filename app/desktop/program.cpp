@@ -47,6 +47,10 @@ Program::Program(Store& store, const Clock& clock, Preferences preferences, Awak
     prepare_engine(engine_);
     engine_.addImageProvider(QStringLiteral("sheet"), new SheetImages{session_});
     engine_.setInitialProperties({{QStringLiteral("session"), QVariant::fromValue(&session_)}});
+    // Queued: the row on which the language was chosen is said again too.
+    QObject::connect(
+        &session_, &SessionViewModel::languageChanged, &engine_, [this] { engine_.retranslate(); },
+        Qt::QueuedConnection);
 }
 
 Program::~Program() {

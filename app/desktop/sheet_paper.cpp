@@ -12,8 +12,9 @@ namespace {
 
 constexpr double screen_dots_per_inch = 96.0;
 
-Result<bool> print_with_dialog(const SheetContent& content, const Formatter& formatter) {
+Result<bool> print_with_dialog(const SheetContent& content, const Formatter& formatter, Paper size) {
     QPrinter printer{QPrinter::HighResolution};
+    printer.setPageSize(page_size_of(size));
     QPrintDialog dialog{&printer};
     if (dialog.exec() != QDialog::Accepted) {
         return false;
@@ -41,11 +42,11 @@ Result<bool> print_pdf_with_dialog(const QByteArray& pdf) {
 
 SheetPaper sheet_paper(const QString& folder) {
     SheetPaper paper;
-    paper.pages = [](const SheetContent& content, const Formatter& formatter) {
-        return preview_pages(content, Paper::letter, formatter, screen_dots_per_inch);
+    paper.pages = [](const SheetContent& content, const Formatter& formatter, Paper size) {
+        return preview_pages(content, size, formatter, screen_dots_per_inch);
     };
-    paper.pdf = [](const SheetContent& content, const Formatter& formatter) {
-        return pdf_bytes(content, Paper::letter, formatter);
+    paper.pdf = [](const SheetContent& content, const Formatter& formatter, Paper size) {
+        return pdf_bytes(content, size, formatter);
     };
     paper.write = [](const QByteArray& pdf, const QString& file) {
         return write_whole(pdf, std::filesystem::path{file.toStdString()});

@@ -331,18 +331,23 @@ void compare_catches(const VisitFile& file, const PadBank& bank, BankWater& wate
     }
 }
 
-PumpWork work_of(const VisitFile& file, const Pump& pump) {
+PumpWork measured_work_of(const VisitFile& file, const Pump& pump) {
     PumpWork work{file, pump, file.house.banks_of(pump), {}, {}};
     work.result.pump = pump.id;
     for (const auto* bank : work.banks) {
         work.waters.push_back(described(*bank));
     }
+    add_measured_flows(work);
+    return work;
+}
+
+PumpWork work_of(const VisitFile& file, const Pump& pump) {
+    auto work = measured_work_of(file, pump);
     if (pump.riser_volume) {
         work.result.riser = pump.riser_volume->value();
     } else if (pump.supply_length && pump.supply_bore) {
         work.result.riser = pipe_volume(pump.supply_length->value(), pump.supply_bore->value());
     }
-    add_measured_flows(work);
     if (work.result.flows.empty()) {
         add_worked_out_flow(work);
     }
@@ -354,6 +359,22 @@ PumpWork work_of(const VisitFile& file, const Pump& pump) {
         compare_catches(file, *work.banks[i], work.waters[i]);
     }
     return work;
+}
+
+template <class Work>
+VisitWater water_by(const VisitFile& file, const Work& work_of_pump) {
+    VisitWater water;
+    std::vector<BankWater> banks;
+    for (const auto& pump : file.house.pumps) {
+        auto work = work_of_pump(file, pump);
+        water.pumps.push_back(std::move(work.result));
+        std::ranges::move(work.waters, std::back_inserter(banks));
+    }
+    for (const auto& bank : file.house.banks) {
+        const auto found = std::ranges::find(banks, bank.id, &BankWater::bank);
+        water.banks.push_back(found != banks.end() ? std::move(*found) : described(bank));
+    }
+    return water;
 }
 
 }  // namespace
@@ -394,18 +415,17 @@ const BankWater* VisitWater::bank(const Id& id) const {
 }
 
 VisitWater water_of(const VisitFile& file) {
-    VisitWater water;
-    std::vector<BankWater> banks;
-    for (const auto& pump : file.house.pumps) {
-        auto work = work_of(file, pump);
-        water.pumps.push_back(std::move(work.result));
-        std::ranges::move(work.waters, std::back_inserter(banks));
-    }
-    for (const auto& bank : file.house.banks) {
-        const auto found = std::ranges::find(banks, bank.id, &BankWater::bank);
-        water.banks.push_back(found != banks.end() ? std::move(*found) : described(bank));
-    }
-    return water;
+    return water_by(file, work_of);
+}
+
+VisitWater measured_flows_of(const VisitFile& file) {
+    return water_by(file, [](const VisitFile& of, const Pump& pump) {
+        auto work = measured_work_of(of, pump);
+        if (const auto* flow = work.result.flow(); flow != nullptr && !work.waters.empty()) {
+            share_flow(work, *flow);
+        }
+        return work;
+    });
 }
 
 std::optional<double> share_from_flow(const VisitFile& file, const VisitWater& water,

@@ -77,6 +77,10 @@ struct VisitWater {
 /// all are described, else by length of pad. Takes about a millisecond for four described headers.
 [[nodiscard]] VisitWater water_of(const VisitFile& file);
 
+/// The same as far as flows were measured: nothing of what headers do with them, and nothing worked out. For
+/// many visits at once.
+[[nodiscard]] VisitWater measured_flows_of(const VisitFile& file);
+
 /// E H / q in the weather of the test: the share of the water that evaporates, from flow and air instead of
 /// from the stopwatch. None where the measured flow, height, a length, the weather, face speed or more than
 /// an assumed effectiveness lack. Water is taken as 1,000 kg/m3 (0.7 % high at 37 degC).

@@ -5,6 +5,7 @@
 
 #include "base/numbers.h"
 #include "records/file_shape.h"
+#include "records/range_words.h"
 #include "records/record_text.h"
 
 namespace wetfront {
@@ -53,12 +54,16 @@ UnitSystem system_of_text(std::string_view text) {
 
 }  // namespace
 
-std::string range_text(const Field& field, Kind kind, UnitSystem system) {
+Message range_words(const Field& field, Kind kind, UnitSystem system) {
     if (!has_range(field)) {
         return {};
     }
-    return limit_text(field.least, field, kind, system) + " to " +
-           limit_text(field.most, field, kind, system);
+    return {WF_TEXT("%1 to %2"),
+            {limit_text(field.least, field, kind, system), limit_text(field.most, field, kind, system)}};
+}
+
+std::string range_text(const Field& field, Kind kind, UnitSystem system) {
+    return in_english(range_words(field, kind, system), system);
 }
 
 bool in_range(const Field& field, double si) {

@@ -160,6 +160,17 @@ void each_field(R& sensor, V&& visit) {
 }
 
 template <class R, class V>
+requires RecordOf<R, Maintenance>
+void each_field(R& done, V&& visit) {
+    visit(Field{"id", ""}, done.id);
+    visit(Field{"on", WF_TEXT("Day")}, done.on);
+    visit(Field{"what", WF_TEXT("What was done")}, done.what);
+    visit(Field{"banks", WF_TEXT("Pad banks")}, done.banks);
+    visit(Field{"pump", WF_TEXT("Pump")}, done.pump);
+    visit(Field{"note", WF_TEXT("Note")}, done.note);
+}
+
+template <class R, class V>
 requires RecordOf<R, House>
 void each_field(R& house, V&& visit) {
     visit(Field{"id", ""}, house.id);
@@ -175,6 +186,9 @@ void each_field(R& house, V&& visit) {
     visit(Field{"banks", WF_TEXT("Pad banks")}, house.banks);
     visit(Field{"timers", WF_TEXT("Timers")}, house.timers);
     visit(Field{"sensors", WF_TEXT("Sensors")}, house.sensors);
+    visit(Field{"maintenance", WF_TEXT("Maintenance"),
+                WF_TEXT("What was measured is followed over the years from the last of these on.")},
+          house.maintenance);
 }
 
 template <class R, class V>

@@ -56,6 +56,11 @@ template <class R, class Member>
             return Need::never;
         }
     }
+    if constexpr (std::same_as<R, Maintenance>) {
+        if (key == "pump") {
+            return Need::never;
+        }
+    }
     if constexpr (std::same_as<R, ProofNotes>) {
         return Need::never;  // which of its ids must be there, check_references() says
     }
@@ -111,7 +116,7 @@ constexpr std::size_t most_point_characters = 2000;
     if (key == "set_aside") {
         return 1'000;
     }
-    if (key == "ticks") {
+    if (key == "ticks" || key == "maintenance") {
         return 200;
     }
     return 50;

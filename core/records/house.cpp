@@ -22,6 +22,24 @@ Optional<Duration> step_of(const SettingTemplate& described, TemplateKey key) {
 
 }  // namespace
 
+Message label_of(Upkeep what) {
+    switch (what) {
+        case Upkeep::outlets_cleaned:
+            return WF_TEXT("Outlets cleaned");
+        case Upkeep::new_pads:
+            return WF_TEXT("New pads");
+        case Upkeep::new_pump:
+            return WF_TEXT("New pump");
+        case Upkeep::other:
+            return WF_TEXT("Other work");
+    }
+    return {};
+}
+
+bool Maintenance::done_to(const PadBank& bank) const {
+    return (!pump.empty() && bank.pump == pump) || std::ranges::find(banks, bank.id) != banks.end();
+}
+
 void choose_controller(Timer& timer, const SettingTemplate& chosen) {
     timer.template_id = chosen.id;
     timer.controller = chosen;

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "base/clock.h"
 #include "base/enum_names.h"
 #include "base/ids.h"
 #include "records/limits.h"
@@ -124,6 +125,25 @@ struct Sensor {
     friend bool operator==(const Sensor&, const Sensor&) = default;
 };
 
+/// What was done to pads, outlets or pumps, so that they are other than before.
+enum class Upkeep { outlets_cleaned, new_pads, new_pump, other };
+[[nodiscard]] Message label_of(Upkeep what);
+
+/// Something that was done on one day. It is done to banks, or to a pump and with it to all banks that it
+/// feeds; to at least one of both.
+struct Maintenance {
+    Id id;
+    WallTime on;  ///< when that day began there; what is dirty is cleaned before it is timed, so a visit of
+                  ///< the same day comes after it
+    Upkeep what = Upkeep::outlets_cleaned;
+    std::vector<Id> banks;
+    Id pump;  ///< empty: none
+    std::string note;
+
+    [[nodiscard]] bool done_to(const PadBank& bank) const;
+    friend bool operator==(const Maintenance&, const Maintenance&) = default;
+};
+
 struct House {
     Id id;
     Id farm;
@@ -134,6 +154,7 @@ struct House {
     std::vector<PadBank> banks;
     std::vector<Timer> timers;
     std::vector<Sensor> sensors;
+    std::vector<Maintenance> maintenance;  ///< in the order of entry
 
     [[nodiscard]] const Pump* pump(const Id& id) const;
     [[nodiscard]] const PadBank* bank(const Id& id) const;
@@ -151,6 +172,9 @@ template <> struct EnumNames<SensorKind> { static constexpr std::array all{
 template <> struct EnumNames<SensorPlace> { static constexpr std::array all{
     EnumName{SensorPlace::outside, "outside"}, EnumName{SensorPlace::in_house, "in house"},
     EnumName{SensorPlace::behind_pad, "behind pad"}}; };
+template <> struct EnumNames<Upkeep> { static constexpr std::array all{
+    EnumName{Upkeep::outlets_cleaned, "outlets cleaned"}, EnumName{Upkeep::new_pads, "new pads"},
+    EnumName{Upkeep::new_pump, "new pump"}, EnumName{Upkeep::other, "other"}}; };
 // clang-format on
 
 }  // namespace wetfront

@@ -54,6 +54,29 @@ Result<void> check_controller(const Timer& timer, std::size_t index) {
     return boost::outcome_v2::success();
 }
 
+Result<void> check_maintenance(const House& house) {
+    WF_CHECK(check_unique(house.maintenance, "house.maintenance", "id", own_id));
+    for (std::size_t i = 0; i < house.maintenance.size(); ++i) {
+        const auto& done = house.maintenance[i];
+        const auto list = item_of("house.maintenance", i, "banks");
+        WF_CHECK(
+            check_unique(done.banks, list, "", [](const Id& id) -> const std::string& { return id.text; }));
+        for (std::size_t k = 0; k < done.banks.size(); ++k) {
+            if (house.bank(done.banks[k]) == nullptr) {
+                return unresolved(item_of(list, k, ""), done.banks[k], "bank");
+            }
+        }
+        if (!done.pump.empty() && house.pump(done.pump) == nullptr) {
+            return unresolved(item_of("house.maintenance", i, "pump"), done.pump, "pump");
+        }
+        if (done.banks.empty() && done.pump.empty()) {
+            return bad_input(item_of("house.maintenance", i, ""), "",
+                             "name the banks or the pump that this was done to");
+        }
+    }
+    return boost::outcome_v2::success();
+}
+
 Result<void> check_house(const House& house) {
     WF_CHECK(check_unique(house.pumps, "house.pumps", "id", own_id));
     WF_CHECK(check_unique(house.banks, "house.banks", "id", own_id));
@@ -75,7 +98,7 @@ Result<void> check_house(const House& house) {
             }
         }
     }
-    return boost::outcome_v2::success();
+    return check_maintenance(house);
 }
 
 Result<void> check_settings(const House& house, const std::vector<TimerSettings>& all,

@@ -154,9 +154,9 @@ public:
     }
 
     [[nodiscard]] ChangedPlaces all() && {
-        for (const auto& [list, row] : whole_items_) {
+        for (const auto& item : whole_items_) {
             result_.told_apart = result_.told_apart && std::ranges::none_of(rows_, [&](const auto& other) {
-                                     return other.first == list && other.second != row;
+                                     return other.first == item.first && other.second != item.second;
                                  });
         }
         return std::move(result_);
@@ -265,6 +265,9 @@ private:
         }
         if (place.list == "set_aside") {
             return key == "end_mark" || !one_sided;
+        }
+        if (place.list == "maintenance") {
+            return key == "what" || !one_sided;
         }
         return !std::string_view{place.field.label}.empty();
     }

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "base/numbers.h"
+#include "records/range_words.h"
 
 namespace wetfront {
 namespace {
@@ -176,11 +177,15 @@ std::string text_on(const TemplateSetting& setting, const AnyQuantity& value) {
     return print_number(number_in(unit, value.si), 3) + " " + std::string{unit.display};
 }
 
-std::string range_text(const TemplateSetting& setting) {
+Message range_words(const TemplateSetting& setting) {
     const auto at = [&](double number) {
         return text_on(setting, {kind_of(setting.setting), to_si(*unit_of(setting), number)});
     };
-    return at(*setting.least) + " to " + at(*setting.most);
+    return {WF_TEXT("%1 to %2"), {at(*setting.least), at(*setting.most)}};
+}
+
+std::string range_text(const TemplateSetting& setting) {
+    return in_english(range_words(setting), UnitSystem::si);
 }
 
 SettingTemplate generic_template(TimerKind kind) {

@@ -120,8 +120,15 @@ struct SheetSignatures {
     std::vector<Line> lines;
 };
 
-using SheetBlock = std::variant<SheetHeading, SheetParagraph, SheetFacts, SheetTable, SheetTimeline,
-                                SheetBanks, SheetFindings, SheetChecks, SheetCautions, SheetSignatures>;
+/// A text for a camera (QR code), and what is said of it.
+struct SheetCode {
+    std::string text;  ///< not empty, at most 600 bytes
+    std::vector<Message> lines;
+};
+
+using SheetBlock =
+    std::variant<SheetHeading, SheetParagraph, SheetFacts, SheetTable, SheetTimeline, SheetBanks,
+                 SheetFindings, SheetChecks, SheetCautions, SheetSignatures, SheetCode>;
 
 struct SheetContent {
     Message title;

@@ -19,6 +19,7 @@ void add_method(Blocks& blocks, const SheetInputs& inputs);
 void add_readings(Blocks& blocks, const SheetInputs& inputs);
 void add_results(Blocks& blocks, const SheetInputs& inputs);
 void add_bank_comparison(Blocks& blocks, const SheetInputs& inputs);
+void add_trends(Blocks& blocks, const SheetInputs& inputs);
 void add_settings(Blocks& blocks, const SheetInputs& inputs);
 void add_reasons(Blocks& blocks, const SheetInputs& inputs);
 void add_timelines(Blocks& blocks, const SheetInputs& inputs);
@@ -28,6 +29,7 @@ void add_checks(Blocks& blocks, const SheetInputs& inputs);
 void add_cautions(Blocks& blocks);
 void add_open_points(Blocks& blocks, const SheetInputs& inputs);
 void add_signatures(Blocks& blocks, const SheetInputs& inputs);
+void add_code(Blocks& blocks, const SheetInputs& inputs);
 
 [[nodiscard]] Message not_entered();
 [[nodiscard]] Message not_measured();

@@ -52,6 +52,8 @@ Message choice_words(std::string_view key, const std::string& text) {
         words = words_if<SensorPlace>(text);
     } else if (key == "counts_from") {
         words = words_if<CountsFrom>(text);
+    } else if (key == "what") {
+        words = words_if<Upkeep>(text);
     } else if (key == "setting") {
         words = words_if<TemplateKey>(text);
     }

@@ -44,6 +44,7 @@ SheetContent commissioning_sheet(const SheetInputs& inputs) {
     add_readings(blocks, inputs);
     add_results(blocks, inputs);
     add_bank_comparison(blocks, inputs);
+    add_trends(blocks, inputs);
     add_settings(blocks, inputs);
     add_reasons(blocks, inputs);
     add_timelines(blocks, inputs);
@@ -53,6 +54,7 @@ SheetContent commissioning_sheet(const SheetInputs& inputs) {
     add_checks(blocks, inputs);
     add_open_points(blocks, inputs);
     add_signatures(blocks, inputs);
+    add_code(blocks, inputs);
     return sheet;
 }
 

@@ -8,6 +8,7 @@
 #include "records/finding.h"
 #include "records/sheet_content.h"
 #include "records/visit.h"
+#include "trend/history_words.h"
 
 namespace wetfront {
 
@@ -20,6 +21,9 @@ struct SheetInputs {
     const std::vector<Finding>& left;   ///< findings on the settings left
     int revision = 1;
     WallTime issued;
+    std::string
+        record_hash{};  ///< record_hash() of the file (store/record_hash.h); empty: no code is printed
+    std::vector<FollowedTrend> trends{};  ///< against earlier visits (trends_after()); empty: there are none
 };
 
 /// The commissioning sheet as data (ISO/IEC 17025 clause 7.8 as yardstick, no accreditation claimed). Missing
@@ -27,6 +31,11 @@ struct SheetInputs {
 /// value is advised and the two differ; where running without rest is advised, any setting that never rests
 /// is as advised.
 [[nodiscard]] SheetContent commissioning_sheet(const SheetInputs& inputs);
+
+/// The same visit on one page in plain words for the grower: what the pads need, what was changed, one period
+/// to scale, what is left to do. Of changes and things to do the first few stand on it, with the number of
+/// those that do not.
+[[nodiscard]] SheetContent grower_summary(const SheetInputs& inputs);
 
 /// One period of one timer's slowest bank for a set of settings; none where no period or on-time is known,
 /// unless the timer runs on demand (then continuous, without a period). Dry-out is shortened by the

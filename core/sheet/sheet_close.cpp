@@ -127,4 +127,20 @@ void add_signatures(Blocks& blocks, const SheetInputs& inputs) {
     blocks.emplace_back(std::move(lines));
 }
 
+void add_code(Blocks& blocks, const SheetInputs& inputs) {
+    if (inputs.record_hash.empty()) {
+        return;
+    }
+    const auto& id = inputs.file.visit.id.text;
+    const auto revision = std::to_string(inputs.revision);
+    blocks.emplace_back(SheetHeading{WF_TEXT("Record of this visit")});
+    blocks.emplace_back(SheetCode{
+        "Wetfront visit " + id + " revision " + revision + " sha256 " + inputs.record_hash,
+        {{WF_TEXT("Visit %1, revision %2"), {id, inputs.revision}},
+         {WF_TEXT("SHA-256 of its record: %1"), {inputs.record_hash}},
+         WF_TEXT(
+             "The code holds both. Whoever has the record can tell whether it is the one that this sheet was "
+             "made from: the hash of what the command \"store show\" writes as JSON is this one.")}});
+}
+
 }  // namespace wetfront

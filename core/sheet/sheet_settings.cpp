@@ -11,7 +11,7 @@ namespace wetfront {
 namespace {
 
 /// One setting as a timer holds it.
-struct HeldSetting {
+struct PrintedSetting {
     std::string_view key;
     Message label;
     std::optional<Message> text;        ///< none: not entered
@@ -20,11 +20,11 @@ struct HeldSetting {
 
 /// Reads the fields of a TimerSettings record one by one, those with one value each.
 struct ReadHeld {
-    std::vector<HeldSetting>& held;
+    std::vector<PrintedSetting>& held;
 
     template <class Q>
     void operator()(const Field& field, const Optional<Q>& entry) const {
-        HeldSetting setting{field.key, field.label, std::nullopt, std::nullopt};
+        PrintedSetting setting{field.key, field.label, std::nullopt, std::nullopt};
         if (entry) {
             setting.number = any(entry->value());
             setting.text = shown(*setting.number);
@@ -32,7 +32,7 @@ struct ReadHeld {
         held.push_back(std::move(setting));
     }
     void operator()(const Field& field, const std::optional<TimeOfDay>& time) const {
-        HeldSetting setting{field.key, field.label, std::nullopt, std::nullopt};
+        PrintedSetting setting{field.key, field.label, std::nullopt, std::nullopt};
         if (time) {
             setting.number = time->since_midnight();
             setting.text = verbatim(time->text());
@@ -40,7 +40,7 @@ struct ReadHeld {
         held.push_back(std::move(setting));
     }
     void operator()(const Field& field, const std::optional<bool>& flag) const {
-        HeldSetting setting{field.key, field.label, std::nullopt, std::nullopt};
+        PrintedSetting setting{field.key, field.label, std::nullopt, std::nullopt};
         if (flag) {
             setting.text = *flag ? Message{WF_TEXT("yes")} : Message{WF_TEXT("no")};
         }
@@ -52,8 +52,8 @@ struct ReadHeld {
     void operator()(const Field&, const std::string&) const {}
 };
 
-std::vector<HeldSetting> held_settings(const TimerSettings* settings) {
-    std::vector<HeldSetting> held;
+std::vector<PrintedSetting> printed_settings(const TimerSettings* settings) {
+    std::vector<PrintedSetting> held;
     const TimerSettings nothing;
     each_field(settings != nullptr ? *settings : nothing, ReadHeld{held});
     return held;
@@ -130,8 +130,8 @@ SheetTable group_table(Message group) {
             {0.34, 0.22, 0.22, 0.22}};
 }
 
-void add_setting(SheetTable& table, const SideBySide& side, const HeldSetting& found,
-                 const HeldSetting& left) {
+void add_setting(SheetTable& table, const SideBySide& side, const PrintedSetting& found,
+                 const PrintedSetting& left) {
     if (!has_setting(side.timer.kind, found.key) && !found.text && !left.text) {
         return;
     }
@@ -237,8 +237,8 @@ std::size_t trim_lines_of(const TemplateFit& fit) {
 }
 
 void add_groups_of_controller(Blocks& blocks, const SideBySide& side) {
-    const auto found = held_settings(side.found);
-    const auto left = held_settings(side.left);
+    const auto found = printed_settings(side.found);
+    const auto left = printed_settings(side.left);
     const auto add_lines = [&](SheetTable& table, std::optional<SettingGroup> group) {
         for (const auto& line : side.advice->fit->lines) {
             if (group_of(line.setting) == group) {
@@ -297,8 +297,8 @@ void add_groups(Blocks& blocks, const SideBySide& side) {
         add_remarks_on_controller(blocks, side);
         return;
     }
-    const auto found = held_settings(side.found);
-    const auto left = held_settings(side.left);
+    const auto found = printed_settings(side.found);
+    const auto left = printed_settings(side.left);
     for (const auto group : all_groups) {
         auto table = group_table(label_of(group));
         if (group == SettingGroup::how_it_adapts) {

@@ -76,9 +76,9 @@ Message label_of(SpreadFrom origin) {
 Message label_of(PumpEnd end) {
     switch (end) {
         case PumpEnd::left:
-            return WF_TEXT("left");
+            return WF_TEXT("left end");
         case PumpEnd::right:
-            return WF_TEXT("right");
+            return WF_TEXT("right end");
     }
     return {};
 }

@@ -118,7 +118,7 @@ Result<SettingTemplate> Store::setting_template(const Id& id) const {
 }
 
 Result<VisitFile> Store::visit_file(const Id& visit) const {
-    return d_->read([&](Statements& sql) { return store_detail::visit_file_of(sql, visit); });
+    return d_->read([&](Statements& sql) { return store_detail::visit_file_of(sql, visit, d_->last_read); });
 }
 
 Result<std::vector<Farm>> Store::farms() const {

@@ -9,6 +9,7 @@
 #include "store/pen.h"
 #include "store/record_file.h"
 #include "store/store.h"
+#include "store/stored_records.h"
 
 // Not for other folders.
 namespace wetfront {
@@ -21,6 +22,7 @@ struct Store::Private {
         std::make_unique<store_detail::Statements>(file.database());
     std::int64_t device_key = 0;
     Id device = {};
+    store_detail::LastRead last_read = {};
 
     /// Runs `work` with a pen in one transaction, committed and synced if it returns no error.
     template <class Work>

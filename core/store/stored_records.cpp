@@ -83,18 +83,29 @@ Result<void> check_open(Statements& sql, const Id& visit) {
     return boost::outcome_v2::success();
 }
 
-Result<VisitFile> visit_file_of(Statements& sql, const Id& id) {
+Result<VisitFile> visit_file_of(Statements& sql, const Id& id, LastRead& last) {
     WF_TRY(const auto head, need_head(sql, RecordKind::visit, id));
     WF_TRY(auto visit, record_at(sql, head.revision, parse_visit));
     visit.marks = marks_of(sql, id);
-    if (head.is_signed) {
-        WF_TRY(auto house, record_at(sql, head.house_revision, parse_house));
-        WF_TRY(auto farm, record_at(sql, head.farm_revision, parse_farm));
-        return VisitFile{std::move(farm), std::move(house), std::move(visit)};
+    auto house_revision = head.house_revision;
+    if (!head.is_signed) {
+        WF_TRY(const auto now, need_head(sql, RecordKind::house, visit.house));
+        house_revision = now.revision;
     }
-    WF_TRY(auto house, present(sql, RecordKind::house, visit.house, parse_house));
-    WF_TRY(auto farm, present(sql, RecordKind::farm, house.farm, parse_farm));
-    return VisitFile{std::move(farm), std::move(house), std::move(visit)};
+    if (last.house_revision != house_revision) {
+        WF_TRY(last.house, record_at(sql, house_revision, parse_house));
+        last.house_revision = house_revision;
+    }
+    auto farm_revision = head.farm_revision;
+    if (!head.is_signed) {
+        WF_TRY(const auto now, need_head(sql, RecordKind::farm, last.house.farm));
+        farm_revision = now.revision;
+    }
+    if (last.farm_revision != farm_revision) {
+        WF_TRY(last.farm, record_at(sql, farm_revision, parse_farm));
+        last.farm_revision = farm_revision;
+    }
+    return VisitFile{last.farm, last.house, std::move(visit)};
 }
 
 Result<void> put(const Pen& pen, const Farm& farm, const Restored& restores) {

@@ -56,8 +56,17 @@ template <class Record>
     return all;
 }
 
+/// The house and the farm that were read last: most visits that are read one after the other share them, and
+/// a revision never changes.
+struct LastRead {
+    std::string house_revision;
+    House house;
+    std::string farm_revision;
+    Farm farm;
+};
+
 /// The visit with its marks, its house and its farm: those of its signing, or those of now if it is open.
-[[nodiscard]] Result<VisitFile> visit_file_of(Statements& sql, const Id& visit);
+[[nodiscard]] Result<VisitFile> visit_file_of(Statements& sql, const Id& visit, LastRead& last);
 
 // Each adds a revision with the record as it is here, if it may follow the present one. `restores`: the
 // revision whose state this is.

@@ -106,7 +106,8 @@ UndoStep described(Statements& sql, const TimelineStep& step) {
 }
 
 Result<void> restore(const Pen& pen, const Id& visit, const TimelineStep& step, const std::string& revision) {
-    WF_TRY(const auto before, visit_file_of(pen.sql, visit));
+    LastRead last;
+    WF_TRY(const auto before, visit_file_of(pen.sql, visit, last));
     switch (step.kind) {
         case RecordKind::farm: {
             WF_TRY(const auto farm, record_at(pen.sql, revision, parse_farm));
@@ -126,7 +127,7 @@ Result<void> restore(const Pen& pen, const Id& visit, const TimelineStep& step, 
         case RecordKind::setting_template:
             break;  // in no visit's timeline
     }
-    WF_TRY(const auto after, visit_file_of(pen.sql, visit));
+    WF_TRY(const auto after, visit_file_of(pen.sql, visit, last));
     if (check_references(before) && !check_references(after)) {
         return bad_input(std::string{enum_name(step.kind)}, step.record.text,
                          "something that was timed or entered since belongs to what this would take away; "

@@ -78,32 +78,13 @@ std::optional<Measured> measured(Followed what, const VisitFile& file, const Evi
     return std::nullopt;
 }
 
-// Those that no other one corrects, the earliest first.
-std::vector<const VisitFile*> standing(std::span<const VisitFile> visits) {
-    std::set<Id> replaced;
-    for (const auto& file : visits) {
-        if (file.visit.replaces) {
-            replaced.insert(*file.visit.replaces);
-        }
-    }
-    std::vector<const VisitFile*> list;
-    for (const auto& file : visits) {
-        if (!replaced.contains(file.visit.id)) {
-            list.push_back(&file);
-        }
-    }
-    std::ranges::stable_sort(
-        list, [](const VisitFile* a, const VisitFile* b) { return a->visit.started < b->visit.started; });
-    return list;
-}
-
-std::vector<DatedValue> dated(const BankSeries& series) {
-    std::vector<DatedValue> list;
-    for (const auto& each : series.values) {
-        const auto since = each.at.unix_ms - series.values.front().at.unix_ms;
-        list.push_back({static_cast<double>(since) / year_ms, each.value.si});
-    }
-    return list;
+std::vector<Maintenance> events_of(const House& house, const PadBank& bank, Followed what) {
+    std::vector<Maintenance> events;
+    std::ranges::copy_if(house.maintenance, std::back_inserter(events), [&](const Maintenance& done) {
+        return done.done_to(bank) && concerns(done.what, what);
+    });
+    std::ranges::stable_sort(events, {}, &Maintenance::on);
+    return events;
 }
 
 }  // namespace
@@ -124,19 +105,56 @@ Message label_of(Followed what) {
     return {};
 }
 
-std::vector<BankSeries> history_of(std::span<const VisitFile> visits) {
-    const auto files = standing(visits);
-    std::vector<BankSeries> all;
-    if (files.empty()) {
-        return all;
+bool concerns(Upkeep what, Followed followed) {
+    switch (what) {
+        case Upkeep::new_pads:
+            return followed != Followed::fill && followed != Followed::flow;
+        case Upkeep::new_pump:
+            return followed != Followed::effectiveness;
+        case Upkeep::outlets_cleaned:
+        case Upkeep::other:
+            return true;
     }
+    return true;
+}
+
+std::span<const VisitValue> BankSeries::since_last_event() const {
+    if (events.empty()) {
+        return values;
+    }
+    const auto first =
+        std::ranges::find_if(values, [&](const VisitValue& each) { return !(each.at < events.back().on); });
+    return {first, values.end()};
+}
+
+std::vector<const VisitFile*> standing_visits(std::span<const VisitFile> visits) {
+    std::set<Id> replaced;
+    for (const auto& file : visits) {
+        if (file.visit.replaces) {
+            replaced.insert(*file.visit.replaces);
+        }
+    }
+    std::vector<const VisitFile*> list;
+    for (const auto& file : visits) {
+        if (!replaced.contains(file.visit.id)) {
+            list.push_back(&file);
+        }
+    }
+    std::ranges::stable_sort(
+        list, [](const VisitFile* a, const VisitFile* b) { return a->visit.started < b->visit.started; });
+    return list;
+}
+
+std::vector<BankSeries> history_of(const House& house, std::span<const VisitFile> visits) {
+    const auto files = standing_visits(visits);
+    std::vector<BankSeries> all;
     std::vector<Evidence> evidence;
     for (const auto* file : files) {
-        evidence.push_back({timings_of(*file), weather_of(*file), water_of(*file)});
+        evidence.push_back({timings_of(*file), weather_of(*file), measured_flows_of(*file)});
     }
-    for (const auto& bank : files.back()->house.banks) {
+    for (const auto& bank : house.banks) {
         for (const auto& [what, name] : EnumNames<Followed>::all) {
-            BankSeries series{bank.id, what, {}};
+            BankSeries series{bank.id, what, {}, events_of(house, bank, what)};
             for (std::size_t i = 0; i < files.size(); ++i) {
                 const auto& file = *files[i];
                 const auto* then = file.house.bank(bank.id);
@@ -154,18 +172,34 @@ std::vector<BankSeries> history_of(std::span<const VisitFile> visits) {
     return all;
 }
 
+std::vector<DatedValue> dated(std::span<const VisitValue> values) {
+    std::vector<DatedValue> list;
+    for (const auto& each : values) {
+        const auto since = each.at.unix_ms - values.front().at.unix_ms;
+        list.push_back({static_cast<double>(since) / year_ms, each.value.si});
+    }
+    return list;
+}
+
+WallTime moment_at(std::span<const VisitValue> values, double years) {
+    auto at = values.front().at;
+    at.unix_ms += std::llround(years * year_ms);
+    return at;
+}
+
 Result<Trend> trend_of(const BankSeries& series) {
-    return trend_of(dated(series));
+    return trend_of(dated(series.since_last_event()));
 }
 
 Result<std::optional<Change>> change_of(const BankSeries& series) {
-    if (series.values.size() <= fewest_before_a_change) {
+    const auto judged = series.since_last_event();
+    if (judged.size() <= fewest_before_a_change) {
         return std::optional<Change>{};
     }
     double target = 0.0;
     double squares = 0.0;
     for (std::size_t i = 0; i < fewest_before_a_change; ++i) {
-        const auto& first = series.values[i];
+        const auto& first = judged[i];
         if (!first.expanded) {
             return std::optional<Change>{};
         }
@@ -176,12 +210,18 @@ Result<std::optional<Change>> change_of(const BankSeries& series) {
     if (deviation <= 0.0) {
         return std::optional<Change>{};
     }
-    std::vector<double> values;
-    for (const auto& each : series.values) {
-        values.push_back(each.value.si);
+    // Only what came later can differ from them: against their own mean some of them always do.
+    std::vector<double> later;
+    for (const auto& each : judged.subspan(fewest_before_a_change)) {
+        later.push_back(each.value.si);
     }
-    return first_change(values,
-                        {target, slack_in_deviations * deviation, decision_in_deviations * deviation});
+    WF_TRY(auto change, first_change(later, {target, slack_in_deviations * deviation,
+                                             decision_in_deviations * deviation}));
+    if (change) {
+        change->seen_at += fewest_before_a_change;
+        change->began_at += fewest_before_a_change;
+    }
+    return change;
 }
 
 }  // namespace wetfront

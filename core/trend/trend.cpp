@@ -195,4 +195,37 @@ Result<Trend> trend_of(const std::vector<DatedValue>& series) {
     return trend;
 }
 
+double middle_of(const std::vector<DatedValue>& series) {
+    std::vector<double> times;
+    for (const auto& each : series) {
+        times.push_back(each.at);
+    }
+    return median(std::move(times));
+}
+
+std::optional<Reached> when_reached(const Trend& trend, const std::vector<DatedValue>& series, double value,
+                                    double now) {
+    const bool rises = trend.verdict == TrendVerdict::rising;
+    if (!rises && trend.verdict != TrendVerdict::falling) {
+        return std::nullopt;
+    }
+    const auto& line = *trend.line;
+    const double way = value - line.at(now);
+    // Ties can leave a slope of 0 although the order of the values is a trend.
+    if (way == 0.0 || (way > 0.0) != rises || line.slope == 0.0 || (line.slope > 0.0) != rises) {
+        return std::nullopt;
+    }
+    const double middle = middle_of(series);
+    const auto reached_by = [&](double slope) { return middle + (value - line.at(middle)) / slope; };
+    const double steep = (rises ? line.most : line.least).value_or(line.slope);
+    const double flat = (rises ? line.least : line.most).value_or(line.slope);
+    Reached reached;
+    reached.likely = reached_by(line.slope);
+    reached.earliest = std::max(now, reached_by(steep));
+    if (flat != 0.0 && (flat > 0.0) == rises) {
+        reached.latest = reached_by(flat);
+    }
+    return reached;
+}
+
 }  // namespace wetfront

@@ -56,6 +56,8 @@ struct TheilSen {
     std::optional<double> least;
     std::optional<double> most;
     double at_zero = 0.0;  ///< median of value - slope * at (Helsel and Hirsch 2002, 10.1)
+
+    [[nodiscard]] double at(double time) const { return at_zero + slope * time; }
 };
 
 /// The same errors as mann_kendall().
@@ -78,5 +80,20 @@ struct Trend {
 
 /// A trend where p < 0.05. Errors as above; fewer than two values are no error here but too few.
 [[nodiscard]] Result<Trend> trend_of(const std::vector<DatedValue>& series);
+
+/// Median of the times: where the limits of a slope are laid through its line.
+[[nodiscard]] double middle_of(const std::vector<DatedValue>& series);
+
+/// When the line reaches a value: as it stands, and by its steepest and flattest slope.
+struct Reached {
+    double likely = 0.0;           ///< on the series' time axis
+    double earliest = 0.0;         ///< by the slope's limit that gets there sooner; not before `now`
+    std::optional<double> latest;  ///< none: by its flattest slope, it is never reached
+};
+
+/// None where the series has no trend, where its trend leads away from the value, or where the line has
+/// passed it at `now` already. The slope's limits are laid through the line at middle_of() the series.
+[[nodiscard]] std::optional<Reached> when_reached(const Trend& trend, const std::vector<DatedValue>& series,
+                                                  double value, double now);
 
 }  // namespace wetfront

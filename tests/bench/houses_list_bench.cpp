@@ -240,6 +240,27 @@ void scrolling(benchmark::State& state, const QString& file) {
     state.counters["share_of_frame_p99"] = percentile(times, 99) / frame_ms;
 }
 
+/// Each letter of a word is a question of its own; the lines in view are made anew with the answer.
+void keystrokes(benchmark::State& state, const QString& file) {
+    Opened opened{file};
+    opened.show();
+    auto* houses = opened.program().session().houses();
+    const QString word = QStringLiteral("house 7");
+    std::vector<double> times;
+    for (auto _ : state) {
+        for (qsizetype letters = 1; letters <= word.size(); ++letters) {
+            const auto begin = steady_clock::now();
+            houses->seek(word.first(letters));
+            QCoreApplication::processEvents();
+            times.push_back(milliseconds_since(begin));
+        }
+        houses->seek(QString{});
+    }
+    state.counters["keystroke_ms_p50"] = percentile(times, 50);
+    state.counters["keystroke_ms_most"] = percentile(times, 100);
+    state.counters["houses"] = houses->total();
+}
+
 void memory(benchmark::State& state, const QString& file, const QString& empty) {
     for (auto _ : state) {
         const auto nothing = in_a_program_of_its_own(empty);
@@ -279,6 +300,7 @@ int main(int argc, char** argv) {
     add("look_for_a_running_stopwatch_after_the_first_frame",
         look_for_a_running_stopwatch_after_the_first_frame, file);
     add("scroll_300_frames", scrolling, file)->Iterations(1);
+    add("keystrokes_of_a_search", keystrokes, file)->Iterations(5);
     add("memory", memory, file, empty)->Iterations(1);
     benchmark::RunSpecifiedBenchmarks();
     return 0;

@@ -138,7 +138,7 @@ public:
         db_.exec(
             "PRAGMA locking_mode=EXCLUSIVE; PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; "
             "PRAGMA foreign_keys=ON; PRAGMA recursive_triggers=ON; PRAGMA cell_size_check=ON; "
-            "PRAGMA temp_store=MEMORY");
+            "PRAGMA temp_store=MEMORY; PRAGMA wal_autocheckpoint=4000");
         db_.exec(table);
         insert_.emplace(db_,
                         "INSERT INTO mark (id, visit, kind, pump, bank, boot_id, boot_ns, unix_ms, "

@@ -18,7 +18,8 @@ CORE = {
     "trend": ["cycle"],
     "rules": ["records", "cycle", "water", "pad", "air"],
     "day": ["cycle"],
-    "sheet": ["records", "rules", "cycle", "day"],
+    "tables": ["rules"],
+    "sheet": ["records", "rules", "cycle", "trend", "day"],
     "store": ["records"],
 }
 UI = {

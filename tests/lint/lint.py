@@ -15,10 +15,12 @@ import house_rules
 import include_rules
 import qml_rules
 import test_rules
+import text_rules
 from project_tree import ProjectTree
 
 RULES = {rule.name: rule for rule in
-         include_rules.RULES + house_rules.RULES + test_rules.RULES + qml_rules.RULES}
+         include_rules.RULES + house_rules.RULES + test_rules.RULES + qml_rules.RULES
+         + text_rules.RULES}
 
 
 def check(rule, root, build):

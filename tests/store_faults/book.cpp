@@ -38,15 +38,13 @@ std::string difference(const Book& found, const Book& wanted) {
         }
         return std::to_string(book.farms.size()) + " farms, " + std::to_string(book.houses.size()) +
                " houses, " + std::to_string(book.visits.size()) + " visits, " + std::to_string(marks) +
-               " marks, " + std::to_string(book.templates.size()) + " templates, " +
-               std::to_string(book.sheets.size()) + " sheets";
+               " marks, " + std::to_string(book.templates.size()) + " templates";
     };
     std::string what = "found " + sizes(found) + "; last acknowledged " + sizes(wanted);
     for (const auto& [name, same] : {std::pair{"farms", found.farms == wanted.farms},
                                      {"houses", found.houses == wanted.houses},
                                      {"visits or marks", found.visits == wanted.visits},
-                                     {"templates", found.templates == wanted.templates},
-                                     {"sheets", found.sheets == wanted.sheets}}) {
+                                     {"templates", found.templates == wanted.templates}}) {
         what += same ? "" : std::string{"; other "} + name;
     }
     return what;
@@ -98,10 +96,6 @@ void Book::set_undone(const Id& mark, bool undone) {
     }
 }
 
-void Book::remove_template(const Id& id) {
-    std::erase_if(templates, [&](const SettingTemplate& each) { return each.id == id; });
-}
-
 Result<Book> read_book(const Store& store) {
     Book book;
     WF_TRY(book.farms, store.farms());
@@ -115,10 +109,6 @@ Result<Book> read_book(const Store& store) {
             WF_CHECK(store.visit_file(summary.visit));
             WF_TRY(auto visit, store.visit(summary.visit));
             book.visits.push_back(std::move(visit));
-            WF_TRY(auto sheet, store.signed_sheet(summary.visit));
-            if (sheet) {
-                book.sheets.emplace(summary.visit, std::move(sheet->pdf));
-            }
         }
     }
     WF_CHECK(store.visit_with_running_stopwatch());
@@ -149,8 +139,7 @@ std::string faults_of(const std::filesystem::path& file) {
         }
         if (SQLite::Statement{db,
                               "SELECT entry FROM entry EXCEPT SELECT entry FROM (SELECT entry FROM revision "
-                              "UNION ALL SELECT entry FROM mark UNION ALL SELECT entry FROM mark_change "
-                              "UNION ALL SELECT entry FROM removal UNION ALL SELECT entry FROM sheet)"}
+                              "UNION ALL SELECT entry FROM mark UNION ALL SELECT entry FROM mark_change)"}
                 .executeStep()) {
             return "half a transaction: an entry without what was entered";
         }

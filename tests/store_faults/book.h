@@ -3,7 +3,6 @@
 
 #include <filesystem>
 #include <functional>
-#include <map>
 #include <span>
 #include <string>
 #include <string_view>
@@ -19,7 +18,6 @@ struct Book {
     std::vector<House> houses;
     std::vector<Visit> visits;
     std::vector<SettingTemplate> templates;
-    std::map<Id, std::string> sheets;  ///< kept ones, byte for byte
 
     void put(const Farm& farm);
     void put(const House& house);
@@ -27,7 +25,6 @@ struct Book {
     void put(const SettingTemplate& described);
     void add_mark(const Id& visit, const Mark& mark);
     void set_undone(const Id& mark, bool undone);
-    void remove_template(const Id& id);
 
     friend bool operator==(const Book&, const Book&) = default;
 };

@@ -5,11 +5,12 @@
 #include <QPainterPath>
 #include <QPen>
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <numbers>
 #include <numeric>
 #include <utility>
+
+#include "charts/axis_ticks.h"
 
 namespace wetfront::ui {
 namespace {
@@ -33,26 +34,9 @@ const AirState* drawn(const AirPicture& picture, const std::optional<AirState>& 
     return state && is_inside(picture, state->at) ? &*state : nullptr;
 }
 
-// 1, 2 or 5 times a power of ten, such that ticks are `least` apart or more; `length` is not below `least`.
-double step_of(const AirAxis& axis, double length, double least) {
-    double step = 1.0;
-    constexpr std::array factors{2.0, 2.5, 2.0};
-    for (std::size_t i = 0; step / (axis.to - axis.from) * length < least; ++i) {
-        step *= factors[i % factors.size()];
-    }
-    return step;
-}
-
-std::vector<double> ticks_of(const AirAxis& axis, double length, double least) {
-    std::vector<double> ticks;
-    if (length < least) {
-        return ticks;
-    }
-    const double step = step_of(axis, length, least);
-    for (double tick = std::ceil(axis.from / step) * step; tick <= axis.to; tick += step) {
-        ticks.push_back(tick);
-    }
-    return ticks;
+// Whole numbers.
+std::vector<double> ticks_on(const AirAxis& axis, double length, double least) {
+    return ticks_of(axis.from, axis.to, length, least, 1.0).values;
 }
 
 bool crosses_box(const QLineF& line, const QRectF& box) {
@@ -424,7 +408,7 @@ AirGeometry air_geometry(const QRectF& area, const AirPicture& picture, const QF
     const double title_above = picture.water.title.isEmpty() ? 0.5 * height : 1.6 * height;
     const double below = tick + height + (picture.temperature.title.isEmpty() ? 0.0 : height);
     const double plot_height = inner.height() - title_above - below;
-    const auto water_ticks = ticks_of(picture.water, plot_height, 1.6 * height);
+    const auto water_ticks = ticks_on(picture.water, plot_height, 1.6 * height);
     double widest = 0.0;
     for (const double value : water_ticks) {
         widest = std::max(widest, metrics.horizontalAdvance(QString::number(std::lround(value))));
@@ -439,7 +423,7 @@ AirGeometry air_geometry(const QRectF& area, const AirPicture& picture, const QF
         label.box.moveTopRight({at.x() - tick - 0.2 * height, at.y() - 0.5 * height});
         place.water_ticks.push_back({at, label});
     }
-    for (const double value : ticks_of(picture.temperature, place.plot.width(), 3.0 * height)) {
+    for (const double value : ticks_on(picture.temperature, place.plot.width(), 3.0 * height)) {
         const QPointF at{place.at({value, picture.water.from}).x(), place.plot.bottom()};
         PlacedLabel label = label_sized(QString::number(std::lround(value)), inner.width(), metrics);
         // Not below the lowest number of the other axis, and not out of the picture.

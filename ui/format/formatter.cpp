@@ -13,7 +13,8 @@ constexpr const char* context = "core";
 
 }  // namespace
 
-Formatter::Formatter(UnitSystem units, QLocale locale) : units_{units}, locale_{std::move(locale)} {}
+Formatter::Formatter(UnitSystem units, QLocale locale, std::shared_ptr<const QTranslator> texts)
+    : units_{units}, locale_{std::move(locale)}, texts_{std::move(texts)} {}
 
 QString Formatter::text(const Message& message) const {
     if (message.empty()) {
@@ -32,7 +33,11 @@ QString Formatter::text(const Message& message) const {
             shown.push_back(text(std::get<Message>(arg)).toStdString());
         }
     }
-    const QString translated = QCoreApplication::translate(context, message.text.c_str());
+    QString translated = texts_ ? texts_->translate(context, message.text.c_str())
+                                : QCoreApplication::translate(context, message.text.c_str());
+    if (translated.isEmpty()) {
+        translated = QString::fromStdString(message.text);
+    }
     return QString::fromStdString(expand(translated.toStdString(), shown));
 }
 

@@ -3,6 +3,8 @@
 
 #include <QLocale>
 #include <QString>
+#include <QTranslator>
+#include <memory>
 
 #include "base/clock.h"
 #include "units/message.h"
@@ -12,14 +14,17 @@ namespace wetfront::ui {
 /// Text for one reader: his unit system and his language. Showing never changes a value. One thread at once.
 class Formatter {
 public:
-    explicit Formatter(UnitSystem units = UnitSystem::us, QLocale locale = QLocale::c());
+    /// `texts`: of the reader's language (language.h); none: the language that the program speaks.
+    explicit Formatter(UnitSystem units = UnitSystem::us, QLocale locale = QLocale::c(),
+                       std::shared_ptr<const QTranslator> texts = nullptr);
 
     [[nodiscard]] UnitSystem units() const { return units_; }
     [[nodiscard]] const QLocale& locale() const { return locale_; }
     void set_units(UnitSystem units) { units_ = units; }
     void set_locale(const QLocale& locale) { locale_ = locale; }
 
-    /// The sentence translated (context "core"), numbers in the reader's units and decimal mark.
+    /// The sentence translated (context "core"), numbers in the reader's units and decimal mark. A text
+    /// without a translation stays English.
     [[nodiscard]] QString text(const Message& message) const;
     /// "75 s", "82 °F".
     [[nodiscard]] QString text(const AnyQuantity& quantity) const;
@@ -34,6 +39,7 @@ public:
 private:
     UnitSystem units_;
     QLocale locale_;
+    std::shared_ptr<const QTranslator> texts_;
 };
 
 }  // namespace wetfront::ui

@@ -25,6 +25,7 @@ struct Measure {
 [[nodiscard]] Rows rows_of(const SheetChecks& checks, const Measure& measure);
 [[nodiscard]] Rows rows_of(const SheetCautions& cautions, const Measure& measure);
 [[nodiscard]] Rows rows_of(const SheetSignatures& signatures, const Measure& measure);
+[[nodiscard]] Rows rows_of(const SheetCode& code, const Measure& measure);
 
 /// The sheet's title, above all blocks.
 [[nodiscard]] Rows title_rows(const SheetContent& content, const Measure& measure);

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
-#include <QCoreApplication>
+#include <QPainterPath>
 #include <QPen>
 #include <algorithm>
+#include <qrcodegen/qrcodegen.hpp>
 
 #include "charts/bank_painter.h"
 #include "charts/strip_painter.h"
@@ -11,10 +12,6 @@
 
 namespace wetfront::ui {
 namespace {
-
-QString words(const char* text) {
-    return QCoreApplication::translate("sheet", text);
-}
 
 void hairline_above(QPainter& painter, const QRectF& rect, bool first, bool /*last*/) {
     if (first) {
@@ -91,12 +88,12 @@ Rows legend_rows(const Measure& measure) {
     return rows;
 }
 
-QString joined(const std::vector<Message>& messages, const Formatter& formatter) {
+std::string joined(const std::vector<Message>& messages, const Formatter& formatter) {
     QStringList texts;
     for (const auto& message : messages) {
         texts.append(formatter.text(message));
     }
-    return texts.join(QLatin1Char(' '));
+    return texts.join(QLatin1Char(' ')).toStdString();
 }
 
 }  // namespace
@@ -162,27 +159,31 @@ Rows rows_of(const SheetBanks& banks, const Measure& measure) {
 }
 
 Rows rows_of(const SheetFindings& findings, const Measure& measure) {
-    const double marks = 72.0 * pt;
+    const Formatter& formatter = measure.formatter;
+    std::vector<QString> words;
+    for (const auto& finding : findings.findings) {
+        words.push_back(formatter.text(label_of(finding.severity)));
+    }
+    const double marks = std::max(72.0 * pt, marks_width(words));
     const double width = measure.width - marks;
     Rows rows;
     for (const auto& finding : findings.findings) {
-        const Formatter& formatter = measure.formatter;
         Row row;
         row.cells.push_back(
             {0.0, {severity_mark(finding.severity, formatter.text(label_of(finding.severity)))}});
         std::vector<Line> lines = text_lines(formatter.text(finding.where), Face::small_strong, width);
         append(lines, text_lines(formatter.text(finding.message), Face::body, width));
         if (!finding.remedy.empty()) {
-            append(lines,
-                   text_lines(words("Remedy: %1").arg(formatter.text(finding.remedy)), Face::body, width));
+            append(lines, text_lines(formatter.text(Message{WF_TEXT("Remedy: %1"), {finding.remedy}}),
+                                     Face::body, width));
         }
         if (!finding.causes.empty()) {
-            append(lines,
-                   text_lines(words("Likely, in this order: %1").arg(joined(finding.causes, formatter)),
-                              Face::body, width));
+            append(lines, text_lines(formatter.text(Message{WF_TEXT("Likely, in this order: %1"),
+                                                            {joined(finding.causes, formatter)}}),
+                                     Face::body, width));
         }
         if (!finding.source.empty()) {
-            append(lines, text_lines(words("Source: %1").arg(QString::fromStdString(finding.source)),
+            append(lines, text_lines(formatter.text(Message{WF_TEXT("Source: %1"), {finding.source}}),
                                      Face::small, width));
         }
         row.cells.push_back({marks, std::move(lines)});
@@ -198,7 +199,11 @@ Rows rows_of(const SheetFindings& findings, const Measure& measure) {
 
 Rows rows_of(const SheetCautions& cautions, const Measure& measure) {
     const double inset = 8.0 * pt;
-    const double marks = 84.0 * pt;
+    std::vector<QString> words;
+    for (const auto& caution : cautions.lines) {
+        words.push_back(measure.formatter.text(label_of(caution.word)));
+    }
+    const double marks = std::max(84.0 * pt, inset + marks_width(words));
     Rows rows;
     for (const auto& caution : cautions.lines) {
         const bool injury = caution.word != SignalWord::notice;
@@ -239,10 +244,11 @@ Rows rows_of(const SheetSignatures& signatures, const Measure& measure) {
             append(above, text_lines(QString::fromStdString(line.name), Face::body, width));
             names.cells.push_back({x, std::move(above)});
             std::vector<Line> under{rule};
-            append(under, text_lines(line.signed_at.empty()
-                                         ? words("Name, signature, date")
-                                         : words("Signed %1").arg(QString::fromStdString(line.signed_at)),
-                                     Face::small, width));
+            append(under,
+                   text_lines(line.signed_at.empty()
+                                  ? measure.formatter.text(WF_TEXT("Name, signature, date"))
+                                  : measure.formatter.text(Message{WF_TEXT("Signed %1"), {line.signed_at}}),
+                              Face::small, width));
             below.cells.push_back({x, std::move(under)});
         }
         names.space_before = 8.0 * pt;
@@ -252,6 +258,38 @@ Rows rows_of(const SheetSignatures& signatures, const Measure& measure) {
     }
     keep_last_two(rows);
     return rows;
+}
+
+// Level Q mends a quarter of it, dirt and folds; half a millimetre a module is read by any tablet's camera.
+Rows rows_of(const SheetCode& code, const Measure& measure) {
+    const double module = 0.55 / 25.4 * units_per_inch;
+    const auto made = qrcodegen::QrCode::encodeText(code.text.c_str(), qrcodegen::QrCode::Ecc::QUARTILE);
+    constexpr int quiet = 4;
+    const double side = module * (made.getSize() + 2 * quiet);
+    Row row;
+    row.cells.push_back({0.0, {{side, [=](QPainter& painter, QPointF top_left) {
+                                    QPainterPath dark;
+                                    for (int y = 0; y < made.getSize(); ++y) {
+                                        for (int x = 0; x < made.getSize(); ++x) {
+                                            if (made.getModule(x, y)) {
+                                                dark.addRect(
+                                                    QRectF{top_left + module * QPointF(x + quiet, y + quiet),
+                                                           QSizeF{module, module}});
+                                            }
+                                        }
+                                    }
+                                    // One path: a seam between modules would be a light line.
+                                    painter.fillPath(dark.simplified(), Qt::black);
+                                }}}});
+    const double beside = side + 6.0 * pt;
+    Cell words_beside{beside, {gap(module * quiet)}};
+    for (std::size_t i = 0; i < code.lines.size(); ++i) {
+        append(words_beside.lines,
+               text_lines(measure.formatter.text(code.lines[i]), i == 0 ? Face::small_strong : Face::small,
+                          measure.width - beside));
+    }
+    row.cells.push_back(std::move(words_beside));
+    return {std::move(row)};
 }
 
 }  // namespace wetfront::ui

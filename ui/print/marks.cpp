@@ -3,6 +3,7 @@
 
 #include <QPainterPath>
 #include <QPen>
+#include <algorithm>
 
 #include "print/type.h"
 
@@ -49,6 +50,14 @@ void paint_severity(QPainter& painter, QPointF centre, Severity severity) {
 }
 
 }  // namespace
+
+double marks_width(const std::vector<QString>& words) {
+    double widest = 0.0;
+    for (const auto& word : words) {
+        widest = std::max(widest, width_of(word, Face::strong));
+    }
+    return mark_room + widest + 8.0 * pt;
+}
 
 Line tick_box(bool done) {
     const double height = leading_of(Face::body);

@@ -4,7 +4,6 @@
 #include <QBuffer>
 #include <QPageLayout>
 #include <QPageRanges>
-#include <QPageSize>
 #include <QPdfWriter>
 #include <QSaveFile>
 #include <cmath>
@@ -13,6 +12,13 @@
 
 namespace wetfront::ui {
 namespace {
+
+Error not_painted() {
+    return storage_error("sheet", "the device does not take pages",
+                         "nothing was printed; try another printer or a file");
+}
+
+}  // namespace
 
 QPageSize page_size_of(Paper paper) {
     switch (paper) {
@@ -23,13 +29,6 @@ QPageSize page_size_of(Paper paper) {
     }
     return QPageSize{};
 }
-
-Error not_painted() {
-    return storage_error("sheet", "the device does not take pages",
-                         "nothing was printed; try another printer or a file");
-}
-
-}  // namespace
 
 QSizeF size_of(Paper paper) {
     return page_size_of(paper).size(QPageSize::Point);

@@ -3,6 +3,7 @@
 
 #include <QByteArray>
 #include <QImage>
+#include <QPageSize>
 #include <QPagedPaintDevice>
 #include <QSizeF>
 #include <filesystem>
@@ -10,11 +11,12 @@
 
 #include "base/result.h"
 #include "format/formatter.h"
+#include "format/paper.h"
 #include "records/sheet_content.h"
 
 namespace wetfront::ui {
 
-enum class Paper { letter, a4 };
+[[nodiscard]] QPageSize page_size_of(Paper paper);
 [[nodiscard]] QSizeF size_of(Paper paper);  ///< points, upright
 
 // All need a QGuiApplication, for its fonts; the platform may be "offscreen".

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "print/sheet_pages.h"
 
-#include <QCoreApplication>
 #include <QPainterPath>
 #include <QPen>
 #include <algorithm>
@@ -38,9 +37,9 @@ void paint_lines(QPainter& painter, const std::vector<Line>& lines, QPointF top_
 SheetPages::SheetPages(const SheetContent& content, QSizeF page, const Formatter& formatter)
     : size_{page * pt} {
     const double width = size_.width() - 2.0 * side_margin;
-    running_id_ = text_lines(QCoreApplication::translate("sheet", "%1, revision %2")
-                                 .arg(QString::fromStdString(content.id), QString::number(content.revision)),
-                             Face::small, 0.46 * width, 0.0, Qt::AlignRight);
+    running_id_ =
+        text_lines(formatter.text(Message{WF_TEXT("%1, revision %2"), {content.id, content.revision}}),
+                   Face::small, 0.46 * width, 0.0, Qt::AlignRight);
     const double head_width = 0.52 * width;
     QString head = formatter.text(content.running_head);
     running_head_ = text_lines(head, Face::small, head_width);
@@ -51,8 +50,8 @@ SheetPages::SheetPages(const SheetContent& content, QSizeF page, const Formatter
         running_head_ = text_lines(head + QChar{0x2026}, Face::small, head_width);
     }
     if (content.draft) {
-        draft_ = QCoreApplication::translate("sheet", "DRAFT");
-        draft_footer_ = QCoreApplication::translate("sheet", "DRAFT, not signed");
+        draft_ = formatter.text(WF_TEXT("DRAFT"));
+        draft_footer_ = formatter.text(WF_TEXT("DRAFT, not signed"));
     }
 
     const double head_height = std::max(height_of(running_head_), height_of(running_id_));
@@ -67,6 +66,9 @@ SheetPages::SheetPages(const SheetContent& content, QSizeF page, const Formatter
         std::move(more.begin(), more.end(), std::back_inserter(rows));
     }
     pages_ = paginate(rows, body_.height());
+    for (int page = 1; page <= count(); ++page) {
+        page_numbers_.push_back(formatter.text(Message{WF_TEXT("page %1 of %2"), {page, count()}}));
+    }
 }
 
 // An outline, not a text: read back from the file it would stand between the sentences. The footer says it as
@@ -108,8 +110,7 @@ void SheetPages::paint(QPainter& painter, int page) const {
     painter.drawLine(QPointF{frame.left(), footer_y - 3.0 * pt}, QPointF{frame.right(), footer_y - 3.0 * pt});
     paint_lines(painter, text_lines(draft_footer_, Face::small_strong, 0.5 * frame.width()),
                 {frame.left(), footer_y});
-    const QString number = QCoreApplication::translate("sheet", "page %1 of %2")
-                               .arg(QString::number(page + 1), QString::number(count()));
+    const QString& number = page_numbers_[static_cast<std::size_t>(page)];
     paint_lines(painter, text_lines(number, Face::small, 0.5 * frame.width(), 0.0, Qt::AlignRight),
                 {frame.center().x(), footer_y});
     painter.restore();

@@ -33,6 +33,7 @@ private:
     QString draft_;  ///< the word across the page; empty once signed
     QString draft_footer_;
     std::vector<Page> pages_;
+    std::vector<QString> page_numbers_;  ///< "page 1 of 3"
 };
 
 }  // namespace wetfront::ui

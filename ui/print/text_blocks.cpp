@@ -1,5 +1,4 @@
 // SPDX-License-Identifier: Apache-2.0
-#include <QCoreApplication>
 #include <QPen>
 #include <algorithm>
 #include <numeric>
@@ -189,11 +188,8 @@ Rows rows_of(const SheetChecks& checks, const Measure& measure) {
         }
         auto lines = text_lines(text, check.done ? Face::body : Face::strong, measure.width - indent);
         if (!check.note.empty()) {
-            append(
-                lines,
-                text_lines(
-                    QCoreApplication::translate("sheet", "Note: %1").arg(QString::fromStdString(check.note)),
-                    Face::small, measure.width - indent));
+            append(lines, text_lines(measure.formatter.text(Message{WF_TEXT("Note: %1"), {check.note}}),
+                                     Face::small, measure.width - indent));
         }
         row.cells.push_back({indent, std::move(lines)});
         row.space_before = rows.empty() ? 4.0 * pt : 1.0 * pt;

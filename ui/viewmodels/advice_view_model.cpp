@@ -18,8 +18,7 @@ QString shown(const std::optional<AnyQuantity>& value, const Formatter& formatte
     return value ? formatter.text(*value) : QString{};
 }
 
-template <class Q>
-QString entered(const Optional<Q>& entry, const Formatter& formatter) {
+QString entered(const auto& entry, const Formatter& formatter) {
     return entry ? formatter.text(any(entry->value())) : QString{};
 }
 

@@ -12,10 +12,6 @@
 namespace wetfront::ui {
 namespace {
 
-QString tr(const char* text) {
-    return ConditionsViewModel::tr(text);
-}
-
 constexpr int curve_steps = 48;
 constexpr int line_steps = 8;
 
@@ -29,7 +25,7 @@ public:
           water_unit_{*display_unit(Kind::humidity_ratio, formatter.units()).unit} {
         span(outside);
         span(outside.wet_bulb);
-        state(QStringLiteral("outside"), tr("outside"), outside);
+        state(QStringLiteral("outside"), ConditionsViewModel::tr("outside"), outside);
     }
 
     void state(const QString& key, const QString& name, const MoistAir& air) {
@@ -38,7 +34,7 @@ public:
         picture_[key] = QVariantMap{
             {QStringLiteral("temperature"), at.x()},
             {QStringLiteral("water"), at.y()},
-            {QStringLiteral("label"), tr("%1\n%2, %3")
+            {QStringLiteral("label"), ConditionsViewModel::tr("%1\n%2, %3")
                                           .arg(name, formatter_.text(any(air.dry_bulb)),
                                                whole_percent(formatter_, in_si(air.relative_humidity)))}};
     }
@@ -49,8 +45,10 @@ public:
         const double from = std::floor((display(coolest_) - 5.0) / 10.0) * 10.0;
         const double to = std::ceil((display(warmest_) + 5.0) / 10.0) * 10.0;
         const double most = std::ceil(1.3 * number_in(water_unit_, wettest_) / 5.0) * 5.0;
-        picture_[QStringLiteral("temperature")] = axis(from, to, tr("temperature, %1"), temperature_unit_);
-        picture_[QStringLiteral("water")] = axis(0.0, most, tr("water in the air, %1"), water_unit_);
+        picture_[QStringLiteral("temperature")] =
+            axis(from, to, ConditionsViewModel::tr("temperature, %1"), temperature_unit_);
+        picture_[QStringLiteral("water")] =
+            axis(0.0, most, ConditionsViewModel::tr("water in the air, %1"), water_unit_);
         QVariantList curves;
         for (const double share : {0.25, 0.5, 0.75}) {
             curves.append(humidity_curve(share, from, to, QStringLiteral("humidity")));
@@ -114,7 +112,8 @@ private:
         }
         return {{QStringLiteral("kind"), QStringLiteral("wetBulb")},
                 {QStringLiteral("points"), points},
-                {QStringLiteral("label"), tr("wet bulb %1").arg(formatter_.text(any(outside_.wet_bulb)))}};
+                {QStringLiteral("label"),
+                 ConditionsViewModel::tr("wet bulb %1").arg(formatter_.text(any(outside_.wet_bulb)))}};
     }
 
     const Formatter& formatter_;
@@ -153,29 +152,31 @@ AirView air_view(const VisitRecord& record) {
     const auto weather = weather_of(file);
     AirView view;
     if (!weather.test) {
-        view.words.append(
-            tr("For the picture, the outside temperature is needed, and the outside humidity, wet "
-               "bulb or dew point."));
+        view.words.append(ConditionsViewModel::tr(
+            "For the picture, the outside temperature is needed, and the outside humidity, wet "
+            "bulb or dew point."));
         return view;
     }
     const auto& outside = *weather.test;
-    view.words.append(tr("A pad can cool this air to its wet bulb at most: %1, that is by %2.")
-                          .arg(formatter.text(any(outside.wet_bulb)),
-                               formatter.text(any(outside.dry_bulb - outside.wet_bulb))));
+    view.words.append(
+        ConditionsViewModel::tr("A pad can cool this air to its wet bulb at most: %1, that is by %2.")
+            .arg(formatter.text(any(outside.wet_bulb)),
+                 formatter.text(any(outside.dry_bulb - outside.wet_bulb))));
     AirDrawing drawing{formatter, outside};
     if (const auto behind = behind_pads(file)) {
         if (const auto air = air_from_wet_bulb(*behind, outside.wet_bulb, outside.pressure)) {
-            drawing.state(QStringLiteral("behindPad"), tr("behind the pad"), air.value());
+            drawing.state(QStringLiteral("behindPad"), ConditionsViewModel::tr("behind the pad"),
+                          air.value());
         } else {
-            view.words.append(
-                tr("Behind the pad it is colder than the wet bulb outside, which no pad does: "
-                   "check the thermometers."));
+            view.words.append(ConditionsViewModel::tr(
+                "Behind the pad it is colder than the wet bulb outside, which no pad does: "
+                "check the thermometers."));
         }
     }
     if (conditions.house_temperature && conditions.house_humidity) {
         if (const auto air = air_from_humidity(conditions.house_temperature->value(),
                                                conditions.house_humidity->value(), outside.pressure)) {
-            drawing.state(QStringLiteral("house"), tr("in the house"), air.value());
+            drawing.state(QStringLiteral("house"), ConditionsViewModel::tr("in the house"), air.value());
         }
     }
     view.picture = drawing.picture();

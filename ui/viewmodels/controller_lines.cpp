@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "records/range_words.h"
 #include "viewmodels/record_form.h"
 
 namespace wetfront::ui {
@@ -21,7 +22,7 @@ std::string_view field_key(TemplateKey key) {
 
 ControllerLine as_on(const TemplateSetting& setting, FormField field, std::size_t row) {
     field.own_label = QString::fromStdString(setting.label);
-    field.own_range = QString::fromStdString(range_text(setting));
+    field.own_range = Formatter{}.text(range_words(setting));
     field.about.why = field.about.label;  // the trade's name, small beside the firm's
     if (!is_time_of_day(setting.setting)) {
         field.own_unit = unit_of(setting);

@@ -7,9 +7,9 @@
 namespace wetfront::ui {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("FindingMaps", text);
-}
+class FindingMapsWords {
+    Q_DECLARE_TR_FUNCTIONS(FindingMapsWords)
+};
 
 }  // namespace
 
@@ -24,12 +24,12 @@ QVariantList finding_maps(const std::vector<Finding>& findings, const House& hou
         QString message = formatter.text(finding.message);
         const auto bank_name = bank != nullptr ? QString::fromStdString(bank->name) : QString{};
         if (house.banks.size() > 1 && !message.contains(bank_name)) {
-            message = tr("%1: %2").arg(bank_name, message);
+            message = FindingMapsWords::tr("%1: %2").arg(bank_name, message);
         }
         QStringList causes;
         for (const auto& likely : finding.causes) {
-            causes.append(
-                tr("%1 Look: %2").arg(formatter.text(likely.cause), formatter.text(likely.next_check)));
+            causes.append(FindingMapsWords::tr("%1 Look: %2")
+                              .arg(formatter.text(likely.cause), formatter.text(likely.next_check)));
         }
         const auto severity = name_of(finding.severity);
         list.append(QVariantMap{{"severity", QString::fromUtf8(severity.data(), qsizetype(severity.size()))},

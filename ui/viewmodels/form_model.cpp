@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "base/numbers.h"
+#include "records/range_words.h"
 #include "records/record_text.h"
 
 namespace wetfront::ui {
@@ -116,8 +117,9 @@ QString FormModel::shown(const FormField& field) const {
 QString FormModel::range(const FormField& field) const {
     QString text = field.own_range;
     if (text.isEmpty() && field.kind) {
-        text = QString::fromStdString(range_text(field.about, *field.kind, formatter_.units()));
+        text = formatter_.text(range_words(field.about, *field.kind, formatter_.units()));
     }
+    text.replace(QLatin1Char('.'), formatter_.locale().decimalPoint());
     return field.about.kept && !text.isEmpty()
                ? tr("usual: %1; anything else is kept as found, and marked").arg(text)
                : text;
@@ -274,15 +276,29 @@ void FormModel::refresh() {
     emit refreshed();
 }
 
+// The refusals that a person meets most, in his language and units; the core tells the others in English.
+QString FormModel::refused(const FormField& field, const QString& text, const Error& error) const {
+    const bool bad = error.kind == Error::Kind::bad_input;
+    if (bad && field.type == FormField::Type::time_of_day && !TimeOfDay::parse(text.toStdString(), "")) {
+        return tr("%1 is no time of day: write it from 00:00 to 23:59, as 09:30.").arg(text);
+    }
+    const auto typed =
+        bad && field.kind ? parse_any(*field.kind, text.toStdString(), "") : Result<AnyQuantity>{error};
+    if (typed && !field.about.kept && !in_range(field.about, typed.value().si)) {
+        return tr("%1 is beyond what goes here: %2.").arg(text, range(field));
+    }
+    return QString::fromStdString(error.text());
+}
+
 QString FormModel::enter(int row, const QString& text) {
     if (row < 0 || row >= count()) {
         return tr("There is no such line.");
     }
     // A copy: storing it may change the lines, this one among them.
-    const auto set = fields_[static_cast<std::size_t>(row)].set;
-    const auto result = set(text.trimmed().toStdString());
+    const FormField field = fields_[static_cast<std::size_t>(row)];
+    const auto result = field.set(text.trimmed().toStdString());
     if (!result) {
-        return QString::fromStdString(result.error().text());
+        return refused(field, text.trimmed(), result.error());
     }
     if (row < count()) {
         emit dataChanged(index(row), index(row));

@@ -94,6 +94,7 @@ private:
     [[nodiscard]] QStringList units(const FormField& field) const;
     [[nodiscard]] QString shown(const FormField& field) const;
     [[nodiscard]] QString range(const FormField& field) const;
+    [[nodiscard]] QString refused(const FormField& field, const QString& text, const Error& error) const;
 
     const Formatter& formatter_;
     std::vector<FormField> fields_;

@@ -10,10 +10,6 @@
 namespace wetfront::ui {
 namespace {
 
-QString tr(const char* text) {
-    return HouseViewModel::tr(text);
-}
-
 double mean_of(const HeaderFlow& flow) {
     return in_si(flow.flow) / static_cast<double>(flow.outlets.size());
 }
@@ -40,12 +36,13 @@ QString missing_sentence(const PadBank& bank) {
             missing.append(what);
         }
     };
-    ask(bank.length.has_value(), tr("pad length"));
-    ask(bank.header_bore.has_value(), tr("header bore"));
-    ask(bank.outlet_bore.has_value(), tr("outlet bore"));
-    ask(bank.outlet_spacing.has_value(), tr("outlet spacing"));
+    ask(bank.length.has_value(), HouseViewModel::tr("pad length"));
+    ask(bank.header_bore.has_value(), HouseViewModel::tr("header bore"));
+    ask(bank.outlet_bore.has_value(), HouseViewModel::tr("outlet bore"));
+    ask(bank.outlet_spacing.has_value(), HouseViewModel::tr("outlet spacing"));
     return missing.isEmpty() ? QString{}
-                             : tr("For the flow by outlet, this is missing: %1.").arg(missing.join(tr(", ")));
+                             : HouseViewModel::tr("For the flow by outlet, this is missing: %1.")
+                                   .arg(missing.join(HouseViewModel::tr(", ")));
 }
 
 QString flow_sentence(VisitRecord& record, const PadBank& bank, const BankWater& water) {
@@ -55,7 +52,7 @@ QString flow_sentence(VisitRecord& record, const PadBank& bank, const BankWater&
     if (evidence == nullptr || !water.plain) {
         return {};
     }
-    return tr("%1 into this header, its share of the pump's flow %2; %3 at its inlet.")
+    return HouseViewModel::tr("%1 into this header, its share of the pump's flow %2; %3 at its inlet.")
         .arg(formatter.text(any(*water.flow)), formatter.text(label_of(evidence->from)),
              formatter.text(any(water.plain->inlet_velocity)));
 }
@@ -72,20 +69,22 @@ QVariantMap header_picture(VisitRecord& record, const PadBank& bank) {
     QVariantMap picture{
         {QStringLiteral("pumpOnLeft"), bank.pump_end == PumpEnd::left},
         {QStringLiteral("outlets"), bars(*water->header, flow)},
-        {QStringLiteral("inletHead"), tr("head at the inlet %1").arg(formatter.text(any(flow.inlet_head)))},
-        {QStringLiteral("uniformity"),
-         tr("low-quarter uniformity %1").arg(whole_percent(formatter, flow.uniformity.low_quarter))},
+        {QStringLiteral("inletHead"),
+         HouseViewModel::tr("head at the inlet %1").arg(formatter.text(any(flow.inlet_head)))},
+        {QStringLiteral("uniformity"), HouseViewModel::tr("low-quarter uniformity %1")
+                                           .arg(whole_percent(formatter, flow.uniformity.low_quarter))},
         {QStringLiteral("first"),
-         tr("first outlet %1").arg(against_mean(formatter, flow, flow.outlets.front()))},
+         HouseViewModel::tr("first outlet %1").arg(against_mean(formatter, flow, flow.outlets.front()))},
         {QStringLiteral("last"),
-         tr("last outlet %1").arg(against_mean(formatter, flow, flow.outlets.back()))},
-        {QStringLiteral("mean"), tr("mean of %1 outlets").arg(flow.outlets.size())},
-        {QStringLiteral("lowest"), tr("lowest outlet %1").arg(against_mean(formatter, flow, flow.lowest))},
-        {QStringLiteral("lowQuarter"), tr("lowest quarter")},
-        {QStringLiteral("barsName"), tr("no velocity head regained")}};
+         HouseViewModel::tr("last outlet %1").arg(against_mean(formatter, flow, flow.outlets.back()))},
+        {QStringLiteral("mean"), HouseViewModel::tr("mean of %1 outlets").arg(flow.outlets.size())},
+        {QStringLiteral("lowest"),
+         HouseViewModel::tr("lowest outlet %1").arg(against_mean(formatter, flow, flow.lowest))},
+        {QStringLiteral("lowQuarter"), HouseViewModel::tr("lowest quarter")},
+        {QStringLiteral("barsName"), HouseViewModel::tr("no velocity head regained")}};
     if (water->recovered) {
         picture[QStringLiteral("other")] = bars(*water->header, *water->recovered);
-        picture[QStringLiteral("otherName")] = tr("all of it regained");
+        picture[QStringLiteral("otherName")] = HouseViewModel::tr("all of it regained");
     }
     return picture;
 }
@@ -104,13 +103,14 @@ QStringList header_words(VisitRecord& record, const PadBank& bank) {
         return words;
     }
     if (water->header && !water->flow) {
-        add(
-            tr("For the flow by outlet, a flow is missing: measure it (Conditions), or enter the head at the "
-               "header's inlet or the pump's curve."));
+        add(HouseViewModel::tr(
+            "For the flow by outlet, a flow is missing: measure it (Conditions), or enter the head at the "
+            "header's inlet or the pump's curve."));
     }
     add(flow_sentence(record, bank, *water));
     if (water->plain && water->recovered) {
-        add(tr("The real header lies between the bars and the dashed line. Christiansen's coefficient %1.")
+        add(HouseViewModel::tr(
+                "The real header lies between the bars and the dashed line. Christiansen's coefficient %1.")
                 .arg(whole_percent(formatter, water->plain->uniformity.christiansen)));
     }
     if (water->does_not_fill) {
@@ -121,7 +121,7 @@ QStringList header_words(VisitRecord& record, const PadBank& bank) {
         assumed.append(formatter.text(each));
     }
     if (water->plain && !assumed.isEmpty()) {
-        add(tr("Assumed: %1.").arg(assumed.join(tr(", "))));
+        add(HouseViewModel::tr("Assumed: %1.").arg(assumed.join(HouseViewModel::tr(", "))));
     }
     for (const auto& note : water->notes) {
         add(formatter.text(note));

@@ -33,6 +33,18 @@ void take_from_timers(House& house, const Id& pump) {
     }
 }
 
+// What was done to a part goes with it, but for the other parts that it was done to as well.
+void take_from_maintenance(House& house, const Id& part) {
+    for (auto& done : house.maintenance) {
+        std::erase(done.banks, part);
+        if (done.pump == part) {
+            done.pump = Id{};
+        }
+    }
+    std::erase_if(house.maintenance,
+                  [](const Maintenance& done) { return done.banks.empty() && done.pump.empty(); });
+}
+
 }  // namespace
 
 House new_house(Store& store, const Id& farm, const std::string& name) {
@@ -112,6 +124,7 @@ HouseViewModel::HouseViewModel(VisitRecord& record, QObject* parent)
              }
              const House before = house;
              take_from_timers(house, pump.id);
+             take_from_maintenance(house, pump.id);
              house.pumps.erase(house.pumps.begin() + static_cast<std::ptrdiff_t>(i));
              return keep_or_restore(before);
          },
@@ -148,6 +161,7 @@ HouseViewModel::HouseViewModel(VisitRecord& record, QObject* parent)
              WF_CHECK(refuse_if_timed({}, bank.id, bank.name));
              WF_CHECK(refuse_if_measured({}, bank.id, bank.name));
              const House before = house;
+             take_from_maintenance(house, bank.id);
              house.banks.erase(house.banks.begin() + static_cast<std::ptrdiff_t>(i));
              return keep_or_restore(before);
          },

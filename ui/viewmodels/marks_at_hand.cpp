@@ -6,9 +6,9 @@
 namespace wetfront::ui {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("MarksAtHand", text);
-}
+class MarksAtHandWords {
+    Q_DECLARE_TR_FUNCTIONS(MarksAtHandWords)
+};
 
 bool is_of(const Mark& mark, const Id& pump, MarksOf of) {
     return mark.pump == pump && mark.proof == (of == MarksOf::proof_run);
@@ -32,19 +32,19 @@ Mark mark_of(const Press& press, Id id, const PossibleMark& what, const Id& pump
 QString mark_words(MarkKind kind, const QString& bank) {
     switch (kind) {
         case MarkKind::pump_start:
-            return tr("Pump starts");
+            return MarksAtHandWords::tr("Pump starts");
         case MarkKind::pump_stop:
-            return tr("Pump stops");
+            return MarksAtHandWords::tr("Pump stops");
         case MarkKind::water_at_far_end:
-            return tr("Water at the far end of %1").arg(bank);
+            return MarksAtHandWords::tr("Water at the far end of %1").arg(bank);
         case MarkKind::far_end_drips:
-            return tr("%1 drips evenly at the far end").arg(bank);
+            return MarksAtHandWords::tr("%1 drips evenly at the far end").arg(bank);
         case MarkKind::drip_ends:
-            return tr("%1 stops dripping").arg(bank);
+            return MarksAtHandWords::tr("%1 stops dripping").arg(bank);
         case MarkKind::first_dry_patch:
-            return tr("First dry patch on %1").arg(bank);
+            return MarksAtHandWords::tr("First dry patch on %1").arg(bank);
         case MarkKind::back_on_automatic:
-            return tr("Pump back on automatic");
+            return MarksAtHandWords::tr("Pump back on automatic");
     }
     return {};
 }
@@ -60,9 +60,9 @@ QString doubt_words(const std::map<Id, PressDoubt>& doubts, const Id& mark) {
     }
     switch (found->second) {
         case PressDoubt::second_press:
-            return tr("pressed twice: not used");
+            return MarksAtHandWords::tr("pressed twice: not used");
         case PressDoubt::too_soon:
-            return tr("too soon for water: not used");
+            return MarksAtHandWords::tr("too soon for water: not used");
     }
     return {};
 }

@@ -8,9 +8,9 @@
 namespace wetfront::ui {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("ProofWords", text);
-}
+class ProofWords {
+    Q_DECLARE_TR_FUNCTIONS(ProofWords)
+};
 
 QString shown(Duration value, const Formatter& formatter) {
     return formatter.text(rounded_to(value, 0.1));
@@ -19,12 +19,12 @@ QString shown(Duration value, const Formatter& formatter) {
 // Two figures of an uncertainty are enough (GUM 7.2.6), and more would be read as knowledge.
 QString with_uncertainty(Duration value, Duration expanded, const Formatter& formatter) {
     const double step = in_seconds(expanded) >= 10.0 ? 1.0 : 0.1;
-    return tr("%1 ± %2").arg(formatter.text(rounded_to(value, step)),
-                             formatter.text(rounded_to(expanded, step)));
+    return ProofWords::tr("%1 ± %2").arg(formatter.text(rounded_to(value, step)),
+                                         formatter.text(rounded_to(expanded, step)));
 }
 
 QString yes_or_no(bool answer) {
-    return answer ? tr("yes") : tr("no");
+    return answer ? ProofWords::tr("yes") : ProofWords::tr("no");
 }
 
 QString set_words(const ProofLine& line, const Formatter& formatter) {
@@ -36,21 +36,23 @@ QString set_words(const ProofLine& line, const Formatter& formatter) {
         case ProofQuantity::period:
         case ProofQuantity::on_time:
             if (!line.least) {
-                return tr("not entered");
+                return ProofWords::tr("not entered");
             }
             if (!line.most) {
-                return tr("at least %1").arg(shown(*line.least, formatter));
+                return ProofWords::tr("at least %1").arg(shown(*line.least, formatter));
             }
             return *line.least == *line.most
                        ? shown(*line.most, formatter)
-                       : tr("%1 to %2").arg(shown(*line.least, formatter), shown(*line.most, formatter));
+                       : ProofWords::tr("%1 to %2")
+                             .arg(shown(*line.least, formatter), shown(*line.most, formatter));
         case ProofQuantity::fill:
         case ProofQuantity::drip_return:
-            return !line.most ? tr("not known")
+            return !line.most ? ProofWords::tr("not known")
                               : with_uncertainty(*line.most, line.expected_expanded.value_or(seconds(0.0)),
                                                  formatter);
         case ProofQuantity::drip_before_stop:
-            return line.most ? tr("before %1").arg(shown(*line.most, formatter)) : tr("not known");
+            return line.most ? ProofWords::tr("before %1").arg(shown(*line.most, formatter))
+                             : ProofWords::tr("not known");
     }
     return {};
 }
@@ -59,12 +61,15 @@ QString allowed_words(const ProofLine& line, const Formatter& formatter) {
     switch (line.what) {
         case ProofQuantity::period:
         case ProofQuantity::on_time:
-            return line.least ? tr("may differ by %1").arg(shown(line.tolerance, formatter)) : QString{};
+            return line.least ? ProofWords::tr("may differ by %1").arg(shown(line.tolerance, formatter))
+                              : QString{};
         case ProofQuantity::fill:
-            return line.most ? tr("as timed, at most %1 later").arg(shown(line.tolerance, formatter))
-                             : QString{};
+            return line.most
+                       ? ProofWords::tr("as timed, at most %1 later").arg(shown(line.tolerance, formatter))
+                       : QString{};
         case ProofQuantity::drip_return:
-            return line.most ? tr("as worked out, at most %1 later").arg(shown(line.tolerance, formatter))
+            return line.most ? ProofWords::tr("as worked out, at most %1 later")
+                                   .arg(shown(line.tolerance, formatter))
                              : QString{};
         case ProofQuantity::drip_before_stop:
         case ProofQuantity::even_drip:
@@ -111,8 +116,9 @@ QVariantMap proof_line_map(const ProofLine& line, const Formatter& formatter) {
             {"seen", seen},
             {"verdict", sign_of(line.verdict)},
             {"word", word},
-            {"spoken", seen.isEmpty() ? tr("%1: expected %2; %3").arg(what, set, word)
-                                      : tr("%1: expected %2; seen %3; %4").arg(what, set, seen, word)}};
+            {"spoken", seen.isEmpty()
+                           ? ProofWords::tr("%1: expected %2; %3").arg(what, set, word)
+                           : ProofWords::tr("%1: expected %2; seen %3; %4").arg(what, set, seen, word)}};
 }
 
 }  // namespace wetfront::ui

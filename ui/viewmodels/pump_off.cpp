@@ -8,9 +8,9 @@
 namespace wetfront::ui {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("PumpOff", text);
-}
+class PumpOffWords {
+    Q_DECLARE_TR_FUNCTIONS(PumpOffWords)
+};
 
 }  // namespace
 
@@ -37,10 +37,11 @@ std::int64_t ms_left(const PumpOff& pump, const Clock& clock) {
 
 QString words_of(const PumpOff& pump, const Clock& clock, const Formatter& formatter, bool name_house) {
     const auto left = ms_left(pump, clock);
-    const QString words = !pump.agreed ? tr("Pump off for %1").arg(formatter.clock(-left, false))
-                          : left >= 0  ? tr("Pump off: %1 left").arg(formatter.clock(left, false))
-                                       : tr("Start the pump: %1 over").arg(formatter.clock(-left, false));
-    return name_house ? tr("%1. %2").arg(QString::fromStdString(pump.house), words) : words;
+    const QString words =
+        !pump.agreed ? PumpOffWords::tr("Pump off for %1").arg(formatter.clock(-left, false))
+        : left >= 0  ? PumpOffWords::tr("Pump off: %1 left").arg(formatter.clock(left, false))
+                     : PumpOffWords::tr("Start the pump: %1 over").arg(formatter.clock(-left, false));
+    return name_house ? PumpOffWords::tr("%1. %2").arg(QString::fromStdString(pump.house), words) : words;
 }
 
 }  // namespace wetfront::ui

@@ -13,7 +13,7 @@ void append(std::vector<FormField>& lines, std::vector<FormField> more) {
 namespace record_form_detail {
 
 QString enumerator_words(const Message& label) {
-    return QCoreApplication::translate("core", label.text.c_str());
+    return Formatter{}.text(label);
 }
 
 std::vector<std::pair<QString, QString>> yes_no_choices() {

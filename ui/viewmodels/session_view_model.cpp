@@ -24,7 +24,6 @@ void add_new(List& known, const List& more, Name name) {
 }
 
 constexpr std::size_t houses_read_for_names = 5;
-constexpr std::int64_t urgent_ms = 120'000;
 constexpr int second_ms = 1000;
 constexpr int minute_ms = 60'000;
 
@@ -44,13 +43,9 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
       templates_{new TemplatesViewModel{context, template_folders_of_mine(), this}},
       copies_{new CopiesViewModel{context, std::move(media), this}},
       removed_{new RemovedViewModel{context, this}},
-      history_{new HistoryViewModel{context, this}} {
-    if (preferences_.read(QStringLiteral("units")) == QStringLiteral("si")) {
-        context_.formatter.set_units(UnitSystem::si);
-    }
-    if (const QString kept = preferences_.read(QStringLiteral("theme")); !kept.isEmpty()) {
-        theme_ = kept;
-    }
+      history_{new HistoryViewModel{context, this}},
+      maintenance_{new MaintenanceViewModel{context, this}} {
+    take_up_preferences();
     second_.setInterval(second_ms);
     minute_.setInterval(minute_ms);
     connect(&awake_, &Awake::problem_changed, this, &SessionViewModel::awakeProblemChanged);
@@ -60,15 +55,14 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
         failed(removed_->reload());
     }
     connect(removed_, &RemovedViewModel::changed, this, &SessionViewModel::follow_removed);
+    connect(maintenance_, &MaintenanceViewModel::houseChanged, this, [this] {
+        house_ = maintenance_->house();
+        removed_->forget();
+        failed(history_->show(house_));
+    });
 }
 
 SessionViewModel::~SessionViewModel() = default;
-
-template <class T>
-bool SessionViewModel::failed(const Result<T>& result) {
-    set_problem(result ? QString{} : qstring(result.error().text()));
-    return !result;
-}
 
 void SessionViewModel::set_problem(const QString& problem) {
     if (problem != problem_) {
@@ -139,40 +133,20 @@ QVariantList SessionViewModel::houseVisits() const {
     return list;
 }
 
-QString SessionViewModel::unitSystem() const {
-    return context_.formatter.units() == UnitSystem::us ? QStringLiteral("us") : QStringLiteral("si");
-}
-
-void SessionViewModel::setUnitSystem(const QString& name) {
-    context_.formatter.set_units(name == QStringLiteral("si") ? UnitSystem::si : UnitSystem::us);
-    preferences_.write(QStringLiteral("units"), unitSystem());
-    if (visit_) {
-        visit_->show_again();
-    }
-    failed(houses_->reload());
-    emit shownChanged();
-    emit placeChanged();
-}
-
-void SessionViewModel::setTheme(const QString& name) {
-    theme_ = name;
-    preferences_.write(QStringLiteral("theme"), theme_);
-    emit shownChanged();
-}
-
-QString SessionViewModel::decimalMark() const {
-    return context_.formatter.locale().decimalPoint();
-}
-
 void SessionViewModel::openHouse(const QString& id) {
     auto house = context_.store.house(Id{id.toStdString()});
     if (!failed(house)) {
-        house_ = std::move(house).value();
         removed_->forget();
         copies_->tell({}, {});
-        failed(history_->show(house_));
+        show_house(std::move(house).value());
         emit placeChanged();
     }
+}
+
+void SessionViewModel::show_house(House house) {
+    house_ = std::move(house);
+    maintenance_->show(house_);
+    failed(history_->show(house_));
 }
 
 void SessionViewModel::openVisit(const QString& id) {
@@ -218,12 +192,6 @@ std::optional<VisitFile> SessionViewModel::latest_before(const VisitFile& file) 
         }
     }
     return std::nullopt;
-}
-
-template <class ViewModel>
-void SessionViewModel::take_down(std::unique_ptr<ViewModel> closing) {
-    emit placeChanged();  // takes down the views that are bound to it
-    closing.release()->deleteLater();
 }
 
 void SessionViewModel::show_visit(VisitFile file) {
@@ -291,42 +259,6 @@ void SessionViewModel::startHouse(const QString& farmId, const QString& farmName
     house_ = std::move(house);
     failed(houses_->reload());
     startVisit();
-}
-
-bool SessionViewModel::asks_before_leaving(bool closing) {
-    if (visit_ && visit_->waits_for_storage()) {
-        emit leaveAsked(tr("Presses are not stored yet."),
-                        tr("They are only on this screen and are lost if you leave now. Stay, make room, or "
-                           "write them elsewhere first."),
-                        closing);
-        return true;
-    }
-    const bool timed_here = visit_ && !visit_->frozen() && visit_->stopwatch()->anything_timed() &&
-                            pumps_off(visit_->file(), context_.clock).empty();
-    if (timed_here || (closing && timed_elsewhere_)) {
-        emit leaveAsked(tr("A pump is running on the stopwatch."),
-                        tr("The time goes on and nothing is lost; Wetfront opens here again."), closing);
-        return true;
-    }
-    if (visit_ && visit_->proof()->watching()) {
-        emit leaveAsked(tr("A cycle is being watched for the proof."),
-                        tr("What you see while you are away is not in it; the presses so far are kept."),
-                        closing);
-        return true;
-    }
-    const auto off = closing  ? all_pumps_off()
-                     : visit_ ? pumps_off(visit_->file(), context_.clock)
-                              : std::vector<PumpOff>{};
-    if (!off.empty()) {
-        emit leaveAsked(tr("A pump is off for a test: the birds are without cooling."),
-                        closing ? tr("Nothing counts down once Wetfront is closed. Start the pump, or put it "
-                                     "back on automatic, first.")
-                                : tr("The countdown goes on, on every page. Start the pump, or put it back "
-                                     "on automatic, before you go."),
-                        closing);
-        return true;
-    }
-    return false;
 }
 
 std::function<QStringList()> SessionViewModel::template_folders_of_mine() const {
@@ -443,61 +375,6 @@ void SessionViewModel::leave() {
     }
 }
 
-bool SessionViewModel::mayClose() {
-    return !copies_->busy() && (closing_ || !asks_before_leaving(true));
-}
-
-std::vector<PumpOff> SessionViewModel::all_pumps_off() const {
-    auto off = visit_ ? pumps_off(visit_->file(), context_.clock) : std::vector<PumpOff>{};
-    off.insert(off.end(), off_elsewhere_.begin(), off_elsewhere_.end());
-    return off;
-}
-
-std::optional<PumpOff> SessionViewModel::most_urgent_pump() const {
-    const auto off = all_pumps_off();
-    const auto least = std::min_element(off.begin(), off.end(), [this](const PumpOff& a, const PumpOff& b) {
-        return ms_left(a, context_.clock) < ms_left(b, context_.clock);
-    });
-    return least == off.end() ? std::nullopt : std::optional{*least};
-}
-
-QString SessionViewModel::pumpOffText() const {
-    const auto pump = most_urgent_pump();
-    const bool here = pump && visit_ && visit_->file().visit.id == pump->visit;
-    return pump ? words_of(*pump, context_.clock, context_.formatter, !here) : QString{};
-}
-
-bool SessionViewModel::pumpOffUrgent() const {
-    const auto pump = most_urgent_pump();
-    return pump && pump->agreed && ms_left(*pump, context_.clock) < urgent_ms;
-}
-
-void SessionViewModel::follow_pumps() {
-    if (most_urgent_pump()) {
-        second_.start();
-    } else {
-        second_.stop();
-    }
-    follow_timing();
-    emit pumpOffChanged();
-}
-
-void SessionViewModel::look_for_timing_elsewhere() {
-    const auto running = context_.store.visit_with_running_stopwatch(TimedIn::latest_marks);
-    timed_elsewhere_ = running && running.value() && !(visit_ && visit_->file().visit.id == *running.value());
-    if (timed_elsewhere_) {
-        minute_.start();
-    } else {
-        minute_.stop();
-    }
-    follow_timing();
-}
-
-void SessionViewModel::follow_timing() {
-    const bool here = visit_ && (visit_->stopwatch()->anything_timed() || visit_->proof()->watching());
-    awake_.keep(here || timed_elsewhere_ || most_urgent_pump().has_value());
-}
-
 void SessionViewModel::leaveAnyway(bool closing) {
     if (closing) {
         closing_ = true;
@@ -515,10 +392,11 @@ void SessionViewModel::go_back() {
         off_elsewhere_.insert(off_elsewhere_.end(), off.begin(), off.end());
         look_for_timing_elsewhere();
         follow_pumps();
-        failed(history_->show(house_));
+        show_house(house_);
         take_down(std::move(closing));
         return;
     }
+    history_->stopComparing();
     house_ = House{};
     back_up_today();
     failed(houses_->reload());

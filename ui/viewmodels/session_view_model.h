@@ -11,6 +11,8 @@
 #include "viewmodels/copies_view_model.h"
 #include "viewmodels/history_view_model.h"
 #include "viewmodels/houses_model.h"
+#include "viewmodels/maintenance_view_model.h"
+#include "viewmodels/preferences.h"
 #include "viewmodels/press_files.h"
 #include "viewmodels/pump_off.h"
 #include "viewmodels/removed_view_model.h"
@@ -19,12 +21,6 @@
 #include "viewmodels/visit_view_model.h"
 
 namespace wetfront::ui {
-
-/// What the reader chose for himself; kept outside the record file.
-struct Preferences {
-    std::function<QString(const QString& key)> read;
-    std::function<void(const QString& key, const QString& value)> write;
-};
 
 /// The program: where one is (houses, a house, a visit), and how things are shown. Made by the desktop main,
 /// handed to the window; lives as long as the store. GUI thread.
@@ -36,7 +32,8 @@ class SessionViewModel : public QObject {
                                                               ///< "template", "copies" or "removed"
     Q_PROPERTY(wetfront::ui::CopiesViewModel* copies READ copies CONSTANT)
     Q_PROPERTY(wetfront::ui::RemovedViewModel* removed READ removed CONSTANT)
-    Q_PROPERTY(wetfront::ui::HistoryViewModel* history READ history CONSTANT)  ///< of the house
+    Q_PROPERTY(wetfront::ui::HistoryViewModel* history READ history CONSTANT)              ///< of the house
+    Q_PROPERTY(wetfront::ui::MaintenanceViewModel* maintenance READ maintenance CONSTANT)  ///< of the house
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)  ///< the record file is only looked at
     Q_PROPERTY(wetfront::ui::HousesModel* houses READ houses CONSTANT)
     Q_PROPERTY(
@@ -55,6 +52,9 @@ class SessionViewModel : public QObject {
     Q_PROPERTY(QString unitSystem READ unitSystem WRITE setUnitSystem NOTIFY shownChanged)  ///< "us" or "si"
     Q_PROPERTY(QString theme READ theme WRITE setTheme NOTIFY shownChanged)  ///< "sun", "shade" or "night"
     Q_PROPERTY(QString decimalMark READ decimalMark NOTIFY shownChanged)
+    /// The code of a language ("es"); empty: as the system has it.
+    Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY shownChanged)
+    Q_PROPERTY(QVariantList languages READ languages NOTIFY shownChanged)  ///< {value, text}, to choose from
     Q_PROPERTY(QString pumpOffText READ pumpOffText NOTIFY
                    pumpOffChanged)  ///< of the pump with least time left, wherever
                                     ///< it is; empty: none is off for a test
@@ -80,6 +80,7 @@ public:
     [[nodiscard]] CopiesViewModel* copies() const { return copies_; }
     [[nodiscard]] RemovedViewModel* removed() const { return removed_; }
     [[nodiscard]] HistoryViewModel* history() const { return history_; }
+    [[nodiscard]] MaintenanceViewModel* maintenance() const { return maintenance_; }
     [[nodiscard]] bool readOnly() const { return context_.store.mode() == OpenMode::read_only; }
     [[nodiscard]] QVariantList farms() const;
     [[nodiscard]] QString houseId() const { return QString::fromStdString(house_.id.text); }
@@ -95,6 +96,10 @@ public:
     [[nodiscard]] QString theme() const { return theme_; }
     void setTheme(const QString& name);
     [[nodiscard]] QString decimalMark() const;
+    [[nodiscard]] QString language() const { return language_; }
+    /// At once, in place; refused, with a problem told, while presses wait to be stored.
+    void setLanguage(const QString& code);
+    [[nodiscard]] QVariantList languages() const;
     [[nodiscard]] QString pumpOffText() const;
     [[nodiscard]] bool pumpOffUrgent() const;
     [[nodiscard]] QString awakeProblem() const { return awake_.problem(); }
@@ -149,6 +154,7 @@ public:
 signals:
     void placeChanged();
     void shownChanged();
+    void languageChanged();  ///< what is written in QML has to be said again
     void problemChanged();
     void leaveAsked(const QString& question, const QString& detail, bool closing);
     void pumpOffChanged();
@@ -159,15 +165,25 @@ signals:
 
 private:
     template <class T>
-    bool failed(const Result<T>& result);
+    bool failed(const Result<T>& result) {
+        set_problem(result ? QString{} : QString::fromStdString(result.error().text()));
+        return !result;
+    }
     template <class ViewModel>
-    void take_down(std::unique_ptr<ViewModel> closing);
+    void take_down(std::unique_ptr<ViewModel> closing) {
+        emit placeChanged();  // takes down the views that are bound to it
+        closing.release()->deleteLater();
+    }
+    void take_up_preferences();
+    void speak();
+    void say_again();
     void show_visit(VisitFile file);
     void go_back();
     void show_template(SettingTemplate described);
     void go_back_from_templates();
     void follow_removed();
     [[nodiscard]] std::function<QStringList()> template_folders_of_mine() const;
+    void show_house(House house);
     [[nodiscard]] bool asks_before_leaving(bool closing);
     [[nodiscard]] std::vector<PumpOff> all_pumps_off() const;
     [[nodiscard]] std::optional<PumpOff> most_urgent_pump() const;
@@ -194,7 +210,9 @@ private:
     RemovedViewModel* removed_;
     bool at_removed_ = false;
     HistoryViewModel* history_;
+    MaintenanceViewModel* maintenance_;
     QString theme_ = QStringLiteral("sun");
+    QString language_;
     QString problem_;
     bool closing_ = false;
     std::vector<PumpOff> off_elsewhere_;  ///< left behind in visits that are not open here any more

@@ -3,8 +3,11 @@
 
 #include <QDir>
 
+#include "format/language.h"
 #include "rules/checklists.h"
 #include "sheet/sheet.h"
+#include "store/house_visits.h"
+#include "store/record_hash.h"
 #include "viewmodels/pump_off.h"
 
 namespace wetfront::ui {
@@ -32,6 +35,14 @@ QString file_part(const std::string& name) {
     }
     return part;
 }
+
+constexpr QLatin1String sheet_language{"sheet_language"};
+constexpr QLatin1String sheet_units{"sheet_units"};
+constexpr QLatin1String sheet_paper_size{"sheet_paper"};
+constexpr QLatin1String us_units{"us"};
+constexpr QLatin1String si_units{"si"};
+constexpr QLatin1String letter_paper{"letter"};
+constexpr QLatin1String a4_paper{"a4"};
 
 QString presses_wait() {
     return SheetViewModel::tr("Presses are not stored yet; make room first.");
@@ -147,6 +158,58 @@ QString SheetViewModel::notReadyInShort() const {
     return all.size() > most ? tr("%1 And %2 more.").arg(first, QString::number(all.size() - most)) : first;
 }
 
+QVariantList SheetViewModel::languages() const {
+    QVariantList list;
+    for (const auto& language : ui::languages()) {
+        list.append(
+            QVariantMap{{QStringLiteral("value"), language.code}, {QStringLiteral("text"), language.name}});
+    }
+    return list;
+}
+
+QString SheetViewModel::language() const {
+    return first_spoken({paper_.chosen.kept(sheet_language), paper_.language});
+}
+
+QString SheetViewModel::units() const {
+    const QString chosen = paper_.chosen.kept(sheet_units);
+    const bool si =
+        chosen.isEmpty() ? record_.context().formatter.units() == UnitSystem::si : chosen == si_units;
+    return si ? si_units : us_units;
+}
+
+QString SheetViewModel::paper() const {
+    return paper_.chosen.kept(sheet_paper_size) == a4_paper ? a4_paper : letter_paper;
+}
+
+void SheetViewModel::choose(const QString& key, const QString& value) {
+    paper_.chosen.keep(key, value);
+    emit formChanged();
+    showPages();
+}
+
+void SheetViewModel::setLanguage(const QString& code) {
+    choose(sheet_language, code);
+}
+void SheetViewModel::setUnits(const QString& name) {
+    choose(sheet_units, name);
+}
+void SheetViewModel::setPaper(const QString& name) {
+    choose(sheet_paper_size, name);
+}
+
+Formatter SheetViewModel::reader() const {
+    const auto& screen = record_.context().formatter.locale();
+    const QString code = language();
+    return Formatter{units() == si_units ? UnitSystem::si : UnitSystem::us,
+                     code == first_spoken({paper_.language}) ? screen : locale_in(code, screen),
+                     texts_in(code)};
+}
+
+Paper SheetViewModel::size() const {
+    return paper() == a4_paper ? Paper::a4 : Paper::letter;
+}
+
 QString SheetViewModel::keep_or_restore(const Visit& before) {
     const auto result = record_.save_visit();
     if (!result) {
@@ -218,9 +281,11 @@ Result<SheetContent> SheetViewModel::content(int revisions_to_come) const {
     const auto& context = record_.context();
     const auto& visit = record_.file().visit;
     WF_TRY(const int revision, context.store.revision_of(visit.id));
+    WF_TRY(const auto of_house, visit_files_of(context.store, visit.house));
     return commissioning_sheet({record_.file(), record_.timings(), record_.advice(), record_.found_findings(),
                                 record_.left_findings(), revision + revisions_to_come,
-                                visit.is_signed() ? visit.signatures.back().at : context.clock.wall_now()});
+                                visit.is_signed() ? visit.signatures.back().at : context.clock.wall_now(),
+                                record_hash(record_.file()), trends_after(record_.file(), of_house)});
 }
 
 Result<QByteArray> SheetViewModel::pdf() const {
@@ -230,18 +295,18 @@ Result<QByteArray> SheetViewModel::pdf() const {
         return QByteArray::fromStdString(kept->pdf);
     }
     WF_TRY(const auto sheet, content());
-    return paper_.pdf(sheet, context.formatter);
+    return paper_.pdf(sheet, reader(), size());
 }
 
 Result<void> SheetViewModel::keep_signed() {
     WF_TRY(const auto sheet, content(1));
-    WF_TRY(const QByteArray bytes, paper_.pdf(sheet, record_.context().formatter));
+    WF_TRY(const QByteArray bytes, paper_.pdf(sheet, reader(), size()));
     return record_.save_signed(bytes.toStdString());
 }
 
 void SheetViewModel::showPages() {
     const auto sheet = content();
-    pages_ = sheet ? paper_.pages(sheet.value(), record_.context().formatter) : std::vector<QImage>{};
+    pages_ = sheet ? paper_.pages(sheet.value(), reader(), size()) : std::vector<QImage>{};
     ++pages_revision_;
     emit pagesChanged();
 }
@@ -275,7 +340,7 @@ Result<bool> SheetViewModel::printed() const {
         return paper_.print_pdf(QByteArray::fromStdString(kept->pdf));
     }
     WF_TRY(const auto sheet, content());
-    return paper_.print(sheet, context.formatter);
+    return paper_.print(sheet, reader(), size());
 }
 
 QString SheetViewModel::print() {

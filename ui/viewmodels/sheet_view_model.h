@@ -5,25 +5,31 @@
 #include <QImage>
 #include <QObject>
 #include <QStringList>
+#include <QVariantList>
 #include <functional>
 
+#include "format/paper.h"
 #include "records/sheet_content.h"
+#include "viewmodels/preferences.h"
 #include "viewmodels/visit_record.h"
 
 namespace wetfront::ui {
 
 /// How a sheet gets onto paper; joined to the painter by the program, so that view models draw nothing.
 struct SheetPaper {
-    std::function<std::vector<QImage>(const SheetContent&, const Formatter&)>
+    std::function<std::vector<QImage>(const SheetContent&, const Formatter&, Paper)>
         pages;  ///< as on paper, for looking at
-    std::function<Result<QByteArray>(const SheetContent&, const Formatter&)> pdf;
+    std::function<Result<QByteArray>(const SheetContent&, const Formatter&, Paper)> pdf;
     /// Whole or not at all: an error leaves what was there before.
     std::function<Result<void>(const QByteArray& pdf, const QString& file)> write;
-    std::function<Result<bool>(const SheetContent&, const Formatter&)>
+    std::function<Result<bool>(const SheetContent&, const Formatter&, Paper)>
         print;  ///< asks for a printer; false: not printed
     /// The same for a sheet that was kept: these bytes and no others.
     std::function<Result<bool>(const QByteArray& pdf)> print_pdf;
     QString folder;  ///< where PDFs go unless asked otherwise
+    /// Language, units and paper of the sheets, as they were chosen last; never chosen: as on screen, Letter.
+    Preferences chosen = {};
+    QString language = {};  ///< that the program speaks; empty: English
 };
 
 /// The step Sheet: who and with what, open points, pages to look at, print, sign.
@@ -40,6 +46,12 @@ class SheetViewModel : public QObject {
     Q_PROPERTY(QStringList openPoints READ openPoints NOTIFY changed)
     Q_PROPERTY(bool isSigned READ isSigned NOTIFY changed)
     Q_PROPERTY(QString signedBy READ signedBy NOTIFY changed)
+    // The sheet's reader is not the one who makes it: each of these is chosen apart from the screen's, and
+    // kept.
+    Q_PROPERTY(QVariantList languages READ languages CONSTANT)                       ///< {value, text}
+    Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY formChanged)  ///< "en", "es"
+    Q_PROPERTY(QString units READ units WRITE setUnits NOTIFY formChanged)           ///< "us" or "si"
+    Q_PROPERTY(QString paper READ paper WRITE setPaper NOTIFY formChanged)           ///< "letter" or "a4"
     Q_PROPERTY(int pageCount READ pageCount NOTIFY pagesChanged)
     Q_PROPERTY(int pagesRevision READ pagesRevision NOTIFY pagesChanged)
     Q_PROPERTY(QStringList notReady READ notReady NOTIFY
@@ -60,6 +72,13 @@ public:
     [[nodiscard]] QStringList openPoints() const;
     [[nodiscard]] bool isSigned() const { return record_.file().visit.is_signed(); }
     [[nodiscard]] QString signedBy() const;
+    [[nodiscard]] QVariantList languages() const;
+    [[nodiscard]] QString language() const;
+    void setLanguage(const QString& code);
+    [[nodiscard]] QString units() const;
+    void setUnits(const QString& name);
+    [[nodiscard]] QString paper() const;
+    void setPaper(const QString& name);
     [[nodiscard]] int pageCount() const { return static_cast<int>(pages_.size()); }
     [[nodiscard]] int pagesRevision() const { return pages_revision_; }
     [[nodiscard]] QStringList notReady() const;
@@ -84,8 +103,12 @@ public:
 signals:
     void changed();
     void pagesChanged();
+    void formChanged();
 
 private:
+    void choose(const QString& key, const QString& value);
+    [[nodiscard]] Formatter reader() const;  ///< of the sheet
+    [[nodiscard]] Paper size() const;
     [[nodiscard]] Result<SheetContent> content(int revisions_to_come = 0) const;
     [[nodiscard]] Result<QByteArray> pdf() const;
     [[nodiscard]] Result<bool> printed() const;

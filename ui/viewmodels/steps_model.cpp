@@ -6,12 +6,8 @@
 namespace wetfront::ui {
 namespace {
 
-QString tr(const char* text) {
-    return StepsModel::tr(text);
-}
-
 QString short_of(const Formatter& formatter, const StopAgreement& agreement) {
-    return tr("at most %1 off, stop at %2")
+    return StepsModel::tr("at most %1 off, stop at %2")
         .arg(formatter.text(any(agreement.longest_pump_off->value())),
              formatter.text(any(agreement.stop_temperature->value())));
 }
@@ -20,17 +16,19 @@ StepState safety(VisitRecord& record) {
     const auto& visit = record.file().visit;
     const bool agreed = visit.agreement.longest_pump_off && visit.agreement.stop_temperature;
     const auto open = static_cast<int>(open_lines(Step::safety, visit).size());
-    StepState state{Step::safety, tr("Safety"), agreed && open == 0, {}, {}};
+    StepState state{Step::safety, StepsModel::tr("Safety"), agreed && open == 0, {}, {}};
     if (!agreed && !visit.marks.empty()) {
-        state.problem = tr("The pump was timed without an agreement on how long the pads may be off.");
+        state.problem =
+            StepsModel::tr("The pump was timed without an agreement on how long the pads may be off.");
     }
-    state.summary = agreed ? short_of(record.context().formatter, visit.agreement) : tr("nothing agreed yet");
+    state.summary =
+        agreed ? short_of(record.context().formatter, visit.agreement) : StepsModel::tr("nothing agreed yet");
     return state;
 }
 
 StepState house_and_banks(VisitRecord& record) {
     const auto& house = record.file().house;
-    StepState state{Step::house_and_banks, tr("House and banks"), false, {}, {}};
+    StepState state{Step::house_and_banks, StepsModel::tr("House and banks"), false, {}, {}};
     const bool described = std::all_of(house.banks.begin(), house.banks.end(), [&](const PadBank& bank) {
         return house.pump(bank.pump) != nullptr && bank.length && bank.height && bank.thickness;
     });
@@ -41,11 +39,11 @@ StepState house_and_banks(VisitRecord& record) {
     };
     const auto lone = std::find_if_not(house.pumps.begin(), house.pumps.end(), switched);
     if (lone != house.pumps.end()) {
-        state.problem = tr("No timer switches %1.").arg(QString::fromStdString(lone->name));
+        state.problem = StepsModel::tr("No timer switches %1.").arg(QString::fromStdString(lone->name));
     }
     state.complete = !house.banks.empty() && described && lone == house.pumps.end() &&
                      record.file().farm.design_dry_bulb && record.file().farm.design_wet_bulb;
-    state.summary = tr("pumps: %1, banks: %2")
+    state.summary = StepsModel::tr("pumps: %1, banks: %2")
                         .arg(QString::number(house.pumps.size()), QString::number(house.banks.size()));
     return state;
 }
@@ -57,9 +55,10 @@ bool timed(const BankTimings& bank) {
 StepState time_the_water(VisitRecord& record) {
     const auto& banks = record.timings().banks;
     const auto done = std::count_if(banks.begin(), banks.end(), timed);
-    StepState state{Step::time_the_water, tr("Time the water"), false, {}, {}};
+    StepState state{Step::time_the_water, StepsModel::tr("Time the water"), false, {}, {}};
     state.complete = !banks.empty() && done == static_cast<std::ptrdiff_t>(banks.size());
-    state.summary = tr("%1 of %2 banks timed").arg(QString::number(done), QString::number(banks.size()));
+    state.summary =
+        StepsModel::tr("%1 of %2 banks timed").arg(QString::number(done), QString::number(banks.size()));
     return state;
 }
 
@@ -70,10 +69,10 @@ QString humidity_entered(const Formatter& formatter, const Conditions& condition
         return formatter.text(any(conditions.outside_humidity->value()));
     }
     if (conditions.outside_wet_bulb) {
-        return tr("wet bulb %1").arg(formatter.text(any(conditions.outside_wet_bulb->value())));
+        return StepsModel::tr("wet bulb %1").arg(formatter.text(any(conditions.outside_wet_bulb->value())));
     }
     if (conditions.outside_dew_point) {
-        return tr("dew point %1").arg(formatter.text(any(conditions.outside_dew_point->value())));
+        return StepsModel::tr("dew point %1").arg(formatter.text(any(conditions.outside_dew_point->value())));
     }
     return {};
 }
@@ -82,12 +81,15 @@ StepState conditions(VisitRecord& record) {
     const auto& entered = record.file().visit.conditions;
     const auto& formatter = record.context().formatter;
     const QString humidity = humidity_entered(formatter, entered);
-    StepState state{
-        Step::conditions, tr("Conditions"), entered.outside_dry_bulb && !humidity.isEmpty(), {}, {}};
-    state.summary =
-        state.complete
-            ? tr("outside %1, %2").arg(formatter.text(any(entered.outside_dry_bulb->value())), humidity)
-            : tr("outside temperature and humidity are needed");
+    StepState state{Step::conditions,
+                    StepsModel::tr("Conditions"),
+                    entered.outside_dry_bulb && !humidity.isEmpty(),
+                    {},
+                    {}};
+    state.summary = state.complete
+                        ? StepsModel::tr("outside %1, %2")
+                              .arg(formatter.text(any(entered.outside_dry_bulb->value())), humidity)
+                        : StepsModel::tr("outside temperature and humidity are needed");
     return state;
 }
 
@@ -104,20 +106,21 @@ QString worst_word(const std::vector<Finding>& findings) {
     };
     QStringList parts;
     if (const int n = count(Severity::harm); n > 0) {
-        parts.append(tr("harm: %1").arg(n));
+        parts.append(StepsModel::tr("harm: %1").arg(n));
     }
     if (const int n = count(Severity::fault); n > 0) {
-        parts.append(tr("fault: %1").arg(n));
+        parts.append(StepsModel::tr("fault: %1").arg(n));
     }
     if (const int n = count(Severity::waste); n > 0) {
-        parts.append(tr("waste: %1").arg(n));
+        parts.append(StepsModel::tr("waste: %1").arg(n));
     }
     return parts.join(QStringLiteral(", "));
 }
 
 StepState settings_found(VisitRecord& record) {
     const auto& file = record.file();
-    StepState state{Step::settings_found, tr("Settings found"), !file.house.timers.empty(), {}, {}};
+    StepState state{
+        Step::settings_found, StepsModel::tr("Settings found"), !file.house.timers.empty(), {}, {}};
     for (const auto& timer : file.house.timers) {
         state.complete = state.complete && has_cycle(file.visit.found_of(timer.id), timer);
     }
@@ -125,30 +128,32 @@ StepState settings_found(VisitRecord& record) {
     std::erase_if(on_settings, [](const Finding& each) { return each.timer.empty(); });
     const QString worst = worst_word(on_settings);
     state.summary = !worst.isEmpty() ? worst
-                    : state.complete ? tr("nothing wrong found")
-                                     : tr("not all entered");
+                    : state.complete ? StepsModel::tr("nothing wrong found")
+                                     : StepsModel::tr("not all entered");
     return state;
 }
 
 StepState advice(VisitRecord& record) {
     const auto& given = record.advice();
-    StepState state{Step::advice, tr("Advice"), !given.timers.empty() && given.missing.empty(), {}, {}};
+    StepState state{
+        Step::advice, StepsModel::tr("Advice"), !given.timers.empty() && given.missing.empty(), {}, {}};
     for (const auto& timer : given.timers) {
         for (const auto& bank : timer.banks) {
             state.complete = state.complete && bank.missing.empty();
         }
     }
     if (!given.timers.empty()) {
-        state.summary = state.complete ? (given.timers.front().cycled ? tr("a cycle is advised")
-                                                                      : tr("continuous pumping is advised"))
-                                       : tr("continuous pumping until the readings are there");
+        state.summary = state.complete
+                            ? (given.timers.front().cycled ? StepsModel::tr("a cycle is advised")
+                                                           : StepsModel::tr("continuous pumping is advised"))
+                            : StepsModel::tr("continuous pumping until the readings are there");
     }
     return state;
 }
 
 StepState settings_left(VisitRecord& record) {
     const auto& file = record.file();
-    StepState state{Step::settings_left, tr("Settings left"), !file.house.timers.empty(), {}, {}};
+    StepState state{Step::settings_left, StepsModel::tr("Settings left"), !file.house.timers.empty(), {}, {}};
     for (const auto& timer : file.house.timers) {
         state.complete = state.complete && has_cycle(file.visit.left_of(timer.id), timer);
     }
@@ -157,17 +162,17 @@ StepState settings_left(VisitRecord& record) {
     const auto worst =
         std::ranges::find_if(findings, [](const Finding& each) { return !each.timer.empty(); });
     if (worst != findings.end() && worst->severity >= Severity::fault && !file.visit.left.empty()) {
-        state.problem = tr("The settings left have a %1.")
+        state.problem = StepsModel::tr("The settings left have a %1.")
                             .arg(record.context().formatter.text(label_of(worst->severity)));
     }
-    state.summary = state.complete ? tr("entered") : tr("not entered yet");
+    state.summary = state.complete ? StepsModel::tr("entered") : StepsModel::tr("not entered yet");
     return state;
 }
 
 // Proved is what was left in a timer: one without settings left has nothing to prove yet.
 StepState proof(VisitRecord& record) {
     const auto& formatter = record.context().formatter;
-    StepState state{Step::proof, tr("Proof run"), false, {}, tr("not done")};
+    StepState state{Step::proof, StepsModel::tr("Proof run"), false, {}, StepsModel::tr("not done")};
     int left = 0;
     int passed = 0;
     for (const auto& timer : record.proof().timers) {
@@ -189,18 +194,19 @@ StepState proof(VisitRecord& record) {
 
 StepState before_leaving(VisitRecord& record) {
     const auto open = static_cast<int>(open_lines(Step::before_leaving, record.file().visit).size());
-    StepState state{Step::before_leaving, tr("Before leaving"), open == 0, {}, {}};
-    state.summary = open == 0 ? tr("all back as it should be") : tr("lines open: %1").arg(open);
+    StepState state{Step::before_leaving, StepsModel::tr("Before leaving"), open == 0, {}, {}};
+    state.summary =
+        open == 0 ? StepsModel::tr("all back as it should be") : StepsModel::tr("lines open: %1").arg(open);
     return state;
 }
 
 StepState sheet(VisitRecord& record) {
     const bool is_signed = record.file().visit.is_signed();
-    StepState state{Step::sheet, tr("Sheet"), is_signed, {}, {}};
+    StepState state{Step::sheet, StepsModel::tr("Sheet"), is_signed, {}, {}};
     if (!is_signed && record.file().visit.persons.empty()) {
-        state.summary = tr("nobody named yet");
+        state.summary = StepsModel::tr("nobody named yet");
     } else {
-        state.summary = is_signed ? tr("signed") : tr("draft");
+        state.summary = is_signed ? StepsModel::tr("signed") : StepsModel::tr("draft");
     }
     return state;
 }

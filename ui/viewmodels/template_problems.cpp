@@ -5,20 +5,22 @@
 #include <algorithm>
 #include <cctype>
 
+#include "format/formatter.h"
+
 namespace wetfront::ui {
 namespace {
 
-QString words(const char* text) {
-    return QCoreApplication::translate("TemplateProblems", text);
-}
+class TemplateProblemsWords {
+    Q_DECLARE_TR_FUNCTIONS(TemplateProblemsWords)
+};
 
 QString field_words(const std::string& field) {
-    return field == "label"        ? words(QT_TRANSLATE_NOOP("TemplateProblems", "Label"))
-           : field == "unit"       ? words(QT_TRANSLATE_NOOP("TemplateProblems", "Unit"))
-           : field == "resolution" ? words(QT_TRANSLATE_NOOP("TemplateProblems", "Smallest step"))
-           : field == "least"      ? words(QT_TRANSLATE_NOOP("TemplateProblems", "Least"))
-           : field == "most"       ? words(QT_TRANSLATE_NOOP("TemplateProblems", "Most"))
-                                   : words(QT_TRANSLATE_NOOP("TemplateProblems", "Setting"));
+    return field == "label"        ? TemplateProblemsWords::tr("Label")
+           : field == "unit"       ? TemplateProblemsWords::tr("Unit")
+           : field == "resolution" ? TemplateProblemsWords::tr("Smallest step")
+           : field == "least"      ? TemplateProblemsWords::tr("Least")
+           : field == "most"       ? TemplateProblemsWords::tr("Most")
+                                   : TemplateProblemsWords::tr("Setting");
 }
 
 // The check names settings by their key in files; people know them by name.
@@ -41,7 +43,8 @@ std::string with_names(std::string text) {
 
 QString said(Error error, const QString& item) {
     error.item = item.toStdString();
-    error.read = error.item == words("Setting").toStdString() ? with_names(error.read) : error.read;
+    error.read = error.item == TemplateProblemsWords::tr("Setting").toStdString() ? with_names(error.read)
+                                                                                  : error.read;
     error.accepted = with_names(error.accepted);
     return QString::fromStdString(error.text());
 }
@@ -76,7 +79,7 @@ std::map<TemplateKey, SettingProblem> add_missing(SettingTemplate& described) {
                 described = before;
                 continue;
             }
-            missing[key] = {"setting", said(checked.error(), QString::fromStdString(label_of(key).text))};
+            missing[key] = {"setting", said(checked.error(), Formatter{}.text(label_of(key)))};
             break;
         }
         if (described == before) {
@@ -140,14 +143,14 @@ TemplateProblems problems_of(const SettingTemplate& described) {
     }
     problems.settings.merge(add_missing(mended));
     if (const auto checked = check_template(mended, ""); !checked) {
-        problems.trim_rows = said(checked.error(), words(QT_TRANSLATE_NOOP("TemplateProblems", "Trim rows")));
+        problems.trim_rows = said(checked.error(), TemplateProblemsWords::tr("Trim rows"));
         mended.trim_rows = generic_template(described.kind).trim_rows;
     }
     for (const auto dependency : described.dependencies) {
         mended.dependencies = {dependency};
         if (const auto checked = check_template(mended, ""); !checked) {
             problems.dependencies[dependency] =
-                said(checked.error(), words(QT_TRANSLATE_NOOP("TemplateProblems", "Between settings")));
+                said(checked.error(), TemplateProblemsWords::tr("Between settings"));
         }
     }
     return problems;
@@ -158,7 +161,7 @@ QString TemplateProblems::first() const {
         const auto& [key, problem] = *settings.begin();
         return problem.field == "setting"
                    ? problem.text
-                   : QStringLiteral("%1: %2").arg(QString::fromStdString(label_of(key).text), problem.text);
+                   : QStringLiteral("%1: %2").arg(Formatter{}.text(label_of(key)), problem.text);
     }
     return !trim_rows.isEmpty() ? trim_rows : dependencies.empty() ? QString{} : dependencies.begin()->second;
 }

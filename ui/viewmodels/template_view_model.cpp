@@ -87,7 +87,7 @@ QVariantMap constant_part(TemplateKey key) {
         units.append(choice(qstring(unit), unit_words(key, unit)));
     }
     return {{"key", qstring(enum_name(key))},
-            {"name", qstring(label_of(key).text)},
+            {"name", Formatter{}.text(label_of(key))},
             {"units", units},
             {"timeOfDay", is_time_of_day(key)},
             {"negative", may_be_negative(key)}};

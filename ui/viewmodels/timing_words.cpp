@@ -7,9 +7,9 @@
 namespace wetfront::ui {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("TimingWords", text);
-}
+class TimingWords {
+    Q_DECLARE_TR_FUNCTIONS(TimingWords)
+};
 
 }  // namespace
 
@@ -35,11 +35,12 @@ AnyQuantity rounded_to(Duration value, double step_s) {
 
 QString spread_words(const TimingResult& result, const Formatter& formatter) {
     if (result.count > 1 && result.standard_deviation) {
-        return tr("%1 readings, spread %2")
+        return TimingWords::tr("%1 readings, spread %2")
             .arg(QString::number(result.count), formatter.text(rounded_to(*result.standard_deviation, 0.1)));
     }
-    return result.spread_from == SpreadFrom::pooled ? tr("one reading, spread as on the other banks")
-                                                    : tr("one reading, spread assumed");
+    return result.spread_from == SpreadFrom::pooled
+               ? TimingWords::tr("one reading, spread as on the other banks")
+               : TimingWords::tr("one reading, spread assumed");
 }
 
 }  // namespace wetfront::ui

@@ -1,27 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "viewmodels/visit_view_model.h"
 
+#include "viewmodels/caution_maps.h"
+
 #include "viewmodels/record_form.h"
 
 namespace wetfront::ui {
-namespace {
-
-QString level_name(SignalWord word) {
-    switch (word) {
-        case SignalWord::danger:
-            return QStringLiteral("danger");
-        case SignalWord::warning:
-            return QStringLiteral("warning");
-        case SignalWord::caution:
-            return QStringLiteral("caution");
-        case SignalWord::notice:
-            return QStringLiteral("notice");
-    }
-    return {};
-}
-
-}  // namespace
-
 VisitViewModel::VisitViewModel(const Context& context, const PressClock& presses, const SheetPaper& paper,
                                VisitFile file, Known known, QObject* parent)
     : QObject{parent},
@@ -73,15 +57,7 @@ void VisitViewModel::goTo(int step) {
 }
 
 QVariantList VisitViewModel::cautions() const {
-    QVariantList list;
-    for (const auto* caution : cautions_at(step_)) {
-        list.append(QVariantMap{
-            {"level", level_name(caution->word)},
-            {"text", record_.context().formatter.text(caution->text)},
-            {"source",
-             QString::fromUtf8(caution->source.data(), static_cast<qsizetype>(caution->source.size()))}});
-    }
-    return list;
+    return caution_maps(cautions_at(step_), record_.context().formatter);
 }
 
 QString VisitViewModel::codesComeFirst() const {

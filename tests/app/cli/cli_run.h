@@ -3,6 +3,10 @@
 
 #include <gtest/gtest.h>
 
+#include <sys/wait.h>
+
+#include <array>
+#include <cstdio>
 #include <filesystem>
 #include <fstream>
 #include <nlohmann/json.hpp>
@@ -35,6 +39,24 @@ inline CliRun run(const std::vector<std::string>& arguments, const std::string& 
     const FakeClock clock;
     const auto status = run_cli(arguments, {in, out, err, clock, printer});
     return {static_cast<int>(status), out.str(), err.str()};
+}
+
+/// What a command prints to stdout, and its exit status.
+inline CliRun run_in_shell(const std::string& command) {
+    std::FILE* pipe = popen(command.c_str(), "r");
+    CliRun result;
+    if (pipe == nullptr) {
+        ADD_FAILURE() << "cannot start " << command;
+        return result;
+    }
+    std::array<char, 4096> buffer{};
+    std::size_t count = 0;
+    while ((count = std::fread(buffer.data(), 1, buffer.size(), pipe)) > 0) {
+        result.out.append(buffer.data(), count);
+    }
+    const int status = pclose(pipe);
+    result.status = WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+    return result;
 }
 
 /// Exit status 2, nothing on stdout, one line "wetfront-cli: what: why" that holds `part`.

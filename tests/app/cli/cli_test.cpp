@@ -1,33 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "cli/cli.h"
 
-#include <sys/wait.h>
-
-#include <array>
-#include <cstdio>
-
 #include "cli_run.h"
+#include "demo/demo.h"
+#include "records/record_text.h"
 
 namespace wetfront::test {
 namespace {
 
-/// The real program, through a shell; what it prints to stdout and its exit status.
+/// The real program, through a shell.
 CliRun run_program(const std::string& arguments) {
-    const std::string command = std::string{"'"} + WETFRONT_CLI + "' " + arguments;
-    std::FILE* pipe = popen(command.c_str(), "r");
-    CliRun result;
-    if (pipe == nullptr) {
-        ADD_FAILURE() << "cannot start " << command;
-        return result;
-    }
-    std::array<char, 4096> buffer{};
-    std::size_t count = 0;
-    while ((count = std::fread(buffer.data(), 1, buffer.size(), pipe)) > 0) {
-        result.out.append(buffer.data(), count);
-    }
-    const int status = pclose(pipe);
-    result.status = WIFEXITED(status) ? WEXITSTATUS(status) : -1;
-    return result;
+    return run_in_shell(std::string{"'"} + WETFRONT_CLI + "' " + arguments);
 }
 
 TEST(CliTest, help_stands_everywhere_with_an_example) {
@@ -139,6 +122,22 @@ TEST(CliTest, the_real_program_writes_the_sheet_or_says_that_this_build_cannot) 
     file.read(head.data(), 5);
     EXPECT_EQ(head, "%PDF-");
     EXPECT_EQ(run_program("sheet '" + visit + "' -o /nowhere/sheet.pdf 2>/dev/null").status, 3);
+}
+
+// The fullest houses of the demo, on the smaller of both papers, in either unit.
+TEST(CliTest, the_growers_summary_of_every_demo_visit_is_one_page) {
+    const TemporaryFolder folder;
+    for (const auto& visit : demo_visits()) {
+        const auto file = folder.with("visit.json", visit_file_text(visit));
+        for (const char* units : {"us", "si"}) {
+            const auto pdf = folder.file("summary.pdf");
+            ASSERT_EQ(run_program("sheet '" + file + "' --summary -o '" + pdf + "' --units " + units).status,
+                      0);
+            const auto about = run_in_shell("pdfinfo '" + pdf + "'").out;
+            EXPECT_NE(about.find("Pages:           1\n"), std::string::npos) << visit.visit.id.text << "\n"
+                                                                             << about;
+        }
+    }
 }
 
 }  // namespace

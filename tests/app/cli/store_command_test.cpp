@@ -136,7 +136,7 @@ TEST_F(StoreOfficeTest, history_follows_every_bank_of_a_house_with_a_verdict_on_
     const auto result = store({"history", example_visit().house.id.text, "--json"});
     EXPECT_EQ(result.status, 0) << result.err;
     const auto json = result.json();
-    EXPECT_EQ(keys_of(json), (std::set<std::string>{"house", "house_name", "series"}));
+    EXPECT_EQ(keys_of(json), (std::set<std::string>{"house", "house_name", "series", "settings"}));
     ASSERT_FALSE(json.at("series").empty());
     std::set<std::string> followed;
     for (const auto& series : json.at("series")) {
@@ -153,6 +153,32 @@ TEST_F(StoreOfficeTest, history_follows_every_bank_of_a_house_with_a_verdict_on_
     EXPECT_TRUE(json.at("series").at(0).at("values").at(0).contains("value_s"));
 }
 
+TEST_F(StoreOfficeTest, history_of_a_house_that_gets_worse_names_the_event_the_month_and_what_to_do) {
+    {
+        auto records = Store::open(file_, clock_).value();
+        ASSERT_TRUE(records.set_removed(RecordKind::house, Id{removed_}, false));
+    }
+    const auto text = store({"history", removed_});
+    EXPECT_EQ(text.status, 0) << text.err;
+    for (const auto* words : {"since 2024-05-06 (Outlets cleaned) rises by", "2024-05-06  Outlets cleaned",
+                              "base on-time of", "What to do: ", "changed: Base on-time: "}) {
+        EXPECT_NE(text.out.find(words), std::string::npos) << words << "\n" << text.out;
+    }
+    const auto json = store({"history", removed_, "--json"}).json();
+    bool rises = false;
+    for (const auto& series : json.at("series")) {
+        if (series.at("bank") == "demo-cedar-bank-2" && series.at("followed") == "wet-through") {
+            rises = series.at("trend").at("verdict") == "rising";
+            EXPECT_EQ(series.at("maintenance").at(0).at("what"), "outlets cleaned");
+            EXPECT_EQ(series.at("limit").at("from"), "base on-time");
+            EXPECT_GT(series.at("limit").at("value_s").get<double>(), 0.0);
+        }
+    }
+    EXPECT_TRUE(rises);
+    ASSERT_EQ(json.at("settings").size(), 1U);
+    EXPECT_EQ(json.at("settings").at(0).at("visits").size(), 7U);
+}
+
 TEST_F(StoreOfficeTest, history_in_text_says_too_few_and_not_that_there_is_no_trend) {
     const auto result = store({"history", example_visit().house.id.text});
     EXPECT_EQ(result.status, 0) << result.err;
@@ -162,6 +188,50 @@ TEST_F(StoreOfficeTest, history_in_text_says_too_few_and_not_that_there_is_no_tr
 
 TEST_F(StoreOfficeTest, history_of_an_unknown_house_is_refused) {
     expect_refused(store({"history", "nobody-knows-it"}), "nobody-knows-it");
+}
+
+// Python's csv module is the outside reader.
+TEST_F(StoreOfficeTest, a_table_reads_back_by_another_program_as_the_json_has_it) {
+    for (const char* table : {"readings", "settings", "findings"}) {
+        const auto csv = folder_.with("table.csv", store({"table", table}).out);
+        const auto json = store({"table", table, "--json"}).json();
+        const auto read = run_in_shell(
+            "python3 -c 'import csv,json,sys; print(json.dumps(list(csv.DictReader(open(sys.argv[1], "
+            "newline=\"\", "
+            "encoding=\"utf-8\")))))' '" +
+            csv + "'");
+        ASSERT_EQ(read.status, 0);
+        const auto rows = nlohmann::json::parse(read.out);
+        ASSERT_GT(rows.size(), 5U) << table;
+        ASSERT_EQ(rows.size(), json.at("rows").size());
+        for (std::size_t i = 0; i < rows.size(); ++i) {
+            const auto& wanted = json.at("rows")[i];
+            EXPECT_EQ(keys_of(rows[i]), keys_of(wanted));
+            for (const auto& [key, cell] : wanted.items()) {
+                const auto got = rows[i].at(key).get<std::string>();
+                if (cell.is_number()) {
+                    EXPECT_EQ(std::stod(got), cell.get<double>()) << key;
+                } else if (cell.is_boolean()) {
+                    EXPECT_EQ(got, cell.get<bool>() ? "true" : "false") << key;
+                } else {
+                    EXPECT_EQ(got, cell.is_null() ? "" : cell.get<std::string>()) << key;
+                }
+            }
+        }
+    }
+}
+
+TEST_F(StoreOfficeTest, a_table_of_one_house_has_that_house_alone) {
+    const auto all = store({"table", "readings", "--json"}).json().at("rows");
+    const auto house = all.at(0).at("house").get<std::string>();
+    const auto one = store({"table", "readings", house, "--json"}).json().at("rows");
+    EXPECT_GT(one.size(), 0U);
+    EXPECT_LT(one.size(), all.size());
+    for (const auto& row : one) {
+        EXPECT_EQ(row.at("house"), house);
+    }
+    expect_refused(store({"table", "readings", "no-such-house"}), "no-such-house");
+    expect_refused(store({"table", "prices"}), "prices");
 }
 
 }  // namespace

@@ -5,6 +5,7 @@
 
 #include "demo/demo.h"
 #include "records/record_text.h"
+#include "store/store.h"
 
 namespace wetfront::test {
 namespace {
@@ -317,20 +318,53 @@ TEST(SheetCommandTest, without_a_printer_it_says_so_and_writes_nothing) {
     EXPECT_FALSE(std::filesystem::exists(folder.file("sheet.pdf")));
 }
 
-TEST(SheetCommandTest, the_printer_gets_content_file_paper_and_units) {
+TEST(SheetCommandTest, the_printer_gets_content_file_paper_units_and_language) {
     std::vector<std::string> seen;
     const SheetPrinter printer = [&](const SheetOrder& order) -> Result<void> {
-        seen = {order.content.id, order.file.string(), order.paper == SheetPaperSize::a4 ? "a4" : "letter",
-                order.units == UnitSystem::si ? "si" : "us", order.content.draft ? "draft" : "signed"};
+        seen = {order.content.id,
+                order.file.string(),
+                order.paper == SheetPaperSize::a4 ? "a4" : "letter",
+                order.units == UnitSystem::si ? "si" : "us",
+                order.content.draft ? "draft" : "signed",
+                order.language == SheetLanguage::spanish ? "es" : "en"};
         return boost::outcome_v2::success();
     };
     const auto result =
-        run({"sheet", "-", "-o", "x.pdf", "--paper", "a4", "--units", "si"}, example(), printer);
+        run({"sheet", "-", "-o", "x.pdf", "--paper", "a4", "--units", "si", "--language", "es"}, example(),
+            printer);
     EXPECT_EQ(result.status, 0) << result.err;
-    EXPECT_EQ(seen, (std::vector<std::string>{example_visit().visit.id.text, "x.pdf", "a4", "si", "signed"}));
+    EXPECT_EQ(seen,
+              (std::vector<std::string>{example_visit().visit.id.text, "x.pdf", "a4", "si", "signed", "es"}));
     run({"sheet", "-", "-o", "y.pdf"}, visit_file_text(demo_visits().back()), printer);
     EXPECT_EQ(seen[2], "letter");
     EXPECT_EQ(seen[4], "draft");
+    EXPECT_EQ(seen[5], "en");
+}
+
+// The hash on the sheet is the one that anybody finds with `store show ID --json | sha256sum` (coreutils).
+TEST(SheetCommandTest, the_code_on_the_sheet_has_the_hash_of_the_record_that_the_store_shows) {
+    const TemporaryFolder folder;
+    const auto file = folder.file("records.db");
+    {
+        const FakeClock clock;
+        auto store = Store::open(file, clock).value();
+        ASSERT_TRUE(fill_store(store));
+    }
+    const auto id = demo_visits().front().visit.id.text;
+    std::string code;
+    const SheetPrinter printer = [&](const SheetOrder& order) -> Result<void> {
+        for (const auto& block : order.content.blocks) {
+            if (const auto* found = std::get_if<SheetCode>(&block)) {
+                code = found->text;
+            }
+        }
+        return boost::outcome_v2::success();
+    };
+    const auto printed = run({"sheet", id, "--store", file, "-o", "x.pdf"}, {}, printer);
+    ASSERT_EQ(printed.status, 0) << printed.err;
+    const auto shown = folder.with("visit.json", run({"store", "show", id, "--store", file, "--json"}).out);
+    EXPECT_EQ(code.substr(code.rfind(' ') + 1),
+              run_in_shell("sha256sum < '" + shown + "'").out.substr(0, 64));
 }
 
 TEST(SheetCommandTest, a_printer_that_fails_and_options_that_are_unknown_have_their_own_status) {

@@ -173,7 +173,7 @@ TEST_F(CaptureWalkTest, a_key_marks_after_any_button_was_touched_and_after_any_p
     ASSERT_TRUE(QTest::qWaitFor([this] { return !locked(); }, 5000));
     QTest::mouseRelease(&window(), Qt::LeftButton, Qt::NoModifier, QPoint{5, 5});
     expect_a_mark("unlocking");
-    walk_.hand().click(QStringLiteral("Units and light"));
+    walk_.hand().click(QStringLiteral("Language, units and light"));
     walk_.hand().click(QStringLiteral("Done"));
     expect_a_mark("a panel of another page");
 }

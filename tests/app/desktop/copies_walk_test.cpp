@@ -74,7 +74,7 @@ protected:
         session.leave();
     }
     void open_copies() {
-        click("Units and light");
+        click("Language, units and light");
         click("Copies of the records");
         ASSERT_EQ(run_->program()->session().place(), QStringLiteral("copies"));
     }

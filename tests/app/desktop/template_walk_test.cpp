@@ -30,7 +30,7 @@ protected:
         });
     }
     void open_templates() {
-        click("Units and light");
+        click("Language, units and light");
         click("Setting templates");
         ASSERT_EQ(walk.session().place(), QStringLiteral("templates"));
     }

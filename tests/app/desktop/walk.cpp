@@ -10,7 +10,7 @@
 
 namespace wetfront::ui {
 
-Walk::Walk(QSize window) {
+Walk::Walk(QSize window, std::function<QString(const QString&)> speak) {
     // Synthetic input carries stamps of its own counting; far from this clock they are not believed, as they
     // should not be.
     clock_.monotonic = 1'000'000'000;
@@ -19,9 +19,10 @@ Walk::Walk(QSize window) {
         throw std::runtime_error{opened.error().text()};
     }
     store_ = std::make_unique<Store>(std::move(opened).value());
-    const Preferences nothing_kept{[](const QString&) { return QString{}; },
-                                   [](const QString&, const QString&) {}};
-    program_ = std::make_unique<Program>(*store_, clock_, nothing_kept, awake_, documents(), false);
+    const Preferences preferences{[this](const QString& key) { return kept_[key]; },
+                                  [this](const QString& key, const QString& value) { kept_[key] = value; },
+                                  std::move(speak)};
+    program_ = std::make_unique<Program>(*store_, clock_, preferences, awake_, documents(), false);
     if (!program_->show()) {
         throw std::runtime_error{"no window"};
     }

@@ -3,6 +3,8 @@
 
 #include <QString>
 #include <QTemporaryDir>
+#include <functional>
+#include <map>
 #include <memory>
 
 #include "desktop/program.h"
@@ -15,7 +17,8 @@ namespace wetfront::ui {
 /// The program on a record file of its own, with a clock in the hand, and the hand that works its window.
 class Walk {
 public:
-    explicit Walk(QSize window);
+    /// `speak`: how a language is chosen (Preferences); none: English.
+    explicit Walk(QSize window, std::function<QString(const QString&)> speak = {});
 
     Hand& hand() { return *hand_; }
     Store& store() { return *store_; }
@@ -39,6 +42,7 @@ private:
     QTemporaryDir folder_;
     test::FakeClock clock_;
     FakeAwake awake_;
+    std::map<QString, QString> kept_;  ///< preferences
     std::unique_ptr<Store> store_;
     std::unique_ptr<Program> program_;
     std::unique_ptr<Hand> hand_;

@@ -425,7 +425,7 @@ TEST_P(WizardWalkTest, switching_units_shows_other_numbers_and_changes_no_entry)
     walk.go_to(Step::house_and_banks);
     walk.enter(QStringLiteral("Pad length"), QStringLiteral("80"), QStringLiteral("ft"));
     EXPECT_EQ(walk.hand().find(QStringLiteral("Pad length")).description, "80 ft");
-    walk.hand().click(QStringLiteral("Units and light"));
+    walk.hand().click(QStringLiteral("Language, units and light"));
     walk.hand().click(QStringLiteral("°C, m, L/min"));
     walk.hand().click(QStringLiteral("Done"));
     // 80 ft are 24.384 m exactly.

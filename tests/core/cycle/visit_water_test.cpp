@@ -137,6 +137,23 @@ TEST(VisitWaterTest,
     EXPECT_GT(of(falling).bounds->need, of(level).bounds->need);
 }
 
+TEST(VisitWaterTest, flows_alone_are_those_that_the_whole_water_has) {
+    auto visit = measured();
+    for (auto& bank : visit.file.house.banks) {
+        bank.outlet_bore = TimedVisit::entry<Length>("3mm");
+        bank.outlet_spacing = TimedVisit::entry<Length>("75mm");
+    }
+    visit.file.house.banks.front().length = TimedVisit::entry<Length>("30m");
+    const auto whole = water_of(visit.file);
+    const auto flows = measured_flows_of(visit.file);
+    for (const auto& bank : visit.file.house.banks) {
+        ASSERT_TRUE(whole.bank(bank.id)->flow && flows.bank(bank.id)->flow);
+        EXPECT_DOUBLE_EQ(in_si(*flows.bank(bank.id)->flow), in_si(*whole.bank(bank.id)->flow));
+        EXPECT_TRUE(flows.bank(bank.id)->flow_measured);
+        EXPECT_FALSE(flows.bank(bank.id)->filling);
+    }
+}
+
 TEST(VisitWaterTest, other_outlets_and_clogging_change_what_the_header_is_taken_to_be) {
     auto visit = measured();
     visit.describe_outlets();

@@ -87,5 +87,26 @@ TEST(HouseTest, a_controller_that_is_not_whole_describes_nothing) {
     EXPECT_EQ(described_controller(timer), nullptr);
 }
 
+TEST(MaintenanceTest, it_is_done_to_the_banks_it_names_and_to_all_that_its_pump_feeds) {
+    PadBank first;
+    first.id = Id{"b1"};
+    first.pump = Id{"p1"};
+    PadBank second = first;
+    second.id = Id{"b2"};
+    PadBank other = first;
+    other.id = Id{"b3"};
+    other.pump = Id{"p2"};
+    const Maintenance to_one{Id{"m"}, {}, Upkeep::new_pads, {Id{"b1"}}, {}, {}};
+    EXPECT_TRUE(to_one.done_to(first));
+    EXPECT_FALSE(to_one.done_to(second));
+    const Maintenance to_pump{Id{"m"}, {}, Upkeep::new_pump, {}, Id{"p1"}, {}};
+    EXPECT_TRUE(to_pump.done_to(first));
+    EXPECT_TRUE(to_pump.done_to(second));
+    EXPECT_FALSE(to_pump.done_to(other));
+    PadBank unfed;
+    unfed.id = Id{"b4"};
+    EXPECT_FALSE(to_one.done_to(unfed)) << "a bank without a pump is not fed by no pump";
+}
+
 }  // namespace
 }  // namespace wetfront::test

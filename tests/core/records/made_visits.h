@@ -157,6 +157,10 @@ private:
             house.timers.back().pumps.push_back(pump.id);
         }
         house.sensors.push_back(made<Sensor>());
+        house.maintenance.push_back(made<Maintenance>());
+        house.maintenance.back().banks = {house.banks.front().id};
+        house.maintenance.push_back(made<Maintenance>());
+        house.maintenance.back().pump = house.pumps.front().id;
         return house;
     }
 

@@ -30,6 +30,9 @@ VisitFile two_pump_visit() {
     file.house.timers.resize(1);
     file.house.timers[0].id = Id{"timer"};
     file.house.timers[0].pumps = {Id{"pump-0"}, Id{"pump-1"}};
+    file.house.maintenance = {
+        {Id{"cleaned"}, {}, Upkeep::outlets_cleaned, {Id{"bank-0"}, Id{"bank-1"}}, {}, {}},
+        {Id{"pumped"}, {}, Upkeep::new_pump, {}, Id{"pump-1"}, {}}};
     file.visit.id = Id{"visit"};
     file.visit.house = file.house.id;
     file.visit.marks.resize(2);
@@ -89,6 +92,15 @@ TEST(RecordChecksTest, every_broken_reference_is_named_by_its_path) {
          [](VisitFile& f) { f.house.timers[0].pumps[1] = Id{"pump-9"}; }},
         {"house.timers[0].pumps[1]", "twice",
          [](VisitFile& f) { f.house.timers[0].pumps[1] = Id{"pump-0"}; }},
+        {"house.maintenance[1].id", "twice", [](VisitFile& f) { f.house.maintenance[1].id = Id{"cleaned"}; }},
+        {"house.maintenance[0].banks[1]", "no bank",
+         [](VisitFile& f) { f.house.maintenance[0].banks[1] = Id{"pump-1"}; }},
+        {"house.maintenance[0].banks[1]", "twice",
+         [](VisitFile& f) { f.house.maintenance[0].banks[1] = Id{"bank-0"}; }},
+        {"house.maintenance[1].pump", "no pump",
+         [](VisitFile& f) { f.house.maintenance[1].pump = Id{"bank-1"}; }},
+        {"house.maintenance[1]", "the banks or the pump",
+         [](VisitFile& f) { f.house.maintenance[1].pump = Id{}; }},
         {"visit.marks[1].id", "twice", [](VisitFile& f) { f.visit.marks[1].id = Id{"mark-0"}; }},
         {"visit.marks[0].pump", "no pump", [](VisitFile& f) { f.visit.marks[0].pump = Id{"bank-0"}; }},
         {"visit.marks[0].bank", "belongs to a pump",

@@ -45,9 +45,17 @@ TEST_F(ChangeWordsTest, what_was_new_is_taken_out_and_what_was_taken_out_comes_b
               "Pad banks: Bank 3 put back in");
 }
 
+TEST_F(ChangeWordsTest, maintenance_that_was_entered_is_told_by_what_was_done) {
+    const char* const done =
+        R"({"id":"m","on":"2026-05-04T00:00:00.000-05:00","what":"new pads","banks":["bank-1"],"note":"60 ft"})";
+    EXPECT_EQ(house({{"/maintenance", std::string{"["} + done + "]", ""}}),
+              "What was done: New pads taken out");
+    EXPECT_EQ(house({{"/maintenance/1", "", done}}), "What was done: New pads put back in");
+}
+
 TEST_F(ChangeWordsTest, a_part_is_called_by_its_name_and_a_choice_by_its_words) {
     EXPECT_EQ(house({{"/banks/1/pump_end", "left", "right"}}),
-              file_.house.banks[1].name + ": End with the pump: left back to right");
+              file_.house.banks[1].name + ": End with the pump: left end back to right end");
     EXPECT_EQ(house({{"/timers/0/pumps/1", "pump-1", ""}}),
               file_.house.timers[0].name + ": Switches: " + file_.house.pumps[0].name + " taken out");
     EXPECT_EQ(house({{"/pumps/0/name", "Sump pump", "Pump 1"}}), "Pump: Sump pump back to Pump 1");

@@ -192,5 +192,18 @@ TEST(SheetCloseTest, without_persons_firm_and_grower_have_a_line) {
     EXPECT_EQ(MadeSheet::english(lines[1].role), "For the grower");
 }
 
+TEST(SheetCloseTest, the_code_names_visit_revision_and_hash_of_the_record) {
+    auto file = complete_visit(1);
+    const auto codes = MadeSheet{file, 3, std::string(64, 'a')}.all<SheetCode>();
+    ASSERT_THAT(codes, SizeIs(1));
+    EXPECT_EQ(codes[0].text,
+              "Wetfront visit " + file.visit.id.text + " revision 3 sha256 " + std::string(64, 'a'));
+    EXPECT_EQ(MadeSheet::english(codes[0].lines.at(1)), "SHA-256 of its record: " + std::string(64, 'a'));
+}
+
+TEST(SheetCloseTest, without_a_hash_there_is_no_code) {
+    EXPECT_THAT(MadeSheet{complete_visit(1)}.all<SheetCode>(), SizeIs(0));
+}
+
 }  // namespace
 }  // namespace wetfront::test

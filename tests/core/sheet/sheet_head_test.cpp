@@ -106,8 +106,8 @@ TEST(SheetHeadTest, pumps_timers_and_banks_are_described) {
     EXPECT_THAT(sheet.rows("Pump"), Contains(ElementsAre("Pump 2", "620 L/min", "900 L", "40 L/min", "6 L")));
     EXPECT_THAT(sheet.rows("Timer"),
                 Contains(ElementsAre("Timer 2", "trimmed by temperature", "Pump 2", "5 s", "60 s")));
-    EXPECT_THAT(sheet.rows("Bank"), Contains(ElementsAre("Bank 3", "Pump 2, from the left", "18 m", "1.5 m",
-                                                         "150 mm", "100 mm", "3 mm", "75 mm")));
+    EXPECT_THAT(sheet.rows("Bank"), Contains(ElementsAre("Bank 3", "Pump 2, from the left end", "18 m",
+                                                         "1.5 m", "150 mm", "100 mm", "3 mm", "75 mm")));
 }
 
 TEST(SheetHeadTest, each_bank_is_drawn_with_its_pump_at_the_true_end) {

@@ -12,14 +12,20 @@ namespace wetfront::test {
 /// A made sheet with what it was made from, and its blocks by kind.
 class MadeSheet {
 public:
-    explicit MadeSheet(VisitFile visit_file, int revision = 1)
+    explicit MadeSheet(VisitFile visit_file, int revision = 1, std::string record_hash = {})
         : file{std::move(visit_file)},
           timings{timings_of(file)},
           advice{advise(file)},
           found{check(file, timings, advice, WhichSettings::found)},
           left{check(file, timings, advice, WhichSettings::left)},
-          content{commissioning_sheet(
-              {file, timings, advice, found, left, revision, {1'783'000'000'000, -300}})} {}
+          content{commissioning_sheet({file,
+                                       timings,
+                                       advice,
+                                       found,
+                                       left,
+                                       revision,
+                                       {1'783'000'000'000, -300},
+                                       std::move(record_hash)})} {}
 
     template <class Block>
     [[nodiscard]] std::vector<Block> all() const {
@@ -171,6 +177,11 @@ struct TextsOf {
             add(line.role);
             out.push_back(line.name);
             out.push_back(line.signed_at);
+        }
+    }
+    void operator()(const SheetCode& block) const {
+        for (const auto& line : block.lines) {
+            add(line);
         }
     }
 };

@@ -124,7 +124,7 @@ TEST_F(WriteAheadTest, each_byte_of_the_header_that_changed_is_said) {
 TEST_F(WriteAheadTest, every_frame_that_changed_before_the_last_commit_but_one_ends_is_said) {
     const auto certain = commits[commits.size() - 2] - frame;
     for (std::size_t start = header; start < whole.size(); start += frame) {
-        for (const std::size_t at : {0, 4, 8, 12, 16, 20, 24, 2000, 4119}) {
+        for (const std::size_t at : {0U, 4U, 8U, 12U, 16U, 20U, 24U, 2000U, 4119U}) {
             put(damaged(start + at));
             const auto found = look_at_write_ahead(wal(), page);
             EXPECT_EQ(static_cast<std::size_t>(found.frames), start / frame) << start + at;

@@ -203,5 +203,73 @@ TEST(TrendTest, a_published_series_just_above_the_level_is_no_trend) {
         << "EPA QA/G-9S p. 109: Z = 1.685, below 1.96";
 }
 
+TEST(WhenReachedTest, a_line_without_noise_reaches_its_limit_where_the_line_does) {
+    const auto series = yearly({110, 120, 130, 140, 150, 160});
+    const auto reached = when_reached(value_of(trend_of(series)), series, 200.0, 5.0);
+    ASSERT_TRUE(reached);
+    EXPECT_DOUBLE_EQ(reached->likely, 9.0);
+    EXPECT_DOUBLE_EQ(reached->earliest, 9.0);
+    ASSERT_TRUE(reached->latest);
+    EXPECT_DOUBLE_EQ(*reached->latest, 9.0);
+}
+
+TEST(WhenReachedTest, a_falling_line_reaches_what_lies_below_it) {
+    const auto series = yearly({60, 58, 56, 54, 52});
+    const auto reached = when_reached(value_of(trend_of(series)), series, 40.0, 4.0);
+    ASSERT_TRUE(reached);
+    EXPECT_DOUBLE_EQ(reached->likely, 10.0);
+    EXPECT_FALSE(when_reached(value_of(trend_of(series)), series, 70.0, 4.0));
+}
+
+TEST(WhenReachedTest, a_limit_that_the_trend_leads_away_from_or_has_passed_is_not_reached) {
+    const auto series = yearly({110, 120, 130, 140, 150, 160});
+    const auto trend = value_of(trend_of(series));
+    EXPECT_FALSE(when_reached(trend, series, 100.0, 5.0));
+    EXPECT_FALSE(when_reached(trend, series, 150.0, 5.0));
+}
+
+TEST(WhenReachedTest, without_a_trend_there_is_never_a_date) {
+    const auto noise = yearly({9, 4, 8, 5, 9, 4});
+    EXPECT_FALSE(when_reached(value_of(trend_of(noise)), noise, 20.0, 5.0));
+    const auto few = yearly({1, 2, 3, 4});
+    EXPECT_FALSE(when_reached(value_of(trend_of(few)), few, 20.0, 3.0));
+}
+
+// By hand: slopes of all pairs of 110, 121, 129, 141, 150 a year are 11, 9.5, 10.33, 10, 8, 10, 9.67, 12,
+// 10.5, 9; their median is 10. Of 120 orders one has S = 10 (0.8 %) and five have 8 or more (4.2 %), so the
+// limits are the slopes of ranks 1 and 10: 8 and 12. What is left of the values has the median 110; the
+// middle year is 2, with 130 on the line. So 190 is reached at 2 + 60/10, 2 + 60/12 and 2 + 60/8.
+TEST(WhenReachedTest, the_range_is_that_of_the_slopes_limits_through_the_middle) {
+    const auto series = yearly({110, 121, 129, 141, 150});
+    const auto reached = when_reached(value_of(trend_of(series)), series, 190.0, 4.0);
+    ASSERT_TRUE(reached);
+    EXPECT_NEAR(reached->likely, 8.0, 1e-9);
+    EXPECT_NEAR(reached->earliest, 7.0, 1e-9);
+    ASSERT_TRUE(reached->latest);
+    EXPECT_NEAR(*reached->latest, 9.5, 1e-9);
+}
+
+TEST(WhenReachedTest, earliest_likely_and_latest_come_in_this_order) {
+    std::mt19937 random{3};
+    std::normal_distribution<double> noise{0.0, 4.0};
+    int reached_at_all = 0;
+    for (int tried = 0; tried < 300; ++tried) {
+        std::vector<double> values(9);
+        for (std::size_t i = 0; i < values.size(); ++i) {
+            values[i] = 100.0 + 4.0 * static_cast<double>(i) + noise(random);
+        }
+        const auto series = yearly(values);
+        const auto reached = when_reached(value_of(trend_of(series)), series, 200.0, 8.0);
+        if (!reached) {
+            continue;
+        }
+        ++reached_at_all;
+        EXPECT_LE(reached->earliest, reached->likely);
+        EXPECT_GE(reached->earliest, 8.0);
+        EXPECT_GE(reached->latest.value_or(1e9), reached->likely);
+    }
+    EXPECT_GT(reached_at_all, 250);
+}
+
 }  // namespace
 }  // namespace wetfront

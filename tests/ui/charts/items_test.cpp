@@ -4,6 +4,7 @@
 #include "items/air_item.h"
 #include "items/cycle_strip_item.h"
 #include "items/header_item.h"
+#include "items/history_item.h"
 #include "seen.h"
 #include "ui_support/qml_window.h"
 
@@ -202,6 +203,188 @@ TEST(ItemsTest, an_air_state_without_both_numbers_is_not_known) {
     EXPECT_FALSE(picture.outside);
     EXPECT_FALSE(picture.behind_pad);
     EXPECT_FALSE(picture.house);
+}
+
+// Ten years, a visit in the middle of each, from 10 to 100.
+QVariantMap ten_years() {
+    QVariantList points;
+    for (int year = 0; year < 10; ++year) {
+        points.append(QVariantMap{{"day", 182.0 + 365.0 * year},
+                                  {"value", 10.0 * (year + 1)},
+                                  {"half", 2.0},
+                                  {"words", QString::number(year)}});
+    }
+    QVariantList other{QVariantMap{{"day", 1000.0}, {"value", 50.0}, {"words", "other"}}};
+    return {{"from", 0.0},
+            {"to", 3650.0},
+            {"least", 0.0},
+            {"most", 110.0},
+            {"title", "t"},
+            {"decimalMark", ","},
+            {"stepped", true},
+            {"lines", QVariantList{QVariantMap{{"sign", 3}, {"points", points}},
+                                   QVariantMap{{"sign", 4}, {"points", other}}}},
+            {"trend", QVariantMap{{"from", 1.0},
+                                  {"knownTo", 2.0},
+                                  {"to", 3.0},
+                                  {"middle", 4.0},
+                                  {"atMiddle", 5.0},
+                                  {"slope", 6.0},
+                                  {"least", 7.0},
+                                  {"most", 8.0}}},
+            {"limit", QVariantMap{{"value", 90.0}, {"label", "l"}}},
+            {"seasons", QVariantList{QVariantMap{{"from", 150.0}, {"to", 240.0}, {"label", "s"}}}},
+            {"events", QVariantList{QVariantMap{{"day", 700.0}, {"label", "e"}}}}};
+}
+
+TEST(ItemsTest, every_key_of_a_historys_map_is_read) {
+    const HistoryPicture picture = history_picture_of(ten_years());
+    EXPECT_EQ(picture.from, 0.0);
+    EXPECT_EQ(picture.to, 3650.0);
+    EXPECT_EQ(picture.least, 0.0);
+    EXPECT_EQ(picture.most, 110.0);
+    EXPECT_EQ(picture.title, "t");
+    EXPECT_EQ(picture.decimal_mark, ",");
+    EXPECT_TRUE(picture.stepped);
+    ASSERT_EQ(picture.lines.size(), 2U);
+    EXPECT_EQ(picture.lines[0].sign, 3);
+    ASSERT_EQ(picture.lines[0].points.size(), 10U);
+    EXPECT_EQ(picture.lines[0].points[1].day, 547.0);
+    EXPECT_EQ(picture.lines[0].points[1].value, 20.0);
+    EXPECT_EQ(picture.lines[0].points[1].half, 2.0);
+    ASSERT_TRUE(picture.trend && picture.limit);
+    EXPECT_EQ(picture.trend->from, 1.0);
+    EXPECT_EQ(picture.trend->known_to, 2.0);
+    EXPECT_EQ(picture.trend->to, 3.0);
+    EXPECT_EQ(picture.trend->middle, 4.0);
+    EXPECT_EQ(picture.trend->at_middle, 5.0);
+    EXPECT_EQ(picture.trend->slope, 6.0);
+    EXPECT_EQ(picture.trend->least, 7.0);
+    EXPECT_EQ(picture.trend->most, 8.0);
+    EXPECT_EQ(picture.limit->value, 90.0);
+    EXPECT_EQ(picture.limit->label, "l");
+    ASSERT_EQ(picture.seasons.size(), 1U);
+    EXPECT_EQ(picture.seasons[0].from + picture.seasons[0].to, 390.0);
+    EXPECT_EQ(picture.seasons[0].label, "s");
+    ASSERT_EQ(picture.events.size(), 1U);
+    EXPECT_EQ(picture.events[0].day, 700.0);
+    EXPECT_EQ(picture.events[0].label, "e");
+    const HistoryPicture none = history_picture_of({});
+    EXPECT_FALSE(none.trend || none.limit || none.picked);
+    EXPECT_TRUE(none.lines.empty());
+}
+
+/// A history with all that can be done to it.
+class HistoryItemTest : public testing::Test {
+protected:
+    HistoryItemTest() { item().setPicture(ten_years()); }
+    HistoryItem& item() { return *qobject_cast<HistoryItem*>(drawing(window_)); }
+
+    QmlWindow window_{page("HistoryItem { id: one; anchors.fill: parent; waterColor: \"#0000ff\"\n"
+                           "font.pixelSize: 12 }"),
+                      QSize{500, 280}};
+};
+
+TEST_F(HistoryItemTest, it_is_painted_and_gone_with_its_map) {
+    EXPECT_GT(count_pixels(window_.window().grabWindow(), is_line), 200);
+    item().setPicture({});
+    EXPECT_EQ(count_pixels(window_.window().grabWindow(), [](QRgb p) { return (p & 0xffffff) != 0xffffff; }),
+              0);
+}
+
+TEST_F(HistoryItemTest, walking_tells_visit_after_visit_and_stops_at_the_ends) {
+    EXPECT_EQ(item().told(), "");
+    item().walk(-1);
+    EXPECT_EQ(item().told(), "9") << "the last one first";
+    item().walk(-1);
+    EXPECT_EQ(item().told(), "8");
+    for (int i = 0; i < 20; ++i) {
+        item().walk(-1);
+    }
+    EXPECT_EQ(item().told(), "0");
+    item().walk(1);
+    EXPECT_EQ(item().told(), "1");
+    EXPECT_GT(count_pixels(window_.window().grabWindow(), is_strong_water), 20) << "a ring around it";
+}
+
+TEST_F(HistoryItemTest, the_other_line_is_told_at_the_nearest_day_and_back) {
+    item().walk(-1);
+    item().walkLines(1);
+    EXPECT_EQ(item().told(), "other");
+    EXPECT_EQ(item().pickedLine(), 1);
+    item().walkLines(1);
+    EXPECT_EQ(item().told(), "other") << "there is no third one";
+    item().walkLines(-1);
+    EXPECT_EQ(item().told(), "2") << "day 912 is nearest to day 1000";
+    item().pickLine(0);
+    EXPECT_EQ(item().told(), "9");
+}
+
+TEST_F(HistoryItemTest, it_is_zoomed_within_all_days_and_down_to_half_a_year) {
+    EXPECT_FALSE(item().zoomed());
+    item().zoomOut();
+    EXPECT_FALSE(item().zoomed());
+    int steps = 0;
+    while (item().canZoomIn() && steps < 50) {
+        item().zoomIn();
+        ++steps;
+    }
+    EXPECT_LT(steps, 10);
+    EXPECT_TRUE(item().zoomed());
+    item().showAll();
+    EXPECT_FALSE(item().zoomed());
+}
+
+TEST_F(HistoryItemTest, a_visit_out_of_sight_comes_into_sight_when_it_is_told) {
+    item().walk(-1);
+    for (int i = 0; i < 4; ++i) {
+        item().zoomAt(490.0, 2.0);  // the last years stay
+    }
+    for (int i = 0; i < 9; ++i) {
+        item().walk(-1);
+    }
+    EXPECT_EQ(item().told(), "0");
+    const QImage seen = window_.window().grabWindow();
+    EXPECT_GT(count_pixels(seen, is_strong_water), 20) << "its ring is there";
+}
+
+// The points lie 365 of 3650 days apart: a tenth of the plot.
+TEST_F(HistoryItemTest, a_drag_takes_the_days_along_and_a_pinch_spreads_them_around_the_fingers) {
+    item().holdView();
+    item().moveView(250.0, 250.0, 2.0);
+    EXPECT_TRUE(item().zoomed());
+    item().holdView();
+    item().moveView(100.0, 400.0, 1.0);
+    item().walk(-1);
+    const QString before_drag = item().told();
+    item().holdView();
+    item().moveView(400.0, 100.0, 1.0);
+    EXPECT_LT(before_drag.toInt(), 9) << "the last visit was out of sight";
+    item().setPicture(ten_years());
+    EXPECT_FALSE(item().zoomed()) << "another picture starts anew";
+}
+
+TEST_F(HistoryItemTest, a_touch_tells_the_visit_under_it_and_beside_all_none) {
+    item().walk(-1);
+    item().pick(2.0, 2.0);
+    EXPECT_EQ(item().told(), "");
+    // Every column of the plot is tried at the height of the value: one of them tells it.
+    bool found = false;
+    for (int x = 0; x < 500 && !found; x += 5) {
+        for (int y = 0; y < 280 && !found; y += 5) {
+            item().pick(x, y);
+            found = item().told() == "4";
+        }
+    }
+    EXPECT_TRUE(found);
+}
+
+TEST(ItemsTest, a_sign_of_a_line_is_painted_in_its_shape) {
+    QmlWindow window{page("HistorySignItem { id: one; width: 60; height: 24; sign: 0 }"), QSize{80, 40}};
+    const QImage circle = window.window().grabWindow();
+    EXPECT_GT(count_pixels(circle, is_line), 30);
+    EXPECT_TRUE(drawing(window)->setProperty("sign", 4));
+    EXPECT_NE(window.window().grabWindow(), circle);
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 #include <QTranslator>
 #include <map>
+#include <memory>
 
 namespace wetfront::ui {
 namespace {
@@ -89,6 +90,14 @@ TEST_F(Translated, a_name_is_never_translated) {
 TEST_F(Translated, a_text_without_translation_stays_english) {
     catalogue_.texts = {{"Note", "Nota"}};
     EXPECT_EQ(si.text(Message{"Waste"}), "Waste");
+}
+
+TEST_F(Translated, a_reader_with_texts_of_his_own_reads_these_and_not_the_programs) {
+    catalogue_.texts = {{"Note", "Nota"}, {"Waste", "Desperdicio"}};
+    const auto own = std::make_shared<Catalogue>();
+    own->texts = {{"Note", "Hinweis"}};
+    const Formatter reader{UnitSystem::si, QLocale::c(), own};
+    EXPECT_EQ(reader.text(Message{"%1: %2", {Message{"Note"}, Message{"Waste"}}}), "Hinweis: Waste");
 }
 
 TEST(FormatterTest, times_are_those_of_the_place_of_the_visit) {

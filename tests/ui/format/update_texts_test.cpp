@@ -35,6 +35,29 @@ QStringList entries(const QString& path) {
     return list;
 }
 
+/// Texts that stand untranslated in a catalogue, "context|source".
+QStringList untranslated(const QString& path) {
+    QFile file{path};
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
+    QXmlStreamReader xml{&file};
+    QStringList list;
+    QString context;
+    QString source;
+    while (!xml.atEnd()) {
+        xml.readNext();
+        if (xml.isStartElement() && xml.name() == u"name") {
+            context = xml.readElementText();
+        } else if (xml.isStartElement() && xml.name() == u"source") {
+            source = xml.readElementText();
+        } else if (xml.isStartElement() && xml.name() == u"translation" &&
+                   (xml.attributes().hasAttribute("type") || xml.readElementText().isEmpty())) {
+            list << context + u'|' + source;
+        }
+    }
+    EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
+    return list;
+}
+
 class UpdateTextsTest : public testing::Test {
 protected:
     int run(const QString& sources) {
@@ -91,7 +114,40 @@ TEST_F(UpdateTextsTest, the_texts_of_this_program_are_found) {
     const QStringList found = entries(catalogue_);
     EXPECT_TRUE(found.contains("core|Base on-time"));          // core/records/settings.cpp
     EXPECT_TRUE(found.contains("core|The pump never rests"));  // ui/charts/strip_painter.cpp
-    EXPECT_TRUE(found.contains("sheet|page %1 of %2"));        // ui/print/sheet_pages.cpp
+    EXPECT_TRUE(found.contains("core|page %1 of %2"));         // ui/print/sheet_pages.cpp
+}
+
+TEST_F(UpdateTextsTest, every_text_of_this_program_is_translated_in_every_catalogue) {
+    const QDir tree = QFileInfo{WETFRONT_UPDATE_TEXTS}.dir().filePath("../..");
+    const QDir shipped = tree.filePath("resources/translations");
+    const auto catalogues = shipped.entryList({"*.ts"});
+    ASSERT_FALSE(catalogues.isEmpty());
+    ASSERT_TRUE(QDir{}.mkpath(folder_.filePath("catalogues")));
+    for (const auto& name : catalogues) {
+        ASSERT_TRUE(QFile::copy(shipped.filePath(name), folder_.filePath("catalogues/" + name)));
+    }
+    ASSERT_EQ(run(tree.path()), 0);
+    for (const auto& name : catalogues) {
+        const QString brought_up_to_date = folder_.filePath("catalogues/" + name);
+        EXPECT_EQ(untranslated(brought_up_to_date), QStringList{})
+            << name.toStdString() << ": build update_texts, then translate these";
+        auto before = entries(shipped.filePath(name));
+        auto now = entries(brought_up_to_date);
+        before.sort();
+        now.sort();
+        EXPECT_EQ(before, now) << name.toStdString() << " is not what update_texts makes of it";
+    }
+}
+
+// A text is looked up in the context of the class that says it; a namespace has none.
+TEST_F(UpdateTextsTest, no_text_of_this_program_stands_in_a_context_that_nobody_asks) {
+    write(catalogue_, empty_);
+    ASSERT_EQ(run(QFileInfo{WETFRONT_UPDATE_TEXTS}.dir().filePath("../..")), 0);
+    for (const auto& entry : entries(catalogue_)) {
+        EXPECT_FALSE(entry.startsWith("wetfront::ui|") || entry.startsWith("wetfront|") ||
+                     entry.startsWith('|'))
+            << entry.toStdString();
+    }
 }
 
 TEST_F(UpdateTextsTest, no_catalogue_is_an_error) {

@@ -11,11 +11,17 @@
 #include <vector>
 
 #include "format/formatter.h"
+#include "format/language.h"
 #include "records/sheet_content.h"
 
 namespace wetfront::ui::test {
 
 inline const Formatter si{UnitSystem::si};
+
+/// One who reads Spanish where the decimal mark is a point.
+inline Formatter spanish_reader() {
+    return Formatter{UnitSystem::si, QLocale::c(), texts_in(QStringLiteral("es"))};
+}
 
 /// Every kind of block once or more, all invented; `example_text` is what a reader finds in it, in order, in
 /// SI units.
@@ -77,6 +83,7 @@ inline std::vector<SheetBlock> example_blocks() {
     SheetSignatures signatures;
     signatures.lines = {{"Technician", "T. Example", "2026-07-01 14:22"}, {"Grower", "", ""}};
     blocks.push_back(signatures);
+    blocks.push_back(SheetCode{"Wetfront visit visit-17", {"Visit visit-17", "Its hash"}});
     return blocks;
 }
 
@@ -174,7 +181,9 @@ inline QStringList example_text() {
             "T. Example",
             "Grower",
             "Signed 2026-07-01 14:22",
-            "Name, signature, date"};
+            "Name, signature, date",
+            "Visit visit-17",
+            "Its hash"};
 }
 
 /// What a program of poppler-utils writes to its output; a program that fails fails the test.

@@ -78,6 +78,20 @@ TEST_F(PdfTest, the_reader_gets_his_units_and_his_decimal_mark) {
                     .contains("18,3 m and 35 °C"));
 }
 
+TEST_F(PdfTest, the_words_of_the_sheet_itself_are_in_the_readers_language) {
+    const auto content = example_sheet();
+    const QString text =
+        without_blanks(page_texts(written(content, Paper::letter, spanish_reader())).join(QString{}));
+    for (const char* words :
+         {"BORRADOR,sinfirmar", "página1de", "visit-17,revisión2", "PELIGRO", "AVISO",
+          "Remedio:", "Fuente:asource", "Nota:floatsticks", "Nombre,firma,fecha", "Sincicloconocido"}) {
+        EXPECT_TRUE(text.contains(QString::fromUtf8(words))) << words << " in " << text.toStdString();
+    }
+    for (const char* english : {"DRAFT", "page1of", "Remedy:", "Source:", "Note:", "Name,signature"}) {
+        EXPECT_FALSE(text.contains(QLatin1String{english})) << english;
+    }
+}
+
 // Letter is 8.5 x 11 in, A4 210 x 297 mm (ISO 216).
 TEST_F(PdfTest, the_page_has_the_size_of_its_paper) {
     EXPECT_TRUE(output_of("pdfinfo", {written(example_sheet(), Paper::letter)}).contains("612 x 792 pts"));

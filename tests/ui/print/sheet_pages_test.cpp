@@ -8,7 +8,9 @@
 #include <set>
 
 #include "example_sheet.h"
+#include "print/blocks.h"
 #include "print/pdf.h"
+#include "print/type.h"
 
 namespace wetfront::ui {
 namespace {
@@ -46,10 +48,11 @@ int ink_in_margins(const QImage& page) {
     return count;
 }
 
-void expect_clean_margins(const SheetContent& content, const std::string& what) {
+void expect_clean_margins(const SheetContent& content, const std::string& what,
+                          const Formatter& reader = si) {
     for (const Paper paper : {Paper::letter, Paper::a4}) {
         int number = 0;
-        for (const QImage& page : preview_pages(content, paper, si, dpi)) {
+        for (const QImage& page : preview_pages(content, paper, reader, dpi)) {
             EXPECT_EQ(ink_in_margins(page), 0) << what << ", page " << ++number;
         }
     }
@@ -131,6 +134,36 @@ TEST(SheetPagesTest, names_of_two_hundred_letters_stay_within_the_margins) {
         content.running_head = Message{"%1, %2, %3", {name, name, name}};
         content.id = std::string(64, 'W');
         expect_clean_margins(content, name.substr(0, 12));
+    }
+}
+
+TEST(SheetPagesTest, a_sheet_in_spanish_stays_within_the_margins) {
+    expect_clean_margins(example_sheet(), "Spanish words of every kind", spanish_reader());
+}
+
+// The words of cautions and severities stand in one line, what they are about beside them.
+TEST(SheetPagesTest, the_text_beside_a_mark_begins_behind_its_word_in_every_language) {
+    for (const auto& language : languages()) {
+        const Formatter reader{UnitSystem::si, QLocale::c(), texts_in(language.code)};
+        for (const auto word :
+             {SignalWord::danger, SignalWord::warning, SignalWord::caution, SignalWord::notice}) {
+            const QString text = reader.text(label_of(word));
+            SheetCautions cautions;
+            cautions.lines = {{word, "Water."}};
+            const auto rows = rows_of(cautions, Measure{reader, 500.0 * pt});
+            const auto& cells = rows.front().cells;
+            EXPECT_GT(cells[1].x, cells[0].x + width_of(text, Face::strong) + 13.0 * pt)
+                << text.toStdString();
+        }
+        for (const auto severity : {Severity::note, Severity::waste, Severity::fault, Severity::harm}) {
+            const QString text = reader.text(label_of(severity));
+            SheetFindings findings;
+            findings.findings = {{severity, "Bank", "It drips.", {}, ""}};
+            const auto rows = rows_of(findings, Measure{reader, 500.0 * pt});
+            const auto& cells = rows.front().cells;
+            EXPECT_GT(cells[1].x, cells[0].x + width_of(text, Face::strong) + 13.0 * pt)
+                << text.toStdString();
+        }
     }
 }
 

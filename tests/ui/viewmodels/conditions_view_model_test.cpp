@@ -44,8 +44,12 @@ protected:
         return enter(more, "Water surface of the sump", text);
     }
 
-    SheetPaper paper_{
-        [](const SheetContent&, const Formatter&) { return std::vector<QImage>{}; }, {}, {}, {}, {}, {}};
+    SheetPaper paper_{[](const SheetContent&, const Formatter&, Paper) { return std::vector<QImage>{}; },
+                      {},
+                      {},
+                      {},
+                      {},
+                      {}};
     VisitViewModel visit_{context_, presses_, paper_, file_, {}, nullptr};
 };
 

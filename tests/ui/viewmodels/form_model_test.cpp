@@ -75,6 +75,17 @@ TEST_F(FormModelTest, an_entry_out_of_range_is_refused_and_leaves_what_was_there
     EXPECT_EQ(saves_, 1);
 }
 
+// The pad's range, 0.5 m to 200 m, with the foot of 0.3048 m and to four digits.
+TEST_F(FormModelTest, range_and_refusal_are_in_the_readers_units_and_with_his_decimal_mark) {
+    EXPECT_EQ(form_.enter(length, QStringLiteral("3000 m")),
+              QStringLiteral("3000 m is beyond what goes here: 1.64 ft to 656.2 ft."));
+    formatter_.set_units(UnitSystem::si);
+    formatter_.set_locale(QLocale{QLocale::Spanish, QLocale::Argentina});
+    EXPECT_EQ(at(length, FormModel::RangeRole), QStringLiteral("0,5 m to 200 m"));
+    EXPECT_EQ(form_.enter(length, QStringLiteral("0.1 m")),
+              QStringLiteral("0.1 m is beyond what goes here: 0,5 m to 200 m."));
+}
+
 TEST_F(FormModelTest, a_number_without_its_unit_is_refused) {
     EXPECT_TRUE(form_.enter(length, QStringLiteral("80")).contains(QStringLiteral("unit")));
     EXPECT_FALSE(bank_.length.has_value());

@@ -64,7 +64,7 @@ TEST_F(HousesModelTest, names_and_visits_are_there_at_once) {
     const int cedar = row_of(QStringLiteral("House Cedar"));
     ASSERT_GE(cedar, 0);
     EXPECT_EQ(text(cedar, HousesModel::FarmRole), QString::fromStdString(file_.farm.name));
-    EXPECT_EQ(text(cedar, HousesModel::VisitsRole), QStringLiteral("visits: 3, latest 2026-07-09"));
+    EXPECT_EQ(text(cedar, HousesModel::VisitsRole), QStringLiteral("visits: 7, latest 2026-07-09"));
     EXPECT_TRUE(at(cedar, HousesModel::OpenRole).toBool());
     settle();
     EXPECT_TRUE(told_.isEmpty()) << "something was worked out that nobody asked for";
@@ -126,6 +126,98 @@ TEST_F(HousesModelTest, a_list_that_is_read_anew_drops_what_was_asked_of_the_old
     EXPECT_EQ(text(0, HousesModel::LastFoundRole), looking);
     settle();
     EXPECT_EQ(told_.size(), 1);
+}
+
+TEST_F(HousesModelTest, words_are_sought_in_house_farm_and_customer_whatever_their_case) {
+    auto farm = file_.farm;
+    farm.customer = "Señora Ibáñez (invented)";
+    ASSERT_TRUE(store_.save(farm));
+    read();
+    const int all = model_.count();
+    for (const auto* const words : {"ibanez", "IBÁÑEZ", "señ", "house ibáñ"}) {
+        model_.seek(QString::fromUtf8(words));
+        EXPECT_EQ(model_.count(), all) << words;
+    }
+    model_.seek(QStringLiteral("zin ibanez"));
+    EXPECT_EQ(model_.count(), 1);
+    model_.seek(QStringLiteral("zinnia"));
+    ASSERT_EQ(model_.count(), 1);
+    EXPECT_EQ(text(0, HousesModel::HouseRole), QStringLiteral("House Zinnia"));
+    model_.seek(QStringLiteral("zinnia nobody"));
+    EXPECT_EQ(model_.count(), 0);
+    EXPECT_EQ(model_.total(), all);
+    model_.seek(QStringLiteral("  "));
+    EXPECT_EQ(model_.count(), all);
+}
+
+TEST_F(HousesModelTest, open_visits_are_shown_at_once) {
+    model_.show(QStringLiteral("open"));
+    ASSERT_GT(model_.count(), 0);
+    EXPECT_LT(model_.count(), model_.total());
+    EXPECT_EQ(model_.unasked(), 0);
+    for (int row = 0; row < model_.count(); ++row) {
+        EXPECT_TRUE(at(row, HousesModel::OpenRole).toBool());
+    }
+}
+
+TEST_F(HousesModelTest, houses_with_a_fault_left_join_the_list_as_they_are_found) {
+    QStringList wanted;
+    for (const auto& house : model_.houses()) {
+        if (!house.latest_visit) {
+            continue;
+        }
+        const auto file = store_.visit_file(*house.latest_visit).value();
+        const auto which = file.visit.left.empty() ? WhichSettings::found : WhichSettings::left;
+        const auto findings = check(file, timings_of(file), advise(file), which);
+        if (!findings.empty() && findings.front().severity >= Severity::fault) {
+            wanted.append(QString::fromStdString(house.house_name));
+        }
+    }
+    ASSERT_FALSE(wanted.isEmpty());
+    model_.show(QStringLiteral("fault"));
+    EXPECT_EQ(model_.count(), 0) << "asking waited for an answer";
+    EXPECT_EQ(model_.unasked(), model_.total());
+    for (int turn = 0; turn < 100 && model_.unasked() > 0; ++turn) {
+        QCoreApplication::processEvents();
+    }
+    QStringList shown;
+    for (int row = 0; row < model_.count(); ++row) {
+        shown.append(text(row, HousesModel::HouseRole));
+    }
+    EXPECT_EQ(shown, wanted);
+    model_.show(QStringLiteral("all"));
+    EXPECT_EQ(model_.count(), model_.total());
+}
+
+TEST_F(HousesModelTest, a_house_without_a_visit_is_due_and_one_of_last_month_is_not) {
+    model_.show(QStringLiteral("due"));
+    for (int turn = 0; turn < 100 && model_.unasked() > 0; ++turn) {
+        QCoreApplication::processEvents();
+    }
+    EXPECT_GE(row_of(QStringLiteral("House Zinnia")), 0);
+    for (int row = 0; row < model_.count(); ++row) {
+        const auto house = Id{text(row, HousesModel::IdRole).toStdString()};
+        const auto visits = store_.visits_of(house).value();
+        for (const auto& visit : visits) {
+            EXPECT_LT(visit.started.unix_ms + 30LL * 86'400'000, clock_.wall_now().unix_ms);
+        }
+    }
+}
+
+TEST_F(HousesModelTest, an_answer_is_not_asked_for_twice_while_words_are_typed) {
+    model_.show(QStringLiteral("fault"));
+    for (int turn = 0; turn < 100 && model_.unasked() > 0; ++turn) {
+        QCoreApplication::processEvents();
+    }
+    model_.seek(QStringLiteral("house"));
+    EXPECT_EQ(model_.unasked(), 0);
+}
+
+TEST_F(HousesModelTest, an_unknown_choice_shows_all) {
+    model_.show(QStringLiteral("open"));
+    model_.show(QStringLiteral("nonsense"));
+    EXPECT_EQ(model_.shown(), QStringLiteral("all"));
+    EXPECT_EQ(model_.count(), model_.total());
 }
 
 }  // namespace

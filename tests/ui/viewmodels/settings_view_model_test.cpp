@@ -143,7 +143,7 @@ TEST_F(SettingsViewModelTest, what_is_left_is_typed_within_its_range_and_may_sta
     for (const auto& [form, key, text] :
          {std::tuple{left_.howLong(), "period", "-5 s"}, {left_.howItAdapts(), "change", "-3000 s"}}) {
         const auto refusal = form->enter(row(form, key), QString::fromLatin1(text));
-        EXPECT_TRUE(refusal.contains(QStringLiteral("must be"))) << refusal.toStdString();
+        EXPECT_TRUE(refusal.contains(QStringLiteral("beyond what goes here"))) << refusal.toStdString();
     }
     EXPECT_EQ(record_->file().visit.left_of(timer()), nullptr);
     record_->visit().found.front().target = Entered<Temperature>::of(celsius(-100.0));

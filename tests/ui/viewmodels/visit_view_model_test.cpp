@@ -10,8 +10,8 @@ namespace {
 class VisitViewModelTest : public Desk {
 protected:
     VisitViewModelTest() {
-        paper_.pages = [](const SheetContent&, const Formatter&) { return std::vector<QImage>{}; };
-        paper_.pdf = [this](const SheetContent& content, const Formatter&) -> Result<QByteArray> {
+        paper_.pages = [](const SheetContent&, const Formatter&, Paper) { return std::vector<QImage>{}; };
+        paper_.pdf = [this](const SheetContent& content, const Formatter&, Paper) -> Result<QByteArray> {
             printed_ = content;
             if (!paper_works_) {
                 return storage_error("sheet", "the painter failed", "try again");
@@ -23,7 +23,7 @@ protected:
             printed_to_ = file;
             return boost::outcome_v2::success();
         };
-        paper_.print = [this](const SheetContent&, const Formatter&) -> Result<bool> {
+        paper_.print = [this](const SheetContent&, const Formatter&, Paper) -> Result<bool> {
             written_ = "drawn anew";
             return true;
         };

@@ -49,7 +49,7 @@ TouchTarget {
         ColumnLayout {
             Layout.alignment: Qt.AlignTop
             Layout.fillWidth: false
-            Layout.preferredWidth: Theme.target
+            Layout.preferredWidth: Math.max(Theme.target, Math.ceil(implicitWidth))
             spacing: 0
             SeverityMark {
                 severity: finding.severity

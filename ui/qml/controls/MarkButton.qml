@@ -49,10 +49,9 @@ Item {
         PlainWords {
             width: parent.width
             kind: "display"
-            // The words must fit into two lines; a long language gets smaller letters, never a cut sentence.
+            // What needs more lines than there is room for gets smaller letters: a sentence is never cut.
             fontSizeMode: Text.Fit
             minimumPixelSize: Theme.fontTitle
-            maximumLineCount: 2
             height: Math.min(implicitHeight, button.height * 0.6)
             font.bold: true
             text: button.text

@@ -16,6 +16,7 @@ GridLayout {
     property string hint
     property string errorText
     property int maximumLength: 200
+    property int handOverAfter: 1000  // ms without a key
 
     signal edited(string text)
 
@@ -42,7 +43,7 @@ GridLayout {
 
     Timer {
         id: pause
-        interval: 1000
+        interval: field.handOverAfter
         onTriggered: field.handOver()
     }
     ColumnLayout {

@@ -6,7 +6,7 @@ import Wetfront.Controls
 import Wetfront.Theme
 import Wetfront.ViewModels
 
-// One house: its banks, and its visits, latest first.
+// One house: its banks, what became of them over the years, and its visits.
 ScrollColumn {
     id: page
 
@@ -29,6 +29,13 @@ ScrollColumn {
     RemovalLine {
         id: removal
         removed: page.session.removed
+        Layout.fillWidth: true
+    }
+    UndoLine {
+        text: page.session.maintenance.outcome
+        undoable: page.session.maintenance.undoable
+        problem: page.session.maintenance.problem
+        onUndoAsked: page.session.maintenance.undo()
         Layout.fillWidth: true
     }
     RowLayout {
@@ -80,64 +87,6 @@ ScrollColumn {
         }
     }
     Card {
-        title: qsTr("Visits")
-        Layout.fillWidth: true
-        PlainWords {
-            visible: page.session.houseVisits.length === 0
-            text: qsTr("Not visited yet.")
-            Layout.fillWidth: true
-        }
-        Repeater {
-            model: page.session.houseVisits
-            delegate: RowLayout {
-                id: visitRow
-                required property var modelData
-                spacing: Theme.gap
-                Layout.fillWidth: true
-                TouchTarget {
-                    id: visitLine
-                    text: qsTr("Visit of %1").arg(visitRow.modelData.title)
-                    Accessible.role: Accessible.Button
-                    Accessible.description: visitRow.modelData.detail
-                    onClicked: page.session.openVisit(visitRow.modelData.id)
-                    Layout.fillWidth: true
-                    background: Rectangle {
-                        color: visitLine.down ? Theme.waterTint : Theme.well
-                        radius: Theme.radius
-                        border.width: Theme.border
-                        border.color: Theme.line
-                    }
-                    contentItem: RowLayout {
-                        spacing: Theme.space
-                        Pictogram {
-                            name: visitRow.modelData.isSigned ? "sheet" : "pencil"
-                            colour: Theme.water
-                        }
-                        PlainWords {
-                            text: visitRow.modelData.title
-                            font.bold: true
-                        }
-                        PlainWords {
-                            text: visitRow.modelData.detail
-                            soft: true
-                            Layout.fillWidth: true
-                        }
-                        Pictogram {
-                            name: "forward"
-                            colour: Theme.water
-                        }
-                    }
-                }
-                ActionButton {
-                    visible: !page.session.readOnly
-                    pictogram: "bin"
-                    Accessible.name: qsTr("Remove the visit of %1").arg(visitRow.modelData.title)
-                    onClicked: removal.askToRemove(confirm, "visit", visitRow.modelData.id)
-                }
-            }
-        }
-    }
-    Card {
         visible: page.session.history.banks.length > 0
         title: qsTr("Over the years")
         Layout.fillWidth: true
@@ -145,12 +94,62 @@ ScrollColumn {
             model: page.session.history.banks
             delegate: BankHistory {
                 required property var modelData
+                history: page.session.history
                 name: modelData.name
                 cause: modelData.cause
+                remedy: modelData.remedy
                 series: modelData.series
                 Layout.fillWidth: true
             }
         }
+        Fold {
+            visible: page.session.history.cautions.length > 0
+            title: qsTr("Cautions: read them before anybody works on pump, header or pads")
+            summary: ""
+            Layout.fillWidth: true
+            content: Component {
+                ColumnLayout {
+                    spacing: Theme.gap
+                    Layout.fillWidth: true
+                    Repeater {
+                        model: page.session.history.cautions
+                        delegate: CautionBox {
+                            required property var modelData
+                            level: modelData.level
+                            message: modelData.text
+                            source: modelData.source
+                            Layout.fillWidth: true
+                        }
+                    }
+                    PlainWords {
+                        text: page.session.history.codesComeFirst
+                        kind: "small"
+                        soft: true
+                        Layout.fillWidth: true
+                    }
+                }
+            }
+        }
+    }
+    MaintenanceCard {
+        maintenance: page.session.maintenance
+        readOnly: page.session.readOnly
+        Layout.fillWidth: true
+    }
+    SettingsHistory {
+        visible: page.session.history.timers.length > 0
+        history: page.session.history
+        Layout.fillWidth: true
+    }
+    FarmComparison {
+        visible: page.session.history.hasNeighbours
+        history: page.session.history
+        Layout.fillWidth: true
+    }
+    VisitsCard {
+        session: page.session
+        onRemovalAsked: visit => removal.askToRemove(confirm, "visit", visit)
+        Layout.fillWidth: true
     }
     ActionButton {
         visible: !page.session.readOnly

@@ -25,6 +25,13 @@ Item {
                 Layout.fillWidth: true
             }
             ActionButton {
+                visible: page.session.houses.total > 1
+                text: qsTr("Find")
+                pictogram: "lens"
+                kind: find.visible ? "primary" : "quiet"
+                onClicked: find.visible = find.narrowed || !find.visible
+            }
+            ActionButton {
                 visible: page.session.removed.count > 0
                 text: qsTr("Removed")
                 pictogram: "bin"
@@ -34,7 +41,7 @@ Item {
                 visible: !page.session.readOnly
                 text: qsTr("New house")
                 pictogram: "plus"
-                kind: page.session.houses.count === 0 ? "primary" : "quiet"
+                kind: page.session.houses.total === 0 ? "primary" : "quiet"
                 onClicked: newHouse.ask()
             }
         }
@@ -53,8 +60,14 @@ Item {
             Accessible.name: text
             Layout.fillWidth: true
         }
+        FindHouses {
+            id: find
+            visible: narrowed
+            houses: page.session.houses
+            Layout.fillWidth: true
+        }
         EmptyHint {
-            visible: page.session.houses.count === 0
+            visible: page.session.houses.total === 0
             text: qsTr("No house yet")
             detail: qsTr("Describe the first one: its pumps and banks, then time the water.")
             pictogram: "house"
@@ -66,7 +79,7 @@ Item {
         // The window does not wait for its list: it is there a few frames later.
         Loader {
             asynchronous: true
-            visible: page.session.houses.count > 0
+            visible: page.session.houses.total > 0
             Component.onCompleted: setSource("qrc:/qt/qml/Wetfront/History/HousesList.qml", {
                 session: page.session
             })

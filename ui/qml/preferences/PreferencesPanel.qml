@@ -17,7 +17,7 @@ Item {
     Panel {
         id: panel
 
-        title: qsTr("Units and light")
+        title: qsTr("Language, units and light")
 
         contentHeight: body.implicitHeight
 
@@ -28,6 +28,13 @@ Item {
             PlainWords {
                 text: panel.title
                 kind: "heading"
+                Layout.fillWidth: true
+            }
+            ChoiceRow {
+                label: qsTr("Language")
+                model: asked.session.languages
+                current: asked.session.language
+                onChosen: value => asked.session.language = value
                 Layout.fillWidth: true
             }
             ChoiceRow {

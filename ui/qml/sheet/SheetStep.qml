@@ -88,6 +88,54 @@ ScrollColumn {
         Layout.fillWidth: true
     }
     Card {
+        title: qsTr("The sheet's reader")
+        Layout.fillWidth: true
+        ChoiceRow {
+            label: qsTr("Language of the sheet")
+            model: step.sheet.languages
+            current: step.sheet.language
+            onChosen: value => step.sheet.language = value
+            Layout.fillWidth: true
+        }
+        ChoiceRow {
+            label: qsTr("Units of the sheet")
+            model: [
+                {
+                    value: "us",
+                    text: qsTr("°F, ft, gpm")
+                },
+                {
+                    value: "si",
+                    text: qsTr("°C, m, L/min")
+                }
+            ]
+            current: step.sheet.units
+            onChosen: value => step.sheet.units = value
+            Layout.fillWidth: true
+        }
+        ChoiceRow {
+            label: qsTr("Paper")
+            model: [
+                {
+                    value: "letter",
+                    text: qsTr("Letter")
+                },
+                {
+                    value: "a4",
+                    text: qsTr("A4")
+                }
+            ]
+            current: step.sheet.paper
+            onChosen: value => step.sheet.paper = value
+            Layout.fillWidth: true
+        }
+        PlainWords {
+            visible: step.sheet.isSigned
+            text: qsTr("Only the picture below follows: saved and printed is the sheet as it was signed.")
+            Layout.fillWidth: true
+        }
+    }
+    Card {
         title: step.sheet.isSigned ? step.sheet.signedBy : step.visit.frozen ? qsTr("Not signed") : qsTr("Sign")
         Layout.fillWidth: true
         Repeater {

@@ -48,6 +48,11 @@ Window {
         function onCloseNow(): void {
             window.close();
         }
+        // What the view models say is not said again by itself.
+        function onLanguageChanged(): void {
+            page.source = "";
+            window.showPlace();
+        }
     }
 
     // A page is loaded when one goes there: the first frame does not wait for what it does not show.
@@ -120,7 +125,7 @@ Window {
             }
             ActionButton {
                 pictogram: window.session.theme === "night" ? "moon" : window.session.theme === "shade" ? "shade" : "sun"
-                Accessible.name: qsTr("Units and light")
+                Accessible.name: qsTr("Language, units and light")
                 onClicked: preferences.setSource("qrc:/qt/qml/Wetfront/Preferences/PreferencesPanel.qml", {
                     session: window.session
                 })

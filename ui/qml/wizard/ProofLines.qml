@@ -24,7 +24,7 @@ Card {
             model: [
                 {
                     text: "",
-                    cells: 3
+                    cells: 2.7
                 },
                 {
                     text: qsTr("set or expected"),
@@ -36,7 +36,7 @@ Card {
                 },
                 {
                     text: qsTr("verdict"),
-                    cells: 1.5
+                    cells: 1.8
                 }
             ]
             delegate: PlainWords {
@@ -65,7 +65,7 @@ Card {
                 spacing: Theme.gap
                 ColumnLayout {
                     spacing: 0
-                    Layout.preferredWidth: card.cell * 3
+                    Layout.preferredWidth: card.cell * 2.7
                     PlainWords {
                         text: line.modelData.what
                         Accessible.ignored: true
@@ -93,7 +93,7 @@ Card {
                 }
                 RowLayout {
                     spacing: Theme.gap
-                    Layout.preferredWidth: card.cell * 1.5
+                    Layout.preferredWidth: card.cell * 1.8
                     VerdictMark {
                         verdict: line.modelData.verdict
                     }
