@@ -6,6 +6,7 @@
 
 #include "store/aside.h"
 #include "store/entry_judge.h"
+#include "store/read_ahead.h"
 #include "store/split_records.h"
 #include "store/store_private.h"
 
@@ -83,13 +84,14 @@ public:
         report_.from = reader.head().from;
         report_.made = reader.head().made;
         WF_CHECK(know_devices(reader.head()));
+        ReadAhead ahead{std::move(reader)};
         for (;;) {
-            WF_TRY(const auto entry, reader.next());
-            if (!entry) {
+            WF_TRY(const auto read, ahead.next());
+            if (!read) {
                 break;
             }
             ++report_.entries;
-            WF_CHECK(take(*entry));
+            WF_CHECK(take(*read));
         }
         WF_CHECK(take_from_aside());
         tell_aside();
@@ -131,7 +133,8 @@ private:
         return boost::outcome_v2::success();
     }
 
-    Result<void> take(const BundleEntry& entry) {
+    Result<void> take(const ReadAhead::Read& read) {
+        const auto& entry = read.entry;
         const auto& head = entry.head;
         const auto known = devices_.find(head.device);
         const std::string item =
@@ -139,7 +142,7 @@ private:
         if (known == devices_.end()) {
             return bad_input(item, "", "its device is not in the bundle's list");
         }
-        if (!entry.is_what_was_written()) {
+        if (!read.is_what_was_written) {
             return bad_input(item, "", "it is not what its device wrote: its hash is another");
         }
         auto& device = known->second;

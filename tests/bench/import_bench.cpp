@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
-// Importing a bundle of 100,000 entries (200 tablets, 500 each) beside a bare bulk insert of the same rows,
+// Importing a bundle of 10,000 entries (20 tablets, 500 each) beside a bare bulk insert of the same rows,
 // in one transaction each and with the same pragmas. The bare one gets the rows from memory and reads, hashes
 // and checks nothing: its tables are the record file's, with their indices and references but without its
 // rules (ratio, to stay below 2), or without indices and references too (ratio_to_plain, told as well).
+//
+// With WETFRONT_BENCH_TABLETS=200 there are 100,000 entries, of which the ratio is stated.
 //
 // A tablet's 500 entries are those of three visits: 25 % revisions, 66 % marks, 9 % marks undone.
 #include <SQLiteCpp/Column.h>
@@ -33,7 +35,6 @@ using namespace wetfront;
 using store_detail::BundleEntry;
 using store_detail::BundleReader;
 
-constexpr int tablets = 200;
 constexpr int entries_each = 500;
 constexpr int visits = 3;
 
@@ -53,6 +54,15 @@ void succeed(const Result<void>& result) {
     if (!result) {
         give_up(result.error().text());
     }
+}
+
+int tablet_count() {
+    const char* told = std::getenv("WETFRONT_BENCH_TABLETS");
+    const int count = told == nullptr ? 20 : std::atoi(told);
+    if (count < 1 || count > 999) {
+        give_up("WETFRONT_BENCH_TABLETS: write a whole number from 1 to 999");
+    }
+    return count;
 }
 
 class Folder {
@@ -202,7 +212,7 @@ void bind_value(SQLite::Statement& row, int place, const store_detail::Value& va
 /// Nothing but the inserts.
 class Bare {
 public:
-    Bare(const std::filesystem::path& file, const std::filesystem::path& like, bool plain)
+    Bare(const std::filesystem::path& file, const std::filesystem::path& like, bool plain, int tablets)
         : db_{file, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE} {
         db_.exec(
             "PRAGMA locking_mode=EXCLUSIVE; PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; "
@@ -278,6 +288,7 @@ double seconds(Work&& work) {
 
 void import_of_a_bundle(benchmark::State& state) {
     const SystemClock clock;
+    const int tablets = tablet_count();
     for (auto _ : state) {
         const Folder folder;
         const auto one = entries_of_a_tablet(folder);
@@ -301,9 +312,9 @@ void import_of_a_bundle(benchmark::State& state) {
                                     give_up("not every entry was taken in");
                                 }
                             }));
-            Bare like{folder.file(std::string{"bare"} + turn), folder.file("tablet"), false};
+            Bare like{folder.file(std::string{"bare"} + turn), folder.file("tablet"), false, tablets};
             bare = std::min(bare, seconds([&] { like.add(entries); }));
-            Bare without{folder.file(std::string{"plain"} + turn), folder.file("tablet"), true};
+            Bare without{folder.file(std::string{"plain"} + turn), folder.file("tablet"), true, tablets};
             plain = std::min(plain, seconds([&] { without.add(entries); }));
         }
         state.counters["entries"] = static_cast<double>(entries.size());
