@@ -74,7 +74,7 @@ private:
         if (!records_.emplace(RecordKind::house, id.text).second) {
             return boost::outcome_v2::success();
         }
-        WF_TRY(const auto house, present(sql_, RecordKind::house, id, parse_house));
+        WF_TRY(const auto house, present(sql_, RecordKind::house, id, house_of));
         for (const auto& farm : texts_of(
                  sql_, "SELECT DISTINCT farm FROM revision WHERE kind = 'house' AND record = ?", id.text)) {
             records_.emplace(RecordKind::farm, farm);

@@ -234,7 +234,7 @@ EntryJudge::State* EntryJudge::state_of(const std::string& revision) {
                  text_at(row, 1), number_at(row, 2),
                  flag_at(row, 3), {}};
     }
-    state.document = Json(document_at(sql_, revision));
+    state.document = document_at<Json>(sql_, revision);
     if (states_.size() >= most_states) {
         states_.clear();
     }
@@ -295,7 +295,8 @@ std::string EntryJudge::why_not_referring(const Fields& fields, const State& mad
         }
     }
     if (const auto* restores = text_of(fields, "restores");
-        restores != nullptr && nlohmann::json(made.document) != document_at(sql_, *restores)) {
+        restores != nullptr &&
+        nlohmann::json(made.document) != document_at<nlohmann::json>(sql_, *restores)) {
         return "it is not the state that it says it restores";
     }
     return {};

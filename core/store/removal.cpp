@@ -89,12 +89,12 @@ std::int64_t highest_number(Statements& sql, RecordKind kind, const Id& id) {
 
 Result<void> may_come_back(Statements& sql, RecordKind kind, const Head& head) {
     if (kind == RecordKind::house) {
-        WF_TRY(const auto house, record_at(sql, head.revision, parse_house));
+        WF_TRY(const auto house, record_at(sql, head.revision, house_of));
         return check_not_removed(sql, RecordKind::farm, house.farm);
     }
     if (kind == RecordKind::visit) {
         WF_CHECK(check_not_removed(sql, RecordKind::house, head.house));
-        WF_TRY(const auto visit, record_at(sql, head.revision, parse_visit));
+        WF_TRY(const auto visit, record_at(sql, head.revision, visit_of));
         if (visit.replaces) {
             return check_not_removed(sql, RecordKind::visit, *visit.replaces);
         }

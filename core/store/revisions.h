@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 
+#include "records/file_shape.h"
 #include "store/pen.h"
 #include "store/record_kind.h"
 
@@ -28,7 +29,12 @@ struct Head {
 [[nodiscard]] std::optional<Head> head_of(Statements& sql, RecordKind kind, const Id& record);
 
 /// A record's content at a revision. Reads back to the last whole one, at most whole_every rows.
-[[nodiscard]] nlohmann::json document_at(Statements& sql, const std::string& revision);
+/// `Tree` is nlohmann::json, which is equal whatever the order of its keys, or Json, which records are read
+/// from.
+template <class Tree>
+[[nodiscard]] Tree document_at(Statements& sql, const std::string& revision);
+extern template nlohmann::json document_at(Statements&, const std::string&);
+extern template Json document_at(Statements&, const std::string&);
 
 /// Every so many revisions one is stored whole, as is one whose difference would not be shorter.
 constexpr int whole_every = 32;

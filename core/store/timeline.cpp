@@ -5,6 +5,7 @@
 #include <set>
 #include <utility>
 
+#include "records/record_text.h"
 #include "store/stored_records.h"
 
 namespace wetfront::store_detail {
@@ -86,8 +87,8 @@ Result<Timeline> timeline_of(Statements& sql, const Id& visit) {
 }
 
 std::vector<FieldChange> changes_between(Statements& sql, const std::string& from, const std::string& to) {
-    const json before = document_at(sql, from);
-    const json after = document_at(sql, to);
+    const json before = document_at<json>(sql, from);
+    const json after = document_at<json>(sql, to);
     std::vector<FieldChange> changes;
     std::set<std::string> seen;
     PatchPlaces places{before};
@@ -110,17 +111,17 @@ Result<void> restore(const Pen& pen, const Id& visit, const TimelineStep& step, 
     WF_TRY(const auto before, visit_file_of(pen.sql, visit, last));
     switch (step.kind) {
         case RecordKind::farm: {
-            WF_TRY(const auto farm, record_at(pen.sql, revision, parse_farm));
+            WF_TRY(const auto farm, record_at(pen.sql, revision, farm_of));
             WF_CHECK(put(pen, farm, revision));
             break;
         }
         case RecordKind::house: {
-            WF_TRY(const auto house, record_at(pen.sql, revision, parse_house));
+            WF_TRY(const auto house, record_at(pen.sql, revision, house_of));
             WF_CHECK(put(pen, house, revision));
             break;
         }
         case RecordKind::visit: {
-            WF_TRY(const auto restored, record_at(pen.sql, revision, parse_visit));
+            WF_TRY(const auto restored, record_at(pen.sql, revision, visit_of));
             WF_CHECK(put(pen, restored, revision));
             break;
         }

@@ -189,17 +189,17 @@ StoreCheck check_chain(Statements& sql) {
 }
 
 /// Empty, or what is wrong.
-std::string reading_problem(RecordKind kind, const std::string& text) {
+std::string reading_problem(RecordKind kind, const Json& document) {
     const auto problem = [](const auto& result) { return result ? std::string{} : result.error().text(); };
     switch (kind) {
         case RecordKind::farm:
-            return problem(parse_farm(text));
+            return problem(farm_of(document));
         case RecordKind::house:
-            return problem(parse_house(text));
+            return problem(house_of(document));
         case RecordKind::visit:
-            return problem(parse_visit(text));
+            return problem(visit_of(document));
         case RecordKind::setting_template:
-            return problem(parse_template(text));
+            return problem(template_of(document));
     }
     return {};
 }
@@ -229,7 +229,7 @@ StoreCheck check_revisions(Statements& sql) {
                 state.patch_inplace(nlohmann::json::parse(text_at(rows, 7)));
                 const auto kind = enum_value<RecordKind>(text_at(rows, 2));
                 const auto problem =
-                    kind ? reading_problem(*kind, state.dump()) : "a kind that this version does not know";
+                    kind ? reading_problem(*kind, Json(state)) : "a kind that this version does not know";
                 if (!problem.empty()) {
                     note(check, at, key + ": " + problem);
                 }
