@@ -63,6 +63,7 @@ ExitStatus run(const std::vector<std::string>& arguments, const CliSurroundings&
     add_example(app, common, chosen);
     add_schema(app, common, chosen);
     add_store(app, common, chosen);
+    add_bundle(app, common, chosen);
     try {
         // The parser takes its arguments last first.
         app.parse(std::vector<std::string>{arguments.rbegin(), arguments.rend()});

@@ -2,6 +2,7 @@
 #include "cli/command.h"
 #include "demo/demo.h"
 #include "records/record_text.h"
+#include "store/bundle.h"
 
 namespace wetfront {
 namespace {
@@ -54,6 +55,10 @@ void add_schema(CLI::App& app, const Common& common, Work& chosen) {
     command->footer("Example: wetfront-cli schema visit > visit.schema.json");
     add_printer(*command, "visit", "schema of a visit file", "schema visit > visit.schema.json", common,
                 chosen, visit_schema_text);
+    add_printer(*command, "bundle", "schema of a bundle", "schema bundle > bundle.schema.json", common,
+                chosen, bundle_schema_text);
+    add_printer(*command, "receipt", "schema of a bundle's receipt", "schema receipt > receipt.schema.json",
+                common, chosen, receipt_schema_text);
     add_printer(*command, "template", "schema of a template file", "schema template > template.schema.json",
                 common, chosen, template_schema_text);
 }

@@ -30,7 +30,10 @@ JsonObject as_json(const StoreVerdict& verdict) {
     }
     JsonObject chains = JsonObject::array();
     for (const auto& head : verdict.heads) {
-        chains.push_back({{"device", head.device.text}, {"last_entry", head.number}, {"hash", head.hash}});
+        chains.push_back({{"device", head.device.text},
+                          {"last_entry", head.number},
+                          {"hash", head.hash},
+                          {"missing", head.missing}});
     }
     return {{"sound", verdict.sound()}, {"checks", std::move(checks)}, {"chains", std::move(chains)}};
 }
@@ -54,8 +57,9 @@ void print_text(std::ostream& out, const StoreVerdict& verdict) {
         }
     }
     for (const auto& head : verdict.heads) {
-        out << "last entry of device " << printable(head.device.text) << ": " << head.number << "\n  "
-            << head.hash << '\n';
+        out << "last entry of device " << printable(head.device.text) << ": " << head.number
+            << (head.missing > 0 ? " (" + std::to_string(head.missing) + " before it are not here)" : "")
+            << "\n  " << head.hash << '\n';
     }
     out << (verdict.sound()
                 ? "All of it is good. Cut-off last entries show only against a hash noted elsewhere.\n"

@@ -2,15 +2,16 @@
 #include "records/record_text.h"
 
 #include "records/json_text.h"
+#include "records/record_json.h"
 #include "records/record_reader.h"
 
 namespace wetfront {
 namespace {
 
-template <Record R>
-Result<R> parsed_part(std::string_view text, const std::string& path) {
+template <class R>
+Result<R> parsed_part(std::string_view text, const char* path, Result<R> (*record_of)(const Json&)) {
     WF_TRY(const auto json, read_json(text, path));
-    return RecordReader{false}.record<R>(json, path);
+    return record_of(json);
 }
 
 // What a later version wrote may look like a mistake to this one: say which it is.
@@ -50,16 +51,29 @@ Result<SettingTemplate> parse_template_file(std::string_view text) {
 }
 
 Result<Farm> parse_farm(std::string_view text) {
-    return parsed_part<Farm>(text, "farm");
+    return parsed_part(text, "farm", farm_of);
 }
 Result<House> parse_house(std::string_view text) {
-    return parsed_part<House>(text, "house");
+    return parsed_part(text, "house", house_of);
 }
 Result<Visit> parse_visit(std::string_view text) {
-    return parsed_part<Visit>(text, "visit");
+    return parsed_part(text, "visit", visit_of);
 }
 Result<SettingTemplate> parse_template(std::string_view text) {
-    return parsed_part<SettingTemplate>(text, "template");
+    return parsed_part(text, "template", template_of);
+}
+
+Result<Farm> farm_of(const Json& json) {
+    return RecordReader{false}.record<Farm>(json, "farm");
+}
+Result<House> house_of(const Json& json) {
+    return RecordReader{false}.record<House>(json, "house");
+}
+Result<Visit> visit_of(const Json& json) {
+    return RecordReader{false}.record<Visit>(json, "visit");
+}
+Result<SettingTemplate> template_of(const Json& json) {
+    return RecordReader{false}.record<SettingTemplate>(json, "template");
 }
 
 }  // namespace wetfront

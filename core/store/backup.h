@@ -44,7 +44,8 @@ struct Backup {
 
 /// Puts a copy of the backup, with what its -wal file holds, in the place of the record file. What was there
 /// stays beside it as "<file>.replaced-<time>", with its own -wal and -shm, whatever state it is in; the
-/// backup itself stays as it is. Returns where the replaced file is now; none if there was none.
+/// backup itself stays as it is. What is entered from then on counts as another device's: numbers behind the
+/// copy's may have gone to other machines. Returns where the replaced file is now; none if there was none.
 ///
 /// From the moment the copy is whole a crash changes nothing: the next open() ends what was begun. Errors:
 /// those of read_backup(); the record file is open in a program (who); disk full, no permission; then the

@@ -76,6 +76,12 @@ std::vector<Content> contents_of(Statements& sql, std::span<const char* const> t
     return found;
 }
 
+Fields without_nulls(Fields fields) {
+    std::erase_if(fields,
+                  [](const auto& field) { return std::holds_alternative<std::monostate>(field.second); });
+    return fields;
+}
+
 Hash hash_at(const SQLite::Statement& row, int column) {
     const std::string bytes = row.getColumn(column).getString();
     Hash hash{};

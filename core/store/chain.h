@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <array>
 #include <map>
 #include <optional>
 #include <span>
@@ -31,10 +32,14 @@
 // paper, in the office) can tell that too, and that the last entries were cut off: that hash is then not
 // there. From the file alone neither can be seen, because an older copy of a file is a good file. Entries of
 // schema 1 and 2 got their hashes when the file was brought to schema 3, and are vouched for from then on.
+//
+// What another device wrote keeps its device, number, time and hash. It may be here in part: such an entry
+// holds the hash of the one before it besides (entry.before), so that its own can still be proved.
 namespace wetfront::store_detail {
 
 struct Bytes {
     std::string bytes;
+    friend bool operator==(const Bytes&, const Bytes&) = default;
 };
 using Value = std::variant<std::monostate, std::int64_t, std::string, Bytes>;
 /// Columns by name.
@@ -64,13 +69,18 @@ struct EntryHead {
     std::string device;
     std::int64_t seq = 0;
     WallTime at;
+    friend bool operator==(const EntryHead&, const EntryHead&) = default;
 };
 
 /// What an entry says, with the table that holds it.
 struct Content {
     std::string table;
     Fields fields;
+    friend bool operator==(const Content&, const Content&) = default;
 };
+
+/// The tables that hold contents of entries.
+inline constexpr std::array content_tables{"revision", "mark", "mark_change", "removal", "sheet"};
 
 [[nodiscard]] Hash entry_hash(const Hash& previous, const EntryHead& head, const std::string& table,
                               const Fields& fields);
@@ -78,6 +88,9 @@ struct Content {
 /// The rows of those tables that belong to the entry; one if all is well. May throw.
 [[nodiscard]] std::vector<Content> contents_of(Statements& sql, std::span<const char* const> tables,
                                                std::int64_t entry);
+
+/// Those that are not NULL: what a hash covers.
+[[nodiscard]] Fields without_nulls(Fields fields);
 
 /// A column that holds a hash. Throws if it holds something else.
 [[nodiscard]] Hash hash_at(const SQLite::Statement& row, int column);

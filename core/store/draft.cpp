@@ -79,7 +79,7 @@ Result<void> Draft::make(const std::string& item) const {
     return boost::outcome_v2::success();
 }
 
-Result<bool> Draft::put_in_place(const std::filesystem::path& file, const std::string& item) const {
+Result<bool> Draft::put_database_in_place(const std::filesystem::path& file, const std::string& item) const {
     {
         // Asked anew: a connection that wrote it may know better than the disk.
         SQLite::Database db{path_, SQLite::OPEN_READWRITE};
@@ -96,6 +96,10 @@ Result<bool> Draft::put_in_place(const std::filesystem::path& file, const std::s
                                  "nothing was changed; check the disk, then try again or save elsewhere");
         }
     }
+    return put_in_place(file, item);
+}
+
+Result<bool> Draft::put_in_place(const std::filesystem::path& file, const std::string& item) const {
     WF_CHECK(sync(path_, item));
     // Never over a file that is there. File systems of sticks may not know the flag and say EINVAL.
     if (::renameat2(AT_FDCWD, path_.c_str(), AT_FDCWD, file.c_str(), RENAME_NOREPLACE) != 0 &&

@@ -21,9 +21,11 @@ public:
     /// Makes it, empty, for its owner only.
     [[nodiscard]] Result<void> make(const std::string& item) const;
     [[nodiscard]] const std::filesystem::path& path() const { return path_; }
-    /// Proves that the closed database is whole, syncs it, and gives it that name. False if the name is
-    /// taken.
+    /// Syncs it and gives it that name. False if the name is taken.
     [[nodiscard]] Result<bool> put_in_place(const std::filesystem::path& file, const std::string& item) const;
+    /// The same for a closed database, once it is proved whole.
+    [[nodiscard]] Result<bool> put_database_in_place(const std::filesystem::path& file,
+                                                     const std::string& item) const;
 
 private:
     std::filesystem::path path_;

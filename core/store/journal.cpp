@@ -1,8 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "store/journal.h"
 
+#include <algorithm>
+#include <map>
+#include <numeric>
 #include <stdexcept>
 #include <string>
+#include <string_view>
+#include <tuple>
 
 namespace wetfront::store_detail {
 namespace {
@@ -45,16 +50,69 @@ Mark mark_in(const SQLite::Statement& row) {
     return mark;
 }
 
+struct WrittenBy {
+    std::string device_id;
+    std::int64_t seq;
+};
+
+/// Marks of several devices, or those that came in by bundles, have an order of arrival that says nothing:
+/// each device's marks by its numbers, and first the device whose first mark is the earliest.
+std::vector<Mark> as_written(std::vector<Mark> marks, const std::vector<WrittenBy>& written) {
+    const auto out_of_turn = [](const WrittenBy& a, const WrittenBy& b) {
+        return a.device_id != b.device_id || a.seq > b.seq;
+    };
+    if (std::adjacent_find(written.begin(), written.end(), out_of_turn) == written.end()) {
+        return marks;
+    }
+    std::vector<std::size_t> order(marks.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    std::map<std::string, std::size_t> first;
+    for (const auto place : order) {
+        const auto [known, is_new] = first.try_emplace(written[place].device_id, place);
+        if (!is_new && written[place].seq < written[known->second].seq) {
+            known->second = place;
+        }
+    }
+    const auto rank = [&](std::size_t place) {
+        const auto& by = written[place];
+        return std::tuple{marks[first.at(by.device_id)].wall.unix_ms, std::string_view{by.device_id}, by.seq};
+    };
+    std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return rank(a) < rank(b); });
+    std::vector<Mark> sorted;
+    sorted.reserve(marks.size());
+    for (const auto place : order) {
+        sorted.push_back(std::move(marks[place]));
+    }
+    return sorted;
+}
+
+/// 0 where nothing changed the mark yet, or only what has no number (schema_4.cpp).
+std::int64_t highest_number(Statements& sql, const Id& mark) {
+    const auto row = sql("SELECT coalesce(max(number), 0) FROM mark_change WHERE mark = ?");
+    Binder{row}(mark);
+    return row.next_row() ? number_at(row, 0) : 0;
+}
+
 }  // namespace
 
 std::vector<Mark> marks_of(Statements& sql, const Id& visit) {
-    const auto rows = sql(std::string{mark_columns} + "WHERE visit = ? ORDER BY entry");
-    Binder{rows}(visit);
     std::vector<Mark> marks;
-    while (rows.next_row()) {
-        marks.push_back(mark_in(rows));
+    std::vector<WrittenBy> written;
+    {
+        const auto rows = sql(std::string{mark_columns} + "WHERE visit = ? ORDER BY entry");
+        Binder{rows}(visit);
+        while (rows.next_row()) {
+            marks.push_back(mark_in(rows));
+        }
     }
-    return marks;
+    const auto rows =
+        sql("SELECT d.id, e.seq FROM mark AS m JOIN entry AS e ON e.entry = m.entry "
+            "JOIN device AS d ON d.device = e.device WHERE m.visit = ? ORDER BY m.entry");
+    Binder{rows}(visit);
+    while (rows.next_row()) {
+        written.push_back({text_at(rows, 0), number_at(rows, 1)});
+    }
+    return as_written(std::move(marks), written);
 }
 
 std::optional<JournalMark> mark_with(Statements& sql, const Id& mark) {
@@ -102,7 +160,9 @@ void set_undone(const Pen& pen, const Mark& present, bool undone) {
     if (present.undone == undone) {
         return;
     }
-    pen.write("mark_change", {{"mark", value(present.id)}, {"undone", value(undone)}});
+    const auto number = 1 + highest_number(pen.sql, present.id);
+    pen.write("mark_change",
+              {{"mark", value(present.id)}, {"undone", value(undone)}, {"number", value(number)}});
 }
 
 }  // namespace wetfront::store_detail

@@ -5,6 +5,8 @@
 #include <map>
 #include <string>
 #include <tuple>
+#include <unordered_map>
+#include <utility>
 
 namespace wetfront::store_detail {
 namespace {
@@ -27,7 +29,7 @@ std::string_view take_digits(std::string_view& text) {
 
 std::map<std::string, std::string> farm_names(Statements& sql) {
     std::map<std::string, std::string> names;
-    const auto rows = sql("SELECT record, name FROM head WHERE kind = 'farm'");
+    const auto rows = sql("SELECT record, name FROM head WHERE kind = 'farm' ORDER BY number, id");
     while (rows.next_row()) {
         names[text_at(rows, 0)] = text_at(rows, 1);
     }
@@ -69,20 +71,26 @@ std::vector<HouseSummary> house_list(Statements& sql) {
             SELECT r.house, count(*) FROM removed AS x
             JOIN revision AS r ON r.kind = 'visit' AND r.record = x.record AND r.number = 1
             WHERE x.kind = 'visit' GROUP BY r.house),
-        houses (record, farm, name, count, latest) AS (
+        houses (record, farm, name, count, latest, number, id) AS (
             SELECT h.record, h.farm, h.name,
                 (SELECT count(*) FROM visit AS v WHERE v.house = h.record) - coalesce(g.count, 0),
                 (SELECT entry FROM visit AS l WHERE house = h.record AND NOT EXISTS (
                         SELECT 1 FROM removed AS x WHERE x.kind = 'visit' AND x.record = l.record)
-                    ORDER BY started_unix_ms DESC, record DESC LIMIT 1)
+                    ORDER BY started_unix_ms DESC, record DESC LIMIT 1),
+                h.number, h.id
             FROM head AS h LEFT JOIN gone AS g ON g.house = h.record
             WHERE h.kind = 'house'
                 AND NOT EXISTS (SELECT 1 FROM removed AS x WHERE x.kind = 'house' AND x.record = h.record))
         SELECT h.record, h.farm, h.name, h.count, l.record, l.started_unix_ms, l.started_utc_offset_min,
             EXISTS (SELECT 1 FROM revision AS s INDEXED BY signed_visit
-                    WHERE s.kind = 'visit' AND s.signed = 1 AND s.record = l.record)
+                    WHERE s.kind = 'visit' AND s.signed = 1 AND s.record = l.record), h.number, h.id
         FROM houses AS h LEFT JOIN revision AS l ON l.entry = h.latest)sql");
     std::vector<HouseSummary> houses;
+    struct Shown {
+        std::size_t place;
+        std::pair<std::int64_t, std::string> state;
+    };
+    std::unordered_map<std::string, Shown> shown;
     while (rows.next_row()) {
         HouseSummary house;
         house.house = id_at(rows, 0);
@@ -97,7 +105,15 @@ std::vector<HouseSummary> house_list(Statements& sql) {
             house.latest_visit_at = time_at(rows, 5);
             house.open_visit = !flag_at(rows, 7);
         }
-        houses.push_back(std::move(house));
+        // One that has two present states stands there once, as head_of() takes it.
+        const std::pair state{number_at(rows, 8), text_at(rows, 9)};
+        const auto [known, is_new] = shown.try_emplace(house.house.text, Shown{houses.size(), state});
+        if (is_new) {
+            houses.push_back(std::move(house));
+        } else if (known->second.state < state) {
+            known->second.state = state;
+            houses[known->second.place] = std::move(house);
+        }
     }
     std::sort(houses.begin(), houses.end(), [](const HouseSummary& a, const HouseSummary& b) {
         return a.farm == b.farm ? comes_before(a.house_name, a.house, b.house_name, b.house)

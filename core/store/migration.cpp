@@ -13,7 +13,7 @@
 namespace wetfront::store_detail {
 namespace {
 
-constexpr std::array<Migration, 3> released{make_schema_1, make_schema_2, make_schema_3};
+constexpr std::array<Migration, 4> released{make_schema_1, make_schema_2, make_schema_3, make_schema_4};
 
 }  // namespace
 

@@ -35,5 +35,6 @@ using Migration = void (*)(SQLite::Database&);
 void make_schema_1(SQLite::Database& db);
 void make_schema_2(SQLite::Database& db);
 void make_schema_3(SQLite::Database& db);
+void make_schema_4(SQLite::Database& db);
 
 }  // namespace wetfront::store_detail

@@ -80,7 +80,7 @@ Result<void> make_record_file(const std::filesystem::path& file, const Clock& cl
     return guarded(item, [&]() -> Result<void> {
         WF_CHECK(draft.make(item));
         WF_CHECK(fill(draft.path(), clock, steps));
-        WF_CHECK(draft.put_in_place(file, item));
+        WF_CHECK(draft.put_database_in_place(file, item));
         return boost::outcome_v2::success();
     });
 }

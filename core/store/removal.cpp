@@ -80,14 +80,21 @@ Result<void> may_go(Statements& sql, RecordKind kind, const Id& id, const Head& 
     return boost::outcome_v2::success();
 }
 
+/// 0 where it was never removed, or only by what has no number (schema_4.cpp).
+std::int64_t highest_number(Statements& sql, RecordKind kind, const Id& id) {
+    const auto row = sql("SELECT coalesce(max(number), 0) FROM removal WHERE kind = ? AND record = ?");
+    Binder{row}(enum_name(kind))(id);
+    return row.next_row() ? number_at(row, 0) : 0;
+}
+
 Result<void> may_come_back(Statements& sql, RecordKind kind, const Head& head) {
     if (kind == RecordKind::house) {
-        WF_TRY(const auto house, record_at(sql, head.revision, parse_house));
+        WF_TRY(const auto house, record_at(sql, head.revision, house_of));
         return check_not_removed(sql, RecordKind::farm, house.farm);
     }
     if (kind == RecordKind::visit) {
         WF_CHECK(check_not_removed(sql, RecordKind::house, head.house));
-        WF_TRY(const auto visit, record_at(sql, head.revision, parse_visit));
+        WF_TRY(const auto visit, record_at(sql, head.revision, visit_of));
         if (visit.replaces) {
             return check_not_removed(sql, RecordKind::visit, *visit.replaces);
         }
@@ -116,8 +123,10 @@ Result<void> set_removed(const Pen& pen, RecordKind kind, const Id& id, bool rem
         return boost::outcome_v2::success();
     }
     WF_CHECK(removed ? may_go(pen.sql, kind, id, head, clock) : may_come_back(pen.sql, kind, head));
-    pen.write("removal",
-              {{"kind", value(enum_name(kind))}, {"record", value(id)}, {"removed", value(removed)}});
+    pen.write("removal", {{"kind", value(enum_name(kind))},
+                          {"record", value(id)},
+                          {"removed", value(removed)},
+                          {"number", value(1 + highest_number(pen.sql, kind, id))}});
     return boost::outcome_v2::success();
 }
 
@@ -128,9 +137,9 @@ std::vector<RemovedRecord> removed_records(Statements& sql) {
             coalesce((SELECT name FROM head AS h WHERE h.kind = CASE x.kind WHEN 'visit' THEN 'house' ELSE x.kind END
                 AND h.record = CASE x.kind WHEN 'visit' THEN v.house ELSE x.record END
                 ORDER BY h.number DESC, h.id DESC LIMIT 1), '')
-        FROM removed AS x JOIN entry AS e ON e.entry = x.entry
+        FROM removed AS x JOIN entry AS e ON e.entry = x.entry JOIN device AS d ON d.device = e.device
         LEFT JOIN revision AS v ON x.kind = 'visit' AND v.kind = 'visit' AND v.record = x.record AND v.number = 1
-        ORDER BY x.entry DESC)sql");
+        ORDER BY e.unix_ms DESC, d.id DESC, e.seq DESC)sql");
     std::vector<RemovedRecord> records;
     while (rows.next_row()) {
         const auto kind = enum_value<RecordKind>(text_at(rows, 0));

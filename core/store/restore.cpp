@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
 #include <fcntl.h>
 #include <sys/stat.h>
 #include <unistd.h>
@@ -194,6 +195,29 @@ Result<void> check_not_open(const std::filesystem::path& record_file) {
     return boost::outcome_v2::success();
 }
 
+/// What was entered behind the copy's last entry may be on other machines by now, under this device's
+/// numbers: from here on the file is written by a device of its own.
+Result<void> go_on_as_another_device(const std::filesystem::path& copy, const Clock& clock,
+                                     const std::string& item) {
+    return guarded(item, [&]() -> Result<void> {
+        SQLite::Database db{copy, SQLite::OPEN_READWRITE};
+        db.exec("PRAGMA locking_mode=EXCLUSIVE; PRAGMA trusted_schema=OFF; PRAGMA foreign_keys=ON");
+        SQLite::Transaction transaction{db, SQLite::TransactionBehavior::IMMEDIATE};
+        SQLite::Statement device{db,
+                                 "INSERT INTO device (id, name, made_unix_ms, made_utc_offset_min) SELECT ?, "
+                                 "name, ?, ? FROM device "
+                                 "WHERE device = (SELECT device FROM this_device)"};
+        const auto now = clock.wall_now();
+        device.bind(1, IdSource{clock}.next().text);
+        device.bind(2, now.unix_ms);
+        device.bind(3, now.utc_offset_minutes);
+        device.exec();
+        db.exec("UPDATE this_device SET device = last_insert_rowid()");
+        transaction.commit();
+        return boost::outcome_v2::success();
+    });
+}
+
 /// After a restore that failed once it was decided: what was moved goes back to its place and the copy away.
 /// Where that fails too, the error says that the next start ends what was begun.
 Error taken_back(const std::filesystem::path& record_file, const std::filesystem::path& waiting, Error why) {
@@ -230,6 +254,7 @@ Result<std::optional<std::filesystem::path>> restore(const std::filesystem::path
     {
         const Draft draft{waiting};
         WF_CHECK(copy_joined(backup, draft.path()));
+        WF_CHECK(go_on_as_another_device(draft.path(), clock, item_of(backup)));
         WF_CHECK(sync(draft.path(), item_of(backup)));
         if (::rename(draft.path().c_str(), waiting.c_str()) != 0) {
             return system_failure("record file " + record_file.string(), errno);

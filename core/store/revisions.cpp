@@ -32,7 +32,7 @@ std::optional<Head> head_of(Statements& sql, RecordKind kind, const Id& record) 
     const auto find =
         sql("SELECT id, number, house, started_unix_ms, started_utc_offset_min, signed, "
             "house_revision, farm_revision FROM head WHERE kind = ? AND record = ? "
-            "ORDER BY number DESC, id DESC LIMIT 1");
+            "ORDER BY signed DESC, number DESC, id DESC LIMIT 1");
     Binder{find}(enum_name(kind))(record);
     if (!find.next_row()) {
         return std::nullopt;
@@ -50,7 +50,8 @@ std::optional<Head> head_of(Statements& sql, RecordKind kind, const Id& record) 
     return head;
 }
 
-json document_at(Statements& sql, const std::string& revision) {
+template <class Tree>
+Tree document_at(Statements& sql, const std::string& revision) {
     const auto rows =
         sql("WITH RECURSIVE chain (parent, number, whole, body) AS ("
             "SELECT parent, number, whole, body FROM revision WHERE id = ? UNION ALL "
@@ -58,11 +59,11 @@ json document_at(Statements& sql, const std::string& revision) {
             "JOIN revision AS r ON r.id = c.parent WHERE c.whole = 0) "
             "SELECT body FROM chain ORDER BY number");
     Binder{rows}(revision);
-    json document;
+    Tree document;
     bool any = false;
     while (rows.next_row()) {
         try {
-            document.patch_inplace(json::parse(text_at(rows, 0)));
+            document.patch_inplace(Tree::parse(text_at(rows, 0)));
         } catch (const json::exception&) {
             throw std::runtime_error{"revision " + revision + " cannot be read"};
         }
@@ -73,12 +74,14 @@ json document_at(Statements& sql, const std::string& revision) {
     }
     return document;
 }
+template json document_at(Statements&, const std::string&);
+template Json document_at(Statements&, const std::string&);
 
 void add_revision(const Pen& pen, RecordKind kind, const Id& record, const std::optional<Head>& parent,
                   const json& document, const Columns& columns) {
     std::optional<json> before;
     if (parent) {
-        before = document_at(pen.sql, parent->revision);
+        before = document_at<json>(pen.sql, parent->revision);
         if (*before == document) {
             return;
         }

@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 
+#include "records/file_shape.h"
 #include "store/pen.h"
 #include "store/record_kind.h"
 
@@ -23,12 +24,17 @@ struct Head {
     std::string farm_revision;
 };
 
-/// None if there is no such record. Of several revisions without a successor, the one with the highest
-/// number.
+/// None if there is no such record. Of several revisions without a successor the signed one, or the one with
+/// the highest number: split_records.h tells of the others.
 [[nodiscard]] std::optional<Head> head_of(Statements& sql, RecordKind kind, const Id& record);
 
 /// A record's content at a revision. Reads back to the last whole one, at most whole_every rows.
-[[nodiscard]] nlohmann::json document_at(Statements& sql, const std::string& revision);
+/// `Tree` is nlohmann::json, which is equal whatever the order of its keys, or Json, which records are read
+/// from.
+template <class Tree>
+[[nodiscard]] Tree document_at(Statements& sql, const std::string& revision);
+extern template nlohmann::json document_at(Statements&, const std::string&);
+extern template Json document_at(Statements&, const std::string&);
 
 /// Every so many revisions one is stored whole, as is one whose difference would not be shorter.
 constexpr int whole_every = 32;

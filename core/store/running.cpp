@@ -47,7 +47,7 @@ Result<bool> stopwatch_runs(Statements& sql, const Id& visit, const Clock& clock
         return false;
     }
     WF_TRY(const auto head, need_head(sql, RecordKind::visit, visit));
-    WF_TRY(const auto house, present(sql, RecordKind::house, head.house, parse_house));
+    WF_TRY(const auto house, present(sql, RecordKind::house, head.house, house_of));
     return std::any_of(states.begin(), states.end(), [&](const PumpState& state) {
         const auto* pump = house.pump(state.pump);
         std::vector<Id> banks;

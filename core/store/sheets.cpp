@@ -15,11 +15,12 @@ using store_detail::value;
 
 namespace {
 
-std::optional<SignedSheet> sheet_of(Statements& sql, const Id& visit) {
+/// That of the state which is shown: a visit signed on two devices has two.
+std::optional<SignedSheet> sheet_of(Statements& sql, const std::string& revision) {
     const auto row = sql(
         "SELECT s.pdf, s.sha256, e.unix_ms, e.utc_offset_min FROM sheet AS s JOIN entry AS e USING (entry) "
-        "WHERE s.visit = ?");
-    store_detail::Binder{row}(visit);
+        "WHERE s.revision = ?");
+    store_detail::Binder{row}(revision);
     if (!row.next_row()) {
         return std::nullopt;
     }
@@ -37,14 +38,14 @@ Result<void> Store::keep_sheet(const Visit& visit, std::string_view pdf) {
     }
     return d_->write([&](const Pen& pen) -> Result<void> {
         WF_CHECK(store_detail::put(pen, visit));
-        if (const auto kept = sheet_of(pen.sql, visit.id)) {
+        WF_TRY(const auto head, need_head(pen.sql, RecordKind::visit, visit.id));
+        if (const auto kept = sheet_of(pen.sql, head.revision)) {
             if (kept->pdf != pdf) {
                 return bad_input("sheet of visit " + visit.id.text, "",
                                  "it was kept when the visit was signed and stays as it was handed out");
             }
             return boost::outcome_v2::success();
         }
-        WF_TRY(const auto head, need_head(pen.sql, RecordKind::visit, visit.id));
         const auto hash = sha256(pdf);
         pen.write("sheet", {{"visit", value(visit.id)},
                             {"revision", value(head.revision)},
@@ -56,8 +57,8 @@ Result<void> Store::keep_sheet(const Visit& visit, std::string_view pdf) {
 
 Result<std::optional<SignedSheet>> Store::signed_sheet(const Id& visit) const {
     return d_->read([&](Statements& sql) -> Result<std::optional<SignedSheet>> {
-        WF_CHECK(need_head(sql, RecordKind::visit, visit));
-        auto sheet = sheet_of(sql, visit);
+        WF_TRY(const auto head, need_head(sql, RecordKind::visit, visit));
+        auto sheet = sheet_of(sql, head.revision);
         if (sheet && in_hex(sha256(sheet->pdf)) != sheet->sha256) {
             return storage_error("sheet of visit " + visit.text,
                                  "it is not what was signed: its hash differs",

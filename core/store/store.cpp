@@ -3,6 +3,7 @@
 
 #include <utility>
 
+#include "records/record_text.h"
 #include "store/backup_name.h"
 #include "store/journal.h"
 #include "store/lists.h"
@@ -99,14 +100,14 @@ Result<void> Store::save(const SettingTemplate& described) {
 }
 
 Result<Farm> Store::farm(const Id& id) const {
-    return d_->read([&](Statements& sql) { return present(sql, RecordKind::farm, id, parse_farm); });
+    return d_->read([&](Statements& sql) { return present(sql, RecordKind::farm, id, farm_of); });
 }
 Result<House> Store::house(const Id& id) const {
-    return d_->read([&](Statements& sql) { return present(sql, RecordKind::house, id, parse_house); });
+    return d_->read([&](Statements& sql) { return present(sql, RecordKind::house, id, house_of); });
 }
 Result<Visit> Store::visit(const Id& id) const {
     return d_->read([&](Statements& sql) -> Result<Visit> {
-        WF_TRY(auto visit, present(sql, RecordKind::visit, id, parse_visit));
+        WF_TRY(auto visit, present(sql, RecordKind::visit, id, visit_of));
         visit.marks = store_detail::marks_of(sql, id);
         return visit;
     });
@@ -114,7 +115,7 @@ Result<Visit> Store::visit(const Id& id) const {
 
 Result<SettingTemplate> Store::setting_template(const Id& id) const {
     return d_->read(
-        [&](Statements& sql) { return present(sql, RecordKind::setting_template, id, parse_template); });
+        [&](Statements& sql) { return present(sql, RecordKind::setting_template, id, template_of); });
 }
 
 Result<VisitFile> Store::visit_file(const Id& visit) const {
@@ -123,12 +124,12 @@ Result<VisitFile> Store::visit_file(const Id& visit) const {
 
 Result<std::vector<Farm>> Store::farms() const {
     return d_->read(
-        [&](Statements& sql) { return store_detail::all_by_name(sql, RecordKind::farm, parse_farm); });
+        [&](Statements& sql) { return store_detail::all_by_name(sql, RecordKind::farm, farm_of); });
 }
 
 Result<std::vector<SettingTemplate>> Store::setting_templates() const {
     return d_->read([&](Statements& sql) {
-        return store_detail::all_by_name(sql, RecordKind::setting_template, parse_template);
+        return store_detail::all_by_name(sql, RecordKind::setting_template, template_of);
     });
 }
 

@@ -15,6 +15,7 @@
 #include "records/field_change.h"
 #include "records/setting_template.h"
 #include "records/visit.h"
+#include "store/bundle.h"
 #include "store/record_kind.h"
 
 namespace wetfront {
@@ -200,6 +201,35 @@ public:
     /// stays as it is; an id that is there with other content is an error, and then nothing is added.
     [[nodiscard]] Result<void> add(std::span<const VisitFile> files);
     [[nodiscard]] Result<void> add(const VisitFile& file) { return add(std::span{&file, 1}); }
+
+    // Bundles (bundle.h). What another device wrote comes in with its device, number, time and hash, in
+    // whatever order and however often bundles come: the record is the same. Refused, and then nothing is
+    // changed: a file that is not whole, of a later format, or that says otherwise than what is here (another
+    // entry with the same number, another content with the same id, an entry of this device that is not
+    // here). What this version cannot read, or what refers to something that has not come yet, is kept aside,
+    // told, and passed on by every bundle.
+
+    /// Writes a bundle as a new file, read back from the medium before it gets its name. No file is written
+    /// over.
+    [[nodiscard]] Result<BundleMade> write_bundle(const BundleChoice& choice,
+                                                  const std::filesystem::path& file) const;
+    /// What take_in() would do. Nothing is changed.
+    [[nodiscard]] Result<BundleReport> preview_bundle(std::string_view text);
+    /// Takes in a bundle, all of it in one transaction.
+    [[nodiscard]] Result<BundleReport> take_in(std::string_view text);
+    /// Writes the receipt of a bundle whose every entry is here, which its sender reads back. A file with
+    /// that name is replaced.
+    [[nodiscard]] Result<void> write_receipt(std::string_view bundle,
+                                             const std::filesystem::path& file) const;
+    /// Notes what the receipt of another device acknowledges as delivered to it. Refused if it names entries
+    /// that are not here or not the same.
+    [[nodiscard]] Result<ReceiptRead> read_receipt(std::string_view text);
+    /// Records that have several present states, by kind and id.
+    [[nodiscard]] Result<std::vector<SplitRecord>> split_records() const;
+    /// Makes the state of that revision the record's only one; the others stay in its history. Refused: a
+    /// revision that is no present state of a split record; a visit of which a state is signed.
+    [[nodiscard]] Result<void> choose_state(const std::string& revision);
+    [[nodiscard]] Result<std::vector<KeptAside>> kept_aside() const;
 
     /// Writes a copy of all that is committed into the folder (made 0700 if it is not there), as
     /// "<name>-<day>-<clock>" with the record file's ending, read back from the medium and compared before it

@@ -3,6 +3,7 @@
 
 #include <utility>
 
+#include "records/record_text.h"
 #include "store/journal.h"
 #include "store/removal.h"
 
@@ -15,12 +16,14 @@ Error no_such(RecordKind kind, const Id& id) {
 
 /// A record's text as a document, once it is certain that it reads back as the same record.
 template <class Record>
-Result<nlohmann::json> document_of(const Record& record, const std::string& text, Parser<Record> parse) {
-    WF_TRY(const auto read_back, parse(text));
+Result<nlohmann::json> document_of(const Record& record, const std::string& text,
+                                   RecordOf<Record> record_of) {
+    WF_TRY(const auto document, read_json(text, "record"));
+    WF_TRY(const auto read_back, record_of(document));
     if (read_back != record) {
         return bad_input("record", record.id.text, "a text of it is not UTF-8, or an id is malformed");
     }
-    return nlohmann::json::parse(text);
+    return nlohmann::json(document);
 }
 
 Visit without_marks(Visit visit) {
@@ -30,11 +33,11 @@ Visit without_marks(Visit visit) {
 
 Result<void> check_may_follow(Statements& sql, const Head& present, const Visit& visit,
                               const nlohmann::json& document) {
-    if (present.is_signed && document_at(sql, present.revision) != document) {
+    if (present.is_signed && document_at<nlohmann::json>(sql, present.revision) != document) {
         return bad_input("visit", visit.id.text,
                          "it is signed and frozen; make a correction, a new visit that replaces it");
     }
-    WF_TRY(const auto before, record_at(sql, present.revision, parse_visit));
+    WF_TRY(const auto before, record_at(sql, present.revision, visit_of));
     if (before.house != visit.house || before.started != visit.started || before.replaces != visit.replaces) {
         return bad_input("visit", visit.id.text,
                          "a visit keeps its house, its start and the visit that it replaces");
@@ -44,9 +47,9 @@ Result<void> check_may_follow(Statements& sql, const Head& present, const Visit&
 
 /// Puts a record in place that may be there already, but only with the same content.
 template <class Record>
-Result<void> put_new(const Pen& pen, RecordKind kind, const Record& record, Parser<Record> parse) {
+Result<void> put_new(const Pen& pen, RecordKind kind, const Record& record, RecordOf<Record> record_of) {
     if (const auto head = head_of(pen.sql, kind, record.id)) {
-        WF_TRY(const auto there, record_at(pen.sql, head->revision, parse));
+        WF_TRY(const auto there, record_at(pen.sql, head->revision, record_of));
         if (there != record) {
             return bad_input(std::string{enum_name(kind)}, record.id.text,
                              "it is in the record file with other content; nothing was added");
@@ -85,7 +88,7 @@ Result<void> check_open(Statements& sql, const Id& visit) {
 
 Result<VisitFile> visit_file_of(Statements& sql, const Id& id, LastRead& last) {
     WF_TRY(const auto head, need_head(sql, RecordKind::visit, id));
-    WF_TRY(auto visit, record_at(sql, head.revision, parse_visit));
+    WF_TRY(auto visit, record_at(sql, head.revision, visit_of));
     visit.marks = marks_of(sql, id);
     auto house_revision = head.house_revision;
     if (!head.is_signed) {
@@ -93,7 +96,7 @@ Result<VisitFile> visit_file_of(Statements& sql, const Id& id, LastRead& last) {
         house_revision = now.revision;
     }
     if (last.house_revision != house_revision) {
-        WF_TRY(last.house, record_at(sql, house_revision, parse_house));
+        WF_TRY(last.house, record_at(sql, house_revision, house_of));
         last.house_revision = house_revision;
     }
     auto farm_revision = head.farm_revision;
@@ -102,14 +105,14 @@ Result<VisitFile> visit_file_of(Statements& sql, const Id& id, LastRead& last) {
         farm_revision = now.revision;
     }
     if (last.farm_revision != farm_revision) {
-        WF_TRY(last.farm, record_at(sql, farm_revision, parse_farm));
+        WF_TRY(last.farm, record_at(sql, farm_revision, farm_of));
         last.farm_revision = farm_revision;
     }
     return VisitFile{last.farm, last.house, std::move(visit)};
 }
 
 Result<void> put(const Pen& pen, const Farm& farm, const Restored& restores) {
-    WF_TRY(const auto document, document_of(farm, farm_text(farm), parse_farm));
+    WF_TRY(const auto document, document_of(farm, farm_text(farm), farm_of));
     add_revision(pen, RecordKind::farm, farm.id, head_of(pen.sql, RecordKind::farm, farm.id), document,
                  {.name = farm.name, .restores = restores});
     return boost::outcome_v2::success();
@@ -117,7 +120,7 @@ Result<void> put(const Pen& pen, const Farm& farm, const Restored& restores) {
 
 Result<void> put(const Pen& pen, const House& house, const Restored& restores) {
     WF_CHECK(need_head(pen.sql, RecordKind::farm, house.farm));
-    WF_TRY(const auto document, document_of(house, house_text(house), parse_house));
+    WF_TRY(const auto document, document_of(house, house_text(house), house_of));
     const auto before = head_of(pen.sql, RecordKind::house, house.id);
     if (!before) {
         WF_CHECK(check_not_removed(pen.sql, RecordKind::farm, house.farm));
@@ -129,16 +132,16 @@ Result<void> put(const Pen& pen, const House& house, const Restored& restores) {
 
 Result<void> put(const Pen& pen, const SettingTemplate& described) {
     constexpr auto kind = RecordKind::setting_template;
-    WF_TRY(const auto document, document_of(described, template_text(described), parse_template));
+    WF_TRY(const auto document, document_of(described, template_text(described), template_of));
     add_revision(pen, kind, described.id, head_of(pen.sql, kind, described.id), document,
                  {.name = described.name});
     return boost::outcome_v2::success();
 }
 
 Result<void> put(const Pen& pen, const Visit& visit, const Restored& restores) {
-    WF_TRY(const auto document, document_of(without_marks(visit), visit_text(visit), parse_visit));
+    WF_TRY(const auto document, document_of(without_marks(visit), visit_text(visit), visit_of));
     WF_TRY(const auto house_head, need_head(pen.sql, RecordKind::house, visit.house));
-    WF_TRY(const auto house, record_at(pen.sql, house_head.revision, parse_house));
+    WF_TRY(const auto house, record_at(pen.sql, house_head.revision, house_of));
     WF_TRY(const auto farm_head, need_head(pen.sql, RecordKind::farm, house.farm));
     const auto present = head_of(pen.sql, RecordKind::visit, visit.id);
     if (present) {
@@ -158,10 +161,10 @@ Result<void> put(const Pen& pen, const Visit& visit, const Restored& restores) {
 }
 
 Result<void> put_new(const Pen& pen, const VisitFile& file) {
-    WF_CHECK(put_new(pen, RecordKind::farm, file.farm, parse_farm));
-    WF_CHECK(put_new(pen, RecordKind::house, file.house, parse_house));
+    WF_CHECK(put_new(pen, RecordKind::farm, file.farm, farm_of));
+    WF_CHECK(put_new(pen, RecordKind::house, file.house, house_of));
     const bool is_new = !head_of(pen.sql, RecordKind::visit, file.visit.id);
-    WF_CHECK(put_new(pen, RecordKind::visit, without_marks(file.visit), parse_visit));
+    WF_CHECK(put_new(pen, RecordKind::visit, without_marks(file.visit), visit_of));
     if (!is_new) {
         if (marks_of(pen.sql, file.visit.id) != file.visit.marks) {
             return bad_input("visit", file.visit.id.text,

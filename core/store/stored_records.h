@@ -6,16 +6,16 @@
 #include <string>
 #include <vector>
 
-#include "records/record_text.h"
+#include "records/record_json.h"
 #include "store/lists.h"
 #include "store/revisions.h"
 
 // Not for other folders. Everything here may throw.
 namespace wetfront::store_detail {
 
-/// Text of a record to the record; refuses what is out of range.
+/// A record's document to the record; refuses what is out of range.
 template <class Record>
-using Parser = Result<Record> (*)(std::string_view);
+using RecordOf = Result<Record> (*)(const Json&);
 
 /// An error if there is no such record.
 [[nodiscard]] Result<Head> need_head(Statements& sql, RecordKind kind, const Id& id);
@@ -23,8 +23,9 @@ using Parser = Result<Record> (*)(std::string_view);
 [[nodiscard]] Result<void> check_open(Statements& sql, const Id& visit);
 
 template <class Record>
-[[nodiscard]] Result<Record> record_at(Statements& sql, const std::string& revision, Parser<Record> parse) {
-    auto record = parse(document_at(sql, revision).dump());
+[[nodiscard]] Result<Record> record_at(Statements& sql, const std::string& revision,
+                                       RecordOf<Record> record_of) {
+    auto record = record_of(document_at<Json>(sql, revision));
     if (!record) {
         return storage_error("revision " + revision + " cannot be read", record.error().text(),
                              "the file is damaged or was written by another version");
@@ -33,22 +34,23 @@ template <class Record>
 }
 
 template <class Record>
-[[nodiscard]] Result<Record> present(Statements& sql, RecordKind kind, const Id& id, Parser<Record> parse) {
+[[nodiscard]] Result<Record> present(Statements& sql, RecordKind kind, const Id& id,
+                                     RecordOf<Record> record_of) {
     WF_TRY(const auto head, need_head(sql, kind, id));
-    return record_at(sql, head.revision, parse);
+    return record_at(sql, head.revision, record_of);
 }
 
 /// Those of a kind that are not removed.
 template <class Record>
 [[nodiscard]] Result<std::vector<Record>> all_by_name(Statements& sql, RecordKind kind,
-                                                      Parser<Record> parse) {
+                                                      RecordOf<Record> record_of) {
     const auto rows =
         sql("SELECT DISTINCT r.record FROM revision AS r WHERE r.kind = ? AND NOT EXISTS "
             "(SELECT 1 FROM removed AS x WHERE x.kind = r.kind AND x.record = r.record)");
     Binder{rows}(enum_name(kind));
     std::vector<Record> all;
     while (rows.next_row()) {
-        WF_TRY(auto record, present(sql, kind, id_at(rows, 0), parse));
+        WF_TRY(auto record, present(sql, kind, id_at(rows, 0), record_of));
         all.push_back(std::move(record));
     }
     std::sort(all.begin(), all.end(),

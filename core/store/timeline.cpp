@@ -5,6 +5,7 @@
 #include <set>
 #include <utility>
 
+#include "records/record_text.h"
 #include "store/stored_records.h"
 
 namespace wetfront::store_detail {
@@ -67,12 +68,17 @@ Result<Timeline> timeline_of(Statements& sql, const Id& visit) {
         WITH begun (entry) AS (SELECT entry FROM revision WHERE kind = 'visit' AND record = ?1 AND number = 1),
         described (kind, record) AS (VALUES ('visit', ?1), ('house', ?2),
             ('farm', (SELECT farm FROM head WHERE kind = 'house' AND record = ?2 ORDER BY number DESC, id DESC LIMIT 1)))
-        SELECT r.kind, r.record, r.parent, r.id, e.unix_ms, e.utc_offset_min, r.restores
+        SELECT r.kind, r.record, r.parent, r.id, e.unix_ms, e.utc_offset_min, r.restores,
+            e.before IS NOT NULL OR r.passed_over IS NOT NULL
         FROM described AS d JOIN revision AS r ON r.kind = d.kind AND r.record = d.record
         JOIN entry AS e ON e.entry = r.entry
         WHERE r.parent IS NOT NULL AND r.entry > (SELECT entry FROM begun) ORDER BY r.entry)sql");
     Binder{rows}(visit)(head.house);
     while (rows.next_row()) {
+        if (flag_at(rows, 7)) {
+            line = {};
+            continue;
+        }
         const auto kind = enum_value<RecordKind>(text_at(rows, 0));
         take(line, {kind.value(), id_at(rows, 1), text_at(rows, 2), text_at(rows, 3), time_at(rows, 4)},
              null_at(rows, 6) ? std::nullopt : std::optional{text_at(rows, 6)});
@@ -80,20 +86,24 @@ Result<Timeline> timeline_of(Statements& sql, const Id& visit) {
     return line;
 }
 
-UndoStep described(Statements& sql, const TimelineStep& step) {
-    const json before = document_at(sql, step.from);
-    const json after = document_at(sql, step.to);
-    UndoStep told{step.kind, step.record, step.at, {}};
+std::vector<FieldChange> changes_between(Statements& sql, const std::string& from, const std::string& to) {
+    const json before = document_at<json>(sql, from);
+    const json after = document_at<json>(sql, to);
+    std::vector<FieldChange> changes;
     std::set<std::string> seen;
     PatchPlaces places{before};
     for (const auto& change : json::diff(before, after)) {
         const auto path = places.next(change.at("path").get<std::string>());
         if (seen.insert(path).second) {
             const json::json_pointer place{path};
-            told.changes.push_back({path, shown(before, place), shown(after, place)});
+            changes.push_back({path, shown(before, place), shown(after, place)});
         }
     }
-    return told;
+    return changes;
+}
+
+UndoStep described(Statements& sql, const TimelineStep& step) {
+    return {step.kind, step.record, step.at, changes_between(sql, step.from, step.to)};
 }
 
 Result<void> restore(const Pen& pen, const Id& visit, const TimelineStep& step, const std::string& revision) {
@@ -101,17 +111,17 @@ Result<void> restore(const Pen& pen, const Id& visit, const TimelineStep& step, 
     WF_TRY(const auto before, visit_file_of(pen.sql, visit, last));
     switch (step.kind) {
         case RecordKind::farm: {
-            WF_TRY(const auto farm, record_at(pen.sql, revision, parse_farm));
+            WF_TRY(const auto farm, record_at(pen.sql, revision, farm_of));
             WF_CHECK(put(pen, farm, revision));
             break;
         }
         case RecordKind::house: {
-            WF_TRY(const auto house, record_at(pen.sql, revision, parse_house));
+            WF_TRY(const auto house, record_at(pen.sql, revision, house_of));
             WF_CHECK(put(pen, house, revision));
             break;
         }
         case RecordKind::visit: {
-            WF_TRY(const auto restored, record_at(pen.sql, revision, parse_visit));
+            WF_TRY(const auto restored, record_at(pen.sql, revision, visit_of));
             WF_CHECK(put(pen, restored, revision));
             break;
         }

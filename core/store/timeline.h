@@ -23,6 +23,8 @@ struct TimelineStep {
 /// What can be undone and redone in a visit (store.h says what belongs to it), the next one at the back of
 /// each. Worked out from the revisions alone: one that restores what was before the last step is its undo,
 /// one that restores what was undone last is its redo, and any other is a new step, which ends all redoing.
+/// What another device wrote, or a choice between two states, is no step, and nothing before it can be
+/// undone.
 struct Timeline {
     std::vector<TimelineStep> done;
     std::vector<TimelineStep> undone;
@@ -30,6 +32,10 @@ struct Timeline {
 
 /// Both empty for a signed visit.
 [[nodiscard]] Result<Timeline> timeline_of(Statements& sql, const Id& visit);
+
+/// What differs between two states of a record, by their revisions.
+[[nodiscard]] std::vector<FieldChange> changes_between(Statements& sql, const std::string& from,
+                                                       const std::string& to);
 
 /// What the step changed.
 [[nodiscard]] UndoStep described(Statements& sql, const TimelineStep& step);

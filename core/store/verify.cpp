@@ -2,10 +2,10 @@
 #include "store/verify.h"
 
 #include <algorithm>
-#include <array>
 #include <map>
 #include <stdexcept>
 
+#include "store/aside.h"
 #include "store/chain.h"
 #include "store/failure.h"
 #include "store/journal.h"
@@ -17,6 +17,7 @@ namespace wetfront {
 namespace {
 
 using store_detail::Binder;
+using store_detail::content_tables;
 using store_detail::Hash;
 using store_detail::id_at;
 using store_detail::look_at_write_ahead;
@@ -24,8 +25,6 @@ using store_detail::null_at;
 using store_detail::number_at;
 using store_detail::Statements;
 using store_detail::text_at;
-
-constexpr std::array content_tables{"revision", "mark", "mark_change", "removal", "sheet"};
 
 void note(StoreCheck& check, const std::optional<EntryName>& entry, const std::string& what) {
     if (check.wrong++ == 0) {
@@ -152,17 +151,28 @@ StoreCheck check_chain(Statements& sql) {
     const auto* says = "every entry has the hash of its content and of the entry before it";
     return checked("chain", says, [&](StoreCheck& check, std::optional<EntryName>& at) {
         const auto rows =
-            sql("SELECT d.id, e.seq, e.unix_ms, e.utc_offset_min, e.hash, e.entry FROM entry AS e "
+            sql("SELECT d.id, e.seq, e.unix_ms, e.utc_offset_min, e.hash, e.entry, e.before FROM entry AS e "
                 "JOIN device AS d USING (device) ORDER BY e.device, e.seq");
         Hash previous{};
         Id device;
+        std::int64_t before = 0;
         while (rows.next_row()) {
             ++check.checked;
             at = EntryName{id_at(rows, 0), number_at(rows, 1)};
             if (at->device != device) {
                 device = at->device;
                 previous = {};
+                before = 0;
             }
+            // Of what another device wrote, entries may be missing in between.
+            if (!null_at(rows, 6)) {
+                const auto noted = store_detail::hash_at(rows, 6);
+                if (at->number == before + 1 && noted != previous) {
+                    note(check, at, "it follows another entry than the one before it");
+                }
+                previous = noted;
+            }
+            before = at->number;
             const auto contents = store_detail::contents_of(sql, content_tables, number_at(rows, 5));
             const auto hash = store_detail::hash_at(rows, 4);
             if (contents.size() != 1) {
@@ -179,17 +189,17 @@ StoreCheck check_chain(Statements& sql) {
 }
 
 /// Empty, or what is wrong.
-std::string reading_problem(RecordKind kind, const std::string& text) {
+std::string reading_problem(RecordKind kind, const Json& document) {
     const auto problem = [](const auto& result) { return result ? std::string{} : result.error().text(); };
     switch (kind) {
         case RecordKind::farm:
-            return problem(parse_farm(text));
+            return problem(farm_of(document));
         case RecordKind::house:
-            return problem(parse_house(text));
+            return problem(house_of(document));
         case RecordKind::visit:
-            return problem(parse_visit(text));
+            return problem(visit_of(document));
         case RecordKind::setting_template:
-            return problem(parse_template(text));
+            return problem(template_of(document));
     }
     return {};
 }
@@ -219,7 +229,7 @@ StoreCheck check_revisions(Statements& sql) {
                 state.patch_inplace(nlohmann::json::parse(text_at(rows, 7)));
                 const auto kind = enum_value<RecordKind>(text_at(rows, 2));
                 const auto problem =
-                    kind ? reading_problem(*kind, state.dump()) : "a kind that this version does not know";
+                    kind ? reading_problem(*kind, Json(state)) : "a kind that this version does not know";
                 if (!problem.empty()) {
                     note(check, at, key + ": " + problem);
                 }
@@ -279,6 +289,23 @@ StoreCheck check_sheets(Statements& sql) {
     });
 }
 
+StoreCheck check_aside(Statements& sql) {
+    const auto* says = "what is kept aside is what its device wrote";
+    return checked("aside", says, [&](StoreCheck& check, std::optional<EntryName>& at) {
+        const auto rows = sql(store_detail::aside_entries);
+        while (rows.next_row()) {
+            ++check.checked;
+            at = EntryName{id_at(rows, 0), number_at(rows, 1)};
+            const auto entry = store_detail::aside_entry_at(rows);
+            if (!entry) {
+                note(check, at, entry.error().text());
+            } else if (!entry.value().is_what_was_written()) {
+                note(check, at, "its hash is not that of this content");
+            }
+        }
+    });
+}
+
 StoreCheck check_known(Statements& sql, const std::string& known) {
     return checked("known", "an entry has the hash that was noted elsewhere", [&](StoreCheck& check, auto&) {
         check.checked = 1;
@@ -293,12 +320,13 @@ StoreCheck check_known(Statements& sql, const std::string& known) {
 
 std::vector<ChainHead> heads_of(Statements& sql) {
     const auto rows =
-        sql("SELECT d.id, e.seq, e.hash FROM device AS d JOIN entry AS e USING (device) WHERE e.seq = "
+        sql("SELECT d.id, e.seq, e.hash, e.seq - (SELECT count(*) FROM entry WHERE device = d.device) "
+            "FROM device AS d JOIN entry AS e USING (device) WHERE e.seq = "
             "(SELECT max(seq) FROM entry WHERE device = d.device) ORDER BY d.device");
     std::vector<ChainHead> heads;
     while (rows.next_row()) {
-        heads.push_back(
-            {id_at(rows, 0), number_at(rows, 1), store_detail::in_hex(store_detail::hash_at(rows, 2))});
+        heads.push_back({id_at(rows, 0), number_at(rows, 1),
+                         store_detail::in_hex(store_detail::hash_at(rows, 2)), number_at(rows, 3)});
     }
     return heads;
 }
@@ -326,7 +354,7 @@ Result<StoreVerdict> verify_store(const std::filesystem::path& file, const Clock
                           check_schema(sql),    check_references(sql),
                           check_numbers(sql),   check_chain(sql),
                           check_revisions(sql), check_marks(sql),
-                          check_sheets(sql)};
+                          check_sheets(sql),    check_aside(sql)};
         if (known) {
             verdict.checks.push_back(check_known(sql, *known));
         }

@@ -35,6 +35,9 @@ struct ChainHead {
     Id device;
     std::int64_t number = 0;  ///< of its last entry
     std::string hash;         ///< 64 letters, 0-9 and a-f
+    /// How many up to it are not in this file, of what another device wrote. What is here is proved by the
+    /// hash of the entry before it, which came with it.
+    std::int64_t missing = 0;
 };
 
 struct StoreVerdict {
@@ -47,9 +50,10 @@ struct StoreVerdict {
 /// Reads a whole record file and changes nothing: SQLite's own check, confirmed entries in the -wal
 /// file, tables and rules as this version makes them, references, numbers without a gap, the chain of hashes,
 /// every revision and mark readable, undone entries equal to what they restore, kept sheets the bytes that
-/// were signed. Each check goes as far as the damage lets it. `known` is a hash noted elsewhere (64 letters,
-/// 0-9 and a-f): one check more, that an entry has it. An error only where the file cannot be read at all:
-/// not there, held by another program, not ours, of another version, its first page damaged.
+/// were signed, what is kept aside as its device wrote it. Each check goes as far as the damage lets it.
+/// `known` is a hash noted elsewhere (64 letters, 0-9 and a-f): one check more, that an entry has it. An
+/// error only where the file cannot be read at all: not there, held by another program, not ours, of another
+/// version, its first page damaged.
 [[nodiscard]] Result<StoreVerdict> verify_store(const std::filesystem::path& file, const Clock& clock,
                                                 const std::optional<std::string>& known = {});
 

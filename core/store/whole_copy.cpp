@@ -18,15 +18,6 @@
 namespace wetfront::store_detail {
 namespace {
 
-/// So that what is read back comes from the medium and not from memory.
-void forget_pages(const std::filesystem::path& file) {
-    const int descriptor = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
-    if (descriptor >= 0) {
-        ::posix_fadvise(descriptor, 0, 0, POSIX_FADV_DONTNEED);
-        ::close(descriptor);
-    }
-}
-
 std::pair<int, int> entries_of(SQLite::Database& db) {
     SQLite::Statement ask{db, "SELECT count(*), coalesce(max(entry), 0) FROM entry"};
     ask.executeStep();
@@ -74,6 +65,14 @@ Result<void> fill(SQLite::Database& db, const std::filesystem::path& draft, cons
 }
 
 }  // namespace
+
+void forget_pages(const std::filesystem::path& file) {
+    const int descriptor = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
+    if (descriptor >= 0) {
+        ::posix_fadvise(descriptor, 0, 0, POSIX_FADV_DONTNEED);
+        ::close(descriptor);
+    }
+}
 
 Result<void> sync(const std::filesystem::path& path, const std::string& item) {
     const int descriptor = ::open(path.empty() ? "." : path.c_str(), O_RDONLY | O_CLOEXEC);
@@ -137,7 +136,7 @@ Result<std::filesystem::path> copy_whole(SQLite::Database& db, const std::filesy
         for (int number = 1;; ++number) {
             const std::filesystem::path path =
                 number == 1 ? target.string() : target.string() + "-" + std::to_string(number);
-            WF_TRY(const bool placed, draft.put_in_place(path, item));
+            WF_TRY(const bool placed, draft.put_database_in_place(path, item));
             if (placed) {
                 return path;
             }

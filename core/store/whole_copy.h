@@ -25,6 +25,9 @@ namespace wetfront::store_detail {
 /// Pages and records fit together (integrity_check, foreign_key_check).
 [[nodiscard]] Result<void> check_whole(SQLite::Database& db, const std::string& item);
 
+/// So that what is read back comes from the medium and not from memory.
+void forget_pages(const std::filesystem::path& file);
+
 /// Data and size of a file or folder are on the medium.
 [[nodiscard]] Result<void> sync(const std::filesystem::path& path, const std::string& item);
 

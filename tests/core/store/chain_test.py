@@ -37,6 +37,8 @@ def check(path):
         count = 0
         for entry in db.execute("SELECT * FROM entry WHERE device = ? ORDER BY seq", (device["device"],)).fetchall():
             (table, columns), = contents_of(db, entry["entry"])
+            # Of another device's entries some may not be here.
+            previous = previous if entry["before"] is None else entry["before"]
             content = previous
             content += line("device", device["id"]) + line("seq", entry["seq"])
             content += line("unix_ms", entry["unix_ms"]) + line("utc_offset_min", entry["utc_offset_min"])

@@ -72,7 +72,7 @@ TEST_F(RevisionsTest, every_state_of_a_hundred_random_edits_is_read_back_equal) 
     SQLite::Statement rows{db, "SELECT id FROM revision WHERE kind = 'visit' ORDER BY number"};
     for (std::size_t i = 0; i < states.size(); ++i) {
         ASSERT_TRUE(rows.executeStep()) << i;
-        const auto document = store_detail::document_at(sql, store_detail::text_at(rows, 0));
+        const auto document = store_detail::document_at<nlohmann::json>(sql, store_detail::text_at(rows, 0));
         EXPECT_EQ(value_of(parse_visit(document.dump())), states[i]) << "revision " << i + 1;
     }
     EXPECT_FALSE(rows.executeStep());
