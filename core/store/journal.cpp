@@ -13,9 +13,8 @@ namespace wetfront::store_detail {
 namespace {
 
 constexpr const char* mark_columns =
-    "SELECT id, kind, pump, bank, boot_id, boot_ns, unix_ms, utc_offset_min, timed_by, stamp_error_ns, seen, "
-    "undone, "
-    "started_by, pads, fans_running, proof, visit FROM present_mark ";
+    "SELECT m.id, m.kind, m.pump, m.bank, m.boot_id, m.boot_ns, m.unix_ms, m.utc_offset_min, m.timed_by, "
+    "m.stamp_error_ns, m.seen, m.undone, m.started_by, m.pads, m.fans_running, m.proof, m.visit";
 
 template <class E>
 E enum_at(const SQLite::Statement& row, int column) {
@@ -98,25 +97,19 @@ std::int64_t highest_number(Statements& sql, const Id& mark) {
 std::vector<Mark> marks_of(Statements& sql, const Id& visit) {
     std::vector<Mark> marks;
     std::vector<WrittenBy> written;
-    {
-        const auto rows = sql(std::string{mark_columns} + "WHERE visit = ? ORDER BY entry");
-        Binder{rows}(visit);
-        while (rows.next_row()) {
-            marks.push_back(mark_in(rows));
-        }
-    }
-    const auto rows =
-        sql("SELECT d.id, e.seq FROM mark AS m JOIN entry AS e ON e.entry = m.entry "
-            "JOIN device AS d ON d.device = e.device WHERE m.visit = ? ORDER BY m.entry");
+    const auto rows = sql(std::string{mark_columns} +
+                          ", d.id, e.seq FROM present_mark AS m JOIN entry AS e ON e.entry = m.entry "
+                          "JOIN device AS d ON d.device = e.device WHERE m.visit = ? ORDER BY m.entry");
     Binder{rows}(visit);
     while (rows.next_row()) {
-        written.push_back({text_at(rows, 0), number_at(rows, 1)});
+        marks.push_back(mark_in(rows));
+        written.push_back({text_at(rows, 17), number_at(rows, 18)});
     }
     return as_written(std::move(marks), written);
 }
 
 std::optional<JournalMark> mark_with(Statements& sql, const Id& mark) {
-    const auto row = sql(std::string{mark_columns} + "WHERE id = ?");
+    const auto row = sql(std::string{mark_columns} + " FROM present_mark AS m WHERE m.id = ?");
     Binder{row}(mark);
     if (!row.next_row()) {
         return std::nullopt;

@@ -57,13 +57,18 @@ Tree document_at(Statements& sql, const std::string& revision) {
             "SELECT parent, number, whole, body FROM revision WHERE id = ? UNION ALL "
             "SELECT r.parent, r.number, r.whole, r.body FROM chain AS c "
             "JOIN revision AS r ON r.id = c.parent WHERE c.whole = 0) "
-            "SELECT body FROM chain ORDER BY number");
+            "SELECT body, whole FROM chain ORDER BY number");
     Binder{rows}(revision);
     Tree document;
     bool any = false;
     while (rows.next_row()) {
         try {
-            document.patch_inplace(Tree::parse(text_at(rows, 0)));
+            auto patch = Tree::parse(text_at(rows, 0));
+            if (flag_at(rows, 1)) {
+                document = std::move(patch.at(0).at("value"));  // what the patch would copy
+            } else {
+                document.patch_inplace(patch);
+            }
         } catch (const json::exception&) {
             throw std::runtime_error{"revision " + revision + " cannot be read"};
         }

@@ -29,9 +29,10 @@ CREATE VIEW head AS
 ALTER TABLE mark_change ADD COLUMN number INTEGER CHECK (number > 0);
 DROP VIEW present_mark;
 CREATE VIEW present_mark AS
-    SELECT m.*, coalesce((SELECT c.undone FROM mark_change AS c JOIN entry AS e ON e.entry = c.entry
+    SELECT m.*, CASE WHEN EXISTS (SELECT 1 FROM mark_change AS c WHERE c.mark = m.id) THEN
+            (SELECT c.undone FROM mark_change AS c JOIN entry AS e ON e.entry = c.entry
             JOIN device AS d ON d.device = e.device WHERE c.mark = m.id
-            ORDER BY coalesce(c.number, 0) DESC, d.id DESC, e.seq DESC LIMIT 1), 0) AS undone
+            ORDER BY coalesce(c.number, 0) DESC, d.id DESC, e.seq DESC LIMIT 1) ELSE 0 END AS undone
     FROM mark AS m;
 
 ALTER TABLE removal ADD COLUMN number INTEGER CHECK (number > 0);

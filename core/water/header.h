@@ -26,6 +26,7 @@ struct Outlet {
     /// distribution worksheet's table, to its last digit.
     double discharge_coefficient = 0.6;
     double open_share = 1.0;  ///< of its area, [0, 1]: 1 clean, 0 blocked
+    friend bool operator==(const Outlet&, const Outlet&) = default;
 };
 
 /// A distribution pipe over one bank, fed at one end and closed at the other.
@@ -40,6 +41,7 @@ struct Header {
     /// both 0 and 1 and show both.
     double static_recovery = 0.0;
     std::vector<Outlet> outlets;  ///< from the inlet to the far end; 1 to 5,000
+    friend bool operator==(const Header&, const Header&) = default;
 };
 
 /// Equal outlets, `spacing` apart, the first one spacing from the inlet, as many as fit in the length.

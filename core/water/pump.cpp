@@ -65,23 +65,31 @@ Found find_head(double enough, const At& at) {
     return Found::here;
 }
 
-/// Headers side by side under one head.
+/// Headers side by side under one head. Those that are alike share a solver, as they share their state: banks
+/// of one house usually are.
 class SideBySide {
 public:
     static Result<SideBySide> of(std::span<const Header> headers) {
         SideBySide made;
-        made.solvers_.reserve(headers.size());
         if (headers.empty()) {
             return bad_input("headers", "none", "at least one");
         }
         for (std::size_t i = 0; i < headers.size(); ++i) {
             const std::string name =
                 headers.size() == 1 ? std::string{"header"} : "header " + std::to_string(i + 1);
-            WF_TRY(const auto solver, HeaderSolver::of(headers[i], name));
-            made.solvers_.push_back(solver);
+            const auto alike = static_cast<std::size_t>(
+                std::find(headers.begin(), headers.end(), headers[i]) - headers.begin());
+            if (alike < i) {
+                made.kind_of_.push_back(made.kind_of_[alike]);
+            } else {
+                WF_TRY(const auto solver, HeaderSolver::of(headers[i], name));
+                made.kind_of_.push_back(made.kinds_.size());
+                made.kinds_.push_back({solver, 0.0});
+            }
+            made.kinds_[made.kind_of_.back()].count += 1.0;
         }
-        if (std::all_of(made.solvers_.begin(), made.solvers_.end(),
-                        [](const HeaderSolver& each) { return each.all_blocked(); })) {
+        if (std::all_of(made.kinds_.begin(), made.kinds_.end(),
+                        [](const Kind& each) { return each.solver.all_blocked(); })) {
             return bad_input("header outlets", "all blocked", "one that is open");
         }
         return made;
@@ -89,27 +97,41 @@ public:
 
     HeaderSolver::Flow at_head(double head) {
         HeaderSolver::Flow sum{0.0, 0.0};
-        for (HeaderSolver& each : solvers_) {
-            const auto flow = each.at_head(head);
-            sum.value += flow.value;
-            sum.per_head += flow.per_head;
+        for (auto& [solver, count] : kinds_) {
+            const auto flow = solver.at_head(head);
+            sum.value += count * flow.value;
+            sum.per_head += count * flow.per_head;
         }
         return sum;
     }
 
     [[nodiscard]] std::vector<HeaderFlow> states() const {
+        std::vector<HeaderFlow> of_kind;
+        for (const Kind& each : kinds_) {
+            of_kind.push_back(each.solver.state());
+        }
         std::vector<HeaderFlow> result;
-        result.reserve(solvers_.size());
-        for (const HeaderSolver& each : solvers_) {
-            result.push_back(each.state());
+        result.reserve(kind_of_.size());
+        for (const std::size_t kind : kind_of_) {
+            result.push_back(of_kind[kind]);
         }
         return result;
     }
 
-    [[nodiscard]] HeaderSolver* only() { return solvers_.size() == 1 ? &solvers_.front() : nullptr; }
+    /// Where all are alike: the head at which they take that flow together, below 0 where it does not fill
+    /// them.
+    [[nodiscard]] std::optional<double> head_of_alike(double flow) {
+        return kinds_.size() == 1 ? std::optional{kinds_.front().solver.at_flow(flow / kinds_.front().count)}
+                                  : std::nullopt;
+    }
 
 private:
-    std::vector<HeaderSolver> solvers_;
+    struct Kind {
+        HeaderSolver solver;
+        double count;  ///< of the headers
+    };
+    std::vector<Kind> kinds_;
+    std::vector<std::size_t> kind_of_;  ///< of each header
 };
 
 Error does_not_fill(double flow, double filled_by) {
@@ -219,9 +241,8 @@ Result<std::vector<HeaderFlow>> shared_flow(std::span<const Header> headers, Vol
                          print_exact(least_flow_si) + " m3/s to " + flow_text(most_flow_si));
     }
     Found found = Found::here;
-    if (HeaderSolver* only = all.only()) {
-        const double head = only->at_flow(wanted);
-        found = head < 0.0 ? Found::below : head > highest_head_m ? Found::above : Found::here;
+    if (const auto head = all.head_of_alike(wanted)) {
+        found = *head < 0.0 ? Found::below : *head > highest_head_m ? Found::above : Found::here;
     } else {
         found = find_head(1e-12 * wanted, [&](double root) {
             const auto at = all.at_head(root * root);

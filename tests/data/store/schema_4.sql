@@ -151,9 +151,10 @@ CREATE VIEW head AS
     SELECT * FROM revision AS r WHERE NOT EXISTS (SELECT 1 FROM revision AS next WHERE next.parent = r.id)
         AND NOT EXISTS (SELECT 1 FROM revision AS chosen WHERE chosen.passed_over = r.id);
 CREATE VIEW present_mark AS
-    SELECT m.*, coalesce((SELECT c.undone FROM mark_change AS c JOIN entry AS e ON e.entry = c.entry
+    SELECT m.*, CASE WHEN EXISTS (SELECT 1 FROM mark_change AS c WHERE c.mark = m.id) THEN
+            (SELECT c.undone FROM mark_change AS c JOIN entry AS e ON e.entry = c.entry
             JOIN device AS d ON d.device = e.device WHERE c.mark = m.id
-            ORDER BY coalesce(c.number, 0) DESC, d.id DESC, e.seq DESC LIMIT 1), 0) AS undone
+            ORDER BY coalesce(c.number, 0) DESC, d.id DESC, e.seq DESC LIMIT 1) ELSE 0 END AS undone
     FROM mark AS m;
 CREATE VIEW removed AS
     SELECT r.entry, r.kind, r.record FROM removal AS r WHERE r.removed = 1 AND r.entry = (
