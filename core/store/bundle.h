@@ -82,6 +82,12 @@ struct BundleReport {
     std::vector<SplitRecord> split;
 };
 
+/// Another machine whose entries or receipt this record file has seen.
+struct OtherDevice {
+    Id id;
+    std::string name;
+};
+
 /// What a receipt said.
 struct ReceiptRead {
     Id receiver;

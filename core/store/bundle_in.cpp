@@ -375,6 +375,19 @@ Result<BundleReport> Store::preview_bundle(std::string_view text) {
     });
 }
 
+Result<std::vector<OtherDevice>> Store::other_devices() const {
+    return d_->read([](Statements& sql) -> Result<std::vector<OtherDevice>> {
+        std::vector<OtherDevice> all;
+        const auto rows =
+            sql("SELECT id, name FROM device WHERE device <> (SELECT device FROM this_device) "
+                "ORDER BY name, id");
+        while (rows.next_row()) {
+            all.push_back({id_at(rows, 0), text_at(rows, 1)});
+        }
+        return all;
+    });
+}
+
 Result<std::vector<SplitRecord>> Store::split_records() const {
     return d_->read(
         [](Statements& sql) -> Result<std::vector<SplitRecord>> { return store_detail::split_records(sql); });

@@ -57,15 +57,15 @@ Tree document_at(Statements& sql, const std::string& revision) {
             "SELECT parent, number, whole, body FROM revision WHERE id = ? UNION ALL "
             "SELECT r.parent, r.number, r.whole, r.body FROM chain AS c "
             "JOIN revision AS r ON r.id = c.parent WHERE c.whole = 0) "
-            "SELECT body, whole FROM chain ORDER BY number");
+            "SELECT body FROM chain ORDER BY number");
     Binder{rows}(revision);
     Tree document;
     bool any = false;
     while (rows.next_row()) {
         try {
             auto patch = Tree::parse(text_at(rows, 0));
-            if (flag_at(rows, 1)) {
-                document = std::move(patch.at(0).at("value"));  // what the patch would copy
+            if (patch.size() == 1 && patch.at(0).at("op") == "replace" && patch.at(0).at("path") == "") {
+                document = std::move(patch.at(0).at("value"));  // what patching would copy
             } else {
                 document.patch_inplace(patch);
             }

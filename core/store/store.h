@@ -209,6 +209,8 @@ public:
     // here). What this version cannot read, or what refers to something that has not come yet, is kept aside,
     // told, and passed on by every bundle.
 
+    /// By name and id.
+    [[nodiscard]] Result<std::vector<OtherDevice>> other_devices() const;
     /// Writes a bundle as a new file, read back from the medium before it gets its name. No file is written
     /// over.
     [[nodiscard]] Result<BundleMade> write_bundle(const BundleChoice& choice,

@@ -434,6 +434,81 @@
     </message>
 </context>
 <context>
+    <name>HandoverPage</name>
+    <message>
+        <source>Records to and from other machines</source>
+        <translation>Registros de y para otros equipos</translation>
+    </message>
+    <message>
+        <source>A bundle on a stick takes records to the office or to another tablet. Nothing is lost or doubled, however often it is taken in; a receipt comes back on the same stick.</source>
+        <translation>Un paquete en una memoria lleva registros a la oficina o a otra tableta. Nada se pierde ni se duplica, por más veces que se reciba; un recibo vuelve en la misma memoria.</translation>
+    </message>
+    <message>
+        <source>Choose the state %1?</source>
+        <translation>¿Elegir el estado %1?</translation>
+    </message>
+    <message>
+        <source>Lists and sheets show it from then on, here and wherever the next bundle goes. The other stays in the record&apos;s history.</source>
+        <translation>Desde entonces lo muestran las listas y las hojas, aquí y adonde vaya el próximo paquete. El otro queda en el historial del registro.</translation>
+    </message>
+    <message>
+        <source>Leave both</source>
+        <translation>Dejar ambos</translation>
+    </message>
+    <message>
+        <source>Choose it</source>
+        <translation>Elegirlo</translation>
+    </message>
+    <message>
+        <source>To another machine</source>
+        <translation>Hacia otro equipo</translation>
+    </message>
+    <message>
+        <source>What to take along, with the sheets of signed visits</source>
+        <translation>Qué llevar, con las hojas de las visitas firmadas</translation>
+    </message>
+    <message>
+        <source>No stick or card is plugged in.</source>
+        <translation>No hay memoria ni tarjeta conectada.</translation>
+    </message>
+    <message>
+        <source>Write to %1</source>
+        <translation>Escribir en %1</translation>
+    </message>
+    <message>
+        <source>Look for sticks</source>
+        <translation>Buscar memorias</translation>
+    </message>
+    <message>
+        <source>From another machine</source>
+        <translation>Desde otro equipo</translation>
+    </message>
+    <message>
+        <source>No bundle and no receipt is on a stick.</source>
+        <translation>No hay paquete ni recibo en una memoria.</translation>
+    </message>
+    <message>
+        <source>Touch one to see what is in it.</source>
+        <translation>Toque uno para ver qué contiene.</translation>
+    </message>
+    <message>
+        <source>Receipt %1, %2</source>
+        <translation>Recibo %1, %2</translation>
+    </message>
+    <message>
+        <source>Bundle %1, %2</source>
+        <translation>Paquete %1, %2</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Recibirlo</translation>
+    </message>
+</context>
+<context>
     <name>HeaderFold</name>
     <message>
         <source>Flow by outlet</source>
@@ -728,6 +803,10 @@
         <source>Language, units and light</source>
         <translation>Idioma, unidades y luz</translation>
     </message>
+    <message>
+        <source>Records to and from other machines</source>
+        <translation>Registros de y para otros equipos</translation>
+    </message>
 </context>
 <context>
     <name>MaintenanceCard</name>
@@ -1013,6 +1092,10 @@
     <message>
         <source>Language</source>
         <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>Records to and from other machines</source>
+        <translation>Registros de y para otros equipos</translation>
     </message>
 </context>
 <context>
@@ -1550,6 +1633,33 @@
     <message>
         <source>Only the picture below follows: saved and printed is the sheet as it was signed.</source>
         <translation>Solo cambia la imagen de abajo: se guarda e imprime la hoja tal como se firmó.</translation>
+    </message>
+</context>
+<context>
+    <name>SplitCard</name>
+    <message>
+        <source>Changed on two machines: %1</source>
+        <translation>Cambiado en dos equipos: %1</translation>
+    </message>
+    <message>
+        <source>Both are kept. The first is shown until one is chosen.</source>
+        <translation>Se conservan ambos. Se muestra el primero hasta que se elija uno.</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>the first, %1</source>
+        <translation>el primero, %1</translation>
+    </message>
+    <message>
+        <source>the other, %1</source>
+        <translation>el otro, %1</translation>
+    </message>
+    <message>
+        <source>Choose %1</source>
+        <translation>Elegir %1</translation>
     </message>
 </context>
 <context>
@@ -7470,6 +7580,133 @@
     <message>
         <source>%1 is beyond what goes here: %2.</source>
         <translation>%1 está fuera de lo que se admite aquí: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>wetfront::ui::HandoverViewModel</name>
+    <message>
+        <source>All records</source>
+        <translation>Todos los registros</translation>
+    </message>
+    <message>
+        <source>What is new for machine %1</source>
+        <translation>Lo nuevo para el equipo %1</translation>
+    </message>
+    <message>
+        <source>Farm: %1</source>
+        <translation>Granja: %1</translation>
+    </message>
+    <message>
+        <source>House: %1</source>
+        <translation>Caseta: %1</translation>
+    </message>
+    <message>
+        <source>A visit of house %1</source>
+        <translation>Una visita de la caseta %1</translation>
+    </message>
+    <message>
+        <source>Setting template %1</source>
+        <translation>Plantilla de ajustes %1</translation>
+    </message>
+    <message>
+        <source>entered %1, signed</source>
+        <translation>ingresado %1, firmado</translation>
+    </message>
+    <message>
+        <source>entered %1</source>
+        <translation>ingresado %1</translation>
+    </message>
+    <message>
+        <source>Kept aside, unharmed: %1 entries. They wait for other bundles, or a later version of this program made them; each bundle from here passes them on.</source>
+        <translation>Apartadas, intactas: %1 entradas. Esperan otros paquetes, o las hizo una versión posterior de este programa; cada paquete de aquí las pasa adelante.</translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <translation>en %1</translation>
+    </message>
+    <message>
+        <source>Writing to %1</source>
+        <translation>Escribiendo en %1</translation>
+    </message>
+    <message>
+        <source>No bundle was written. %1</source>
+        <translation>No se escribió ningún paquete. %1</translation>
+    </message>
+    <message>
+        <source>Nothing is new for that machine: no bundle was written.</source>
+        <translation>No hay nada nuevo para ese equipo: no se escribió ningún paquete.</translation>
+    </message>
+    <message>
+        <source>Written and read back: %1, %2 entries. It counts as delivered once its receipt is read here.</source>
+        <translation>Escrito y vuelto a leer: %1, %2 entradas. Cuenta como entregado cuando aquí se lea su recibo.</translation>
+    </message>
+    <message>
+        <source>Made on %1</source>
+        <translation>Hecho el %1</translation>
+    </message>
+    <message>
+        <source>New: %1 entries; farms %2, houses %3, visits %4, templates %5, marks %6</source>
+        <translation>Nuevas: %1 entradas; granjas %2, casetas %3, visitas %4, plantillas %5, marcas %6</translation>
+    </message>
+    <message>
+        <source>There already: %1 entries</source>
+        <translation>Ya estaban: %1 entradas</translation>
+    </message>
+    <message>
+        <source>Kept aside, because something they need is not here yet or a later version made them: %1 entries</source>
+        <translation>Apartadas, porque aún falta algo que necesitan o las hizo una versión posterior: %1 entradas</translation>
+    </message>
+    <message>
+        <source>Kept aside earlier and in their place now: %1 entries</source>
+        <translation>Apartadas antes y ahora en su lugar: %1 entradas</translation>
+    </message>
+    <message>
+        <source>Changed on two machines, both are kept: %1</source>
+        <translation>Cambiado en dos equipos, se conservan ambos: %1</translation>
+    </message>
+    <message>
+        <source>Reading the bundle</source>
+        <translation>Leyendo el paquete</translation>
+    </message>
+    <message>
+        <source>This bundle cannot be used, and nothing was changed. %1</source>
+        <translation>Este paquete no sirve, y nada cambió. %1</translation>
+    </message>
+    <message>
+        <source>Reading the receipt</source>
+        <translation>Leyendo el recibo</translation>
+    </message>
+    <message>
+        <source>Delivered: %1 entries, %2 of them newly.</source>
+        <translation>Entregadas: %1 entradas, %2 de ellas recién.</translation>
+    </message>
+    <message>
+        <source>This receipt cannot be used. %1</source>
+        <translation>Este recibo no sirve. %1</translation>
+    </message>
+    <message>
+        <source>Taking in the records</source>
+        <translation>Recibiendo los registros</translation>
+    </message>
+    <message>
+        <source>Nothing was taken in. %1</source>
+        <translation>No se recibió nada. %1</translation>
+    </message>
+    <message>
+        <source>The receipt for the sender is beside the bundle: bring the stick back.</source>
+        <translation>El recibo para quien envía está junto al paquete: devuelva la memoria.</translation>
+    </message>
+    <message>
+        <source>The receipt could not be written: %1 Take the bundle in once more to get one.</source>
+        <translation>No se pudo escribir el recibo: %1 Reciba el paquete otra vez para obtener uno.</translation>
+    </message>
+    <message>
+        <source>That state is the record now. The other stays in its history.</source>
+        <translation>Ese estado es ahora el registro. El otro queda en su historial.</translation>
+    </message>
+    <message>
+        <source>Nothing was chosen. %1</source>
+        <translation>No se eligió nada. %1</translation>
     </message>
 </context>
 <context>

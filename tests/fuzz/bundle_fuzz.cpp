@@ -48,9 +48,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const auto again = unsealed(whole, "wetfront bundle");
     fuzz::must(again.has_value() == text.ends_with('\n') && (!again || again.value().content == text),
                "what was sealed is unsealed, if its last line ends");
-    for (const auto fields : {parse_fields(text, "fields")}) {
-        fuzz::must(!fields || parse_fields(fields_text(fields.value()), "fields") == fields,
-                   "fields that are read are written and read back equal");
-    }
+    const auto fields = parse_fields(text, "fields");
+    fuzz::must(!fields || parse_fields(fields_text(fields.value()), "fields") == fields,
+               "fields that are read are written and read back equal");
     return 0;
 }

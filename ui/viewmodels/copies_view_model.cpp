@@ -27,33 +27,7 @@ QString content_words(const RecordContent& content, const Formatter& formatter) 
 }
 
 CopiesViewModel::CopiesViewModel(const Context& context, Media media, QObject* parent)
-    : QObject{parent}, context_{context}, find_media_{std::move(media)} {}
-
-CopiesViewModel::~CopiesViewModel() {
-    stop_ = true;
-    if (thread_) {
-        thread_->wait();
-    }
-}
-
-/// `work` in another thread, then `then` with what it gave, here.
-template <class Work, class Then>
-void CopiesViewModel::begin(const QString& text, bool stoppable, Work work, Then then) {
-    busy_text_ = text;
-    stoppable_ = stoppable;
-    progress_ = -1.0;
-    stop_ = false;
-    const auto result = std::make_shared<std::optional<std::invoke_result_t<Work>>>();
-    thread_.reset(QThread::create([result, work] { result->emplace(work()); }));
-    connect(thread_.get(), &QThread::finished, this, [this, result, then] {
-        thread_->wait();
-        thread_.release()->deleteLater();
-        then(**result);
-        emit busyChanged();
-    });
-    thread_->start();
-    emit busyChanged();
-}
+    : BusyViewModel{parent}, context_{context}, find_media_{std::move(media)} {}
 
 QString CopiesViewModel::folder() const {
     return qstring(backup_folder_of(context_.store.file()).string());
@@ -124,17 +98,7 @@ void CopiesViewModel::writeTo(const QString& medium) {
         return;
     }
     set_outcome({});
-    const auto told = [this](double share) {
-        QMetaObject::invokeMethod(
-            this,
-            [this, share] {
-                progress_ = share;
-                emit busyChanged();
-            },
-            Qt::QueuedConnection);
-        return !stop_;
-    };
-    const auto work = [this, told, folder = folder_on(medium)] {
+    const auto work = [this, told = told(), folder = folder_on(medium)] {
         return context_.store.back_up(folder, told);
     };
     begin(tr("Copying to %1").arg(medium), true, work, [this](const auto& made) {

@@ -1,23 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-#include <QtQml/qqmlregistration.h>
-#include <QObject>
-#include <QThread>
 #include <QVariantMap>
-#include <atomic>
-#include <memory>
-#include <optional>
+#include <vector>
 
 #include "store/backup.h"
+#include "viewmodels/busy_view_model.h"
 #include "viewmodels/media.h"
 #include "viewmodels/visit_record.h"
 
 namespace wetfront::ui {
 
-/// Copies of the record file: those of every day beside it, and those on sticks and cards. GUI thread; while
-/// it is busy another thread uses the store, and nobody else may.
-class CopiesViewModel : public QObject {
+/// Copies of the record file: those of every day beside it, and those on sticks and cards.
+class CopiesViewModel : public BusyViewModel {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the session")
@@ -30,14 +25,10 @@ class CopiesViewModel : public QObject {
     Q_PROPERTY(QString outcome READ outcome NOTIFY outcomeChanged)  ///< of what was pressed last
     Q_PROPERTY(
         QVariantMap looked READ looked NOTIFY outcomeChanged)  ///< {title, place, content, lost}; or empty
-    Q_PROPERTY(bool busy READ busy NOTIFY busyChanged)
-    Q_PROPERTY(QString busyText READ busyText NOTIFY busyChanged)
-    Q_PROPERTY(bool stoppable READ stoppable NOTIFY busyChanged)
-    Q_PROPERTY(double progress READ progress NOTIFY busyChanged)  ///< 0 to 1; below 0: not known
 
 public:
     CopiesViewModel(const Context& context, Media media, QObject* parent);
-    ~CopiesViewModel() override;
+    ~CopiesViewModel() override { finish(); }
 
     [[nodiscard]] QString folder() const;
     [[nodiscard]] QString last() const;
@@ -47,10 +38,6 @@ public:
     [[nodiscard]] QString notice() const { return notice_; }
     [[nodiscard]] QString outcome() const { return outcome_; }
     [[nodiscard]] QVariantMap looked() const { return looked_; }
-    [[nodiscard]] bool busy() const { return thread_ != nullptr; }
-    [[nodiscard]] QString busyText() const { return busy_text_; }
-    [[nodiscard]] bool stoppable() const { return stoppable_; }
-    [[nodiscard]] double progress() const { return progress_; }
     /// The copy that was looked at; empty if none was.
     [[nodiscard]] std::filesystem::path looked_at() const { return looked_at_; }
 
@@ -68,22 +55,17 @@ public:
     Q_INVOKABLE void lookAt(const QString& file);
     /// Forgets the copy that was looked at.
     Q_INVOKABLE void drop();
-    /// Stops writing a copy; nothing is left of it.
-    Q_INVOKABLE void stop() { stop_ = true; }
 
 signals:
     void changed();
     void toldChanged();
     void outcomeChanged();
-    void busyChanged();
 
 private:
     struct Copy {
         Backup backup;
         QString place;
     };
-    template <class Work, class Then>
-    void begin(const QString& text, bool stoppable, Work work, Then then);
     void show_content(const Copy& copy, const RecordContent& content);
     [[nodiscard]] QString lost_by(const RecordContent& content) const;
 
@@ -97,11 +79,6 @@ private:
     QString outcome_;
     QVariantMap looked_;
     std::filesystem::path looked_at_;
-    std::unique_ptr<QThread> thread_;
-    QString busy_text_;
-    bool stoppable_ = false;
-    double progress_ = -1.0;
-    std::atomic<bool> stop_ = false;
 };
 
 /// "houses: 3, entries: 92, latest entry 2026-07-01 10:04"

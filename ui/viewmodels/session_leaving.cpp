@@ -49,7 +49,7 @@ bool SessionViewModel::asks_before_leaving(bool closing) {
 }
 
 bool SessionViewModel::mayClose() {
-    return !copies_->busy() && (closing_ || !asks_before_leaving(true));
+    return !copies_->busy() && !handover_->busy() && (closing_ || !asks_before_leaving(true));
 }
 
 std::vector<PumpOff> SessionViewModel::all_pumps_off() const {

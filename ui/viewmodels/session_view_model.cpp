@@ -41,7 +41,8 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
       demo_{demo},
       houses_{new HousesModel{context, this}},
       templates_{new TemplatesViewModel{context, template_folders_of_mine(), this}},
-      copies_{new CopiesViewModel{context, std::move(media), this}},
+      copies_{new CopiesViewModel{context, media, this}},
+      handover_{new HandoverViewModel{context, std::move(media), this}},
       removed_{new RemovedViewModel{context, this}},
       history_{new HistoryViewModel{context, this}},
       maintenance_{new MaintenanceViewModel{context, this}} {
@@ -55,6 +56,12 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
         failed(removed_->reload());
     }
     connect(removed_, &RemovedViewModel::changed, this, &SessionViewModel::follow_removed);
+    connect(handover_, &HandoverViewModel::recordsChanged, this, [this] {
+        if (!failed(houses_->reload())) {
+            failed(removed_->reload());
+        }
+        look_for_timing_elsewhere();
+    });
     connect(maintenance_, &MaintenanceViewModel::houseChanged, this, [this] {
         house_ = maintenance_->house();
         removed_->forget();
@@ -75,6 +82,7 @@ QString SessionViewModel::place() const {
     return described_          ? QStringLiteral("template")
            : at_templates_     ? QStringLiteral("templates")
            : at_copies_        ? QStringLiteral("copies")
+           : at_handover_      ? QStringLiteral("handover")
            : at_removed_       ? QStringLiteral("removed")
            : visit_            ? QStringLiteral("visit")
            : house_.id.empty() ? QStringLiteral("houses")
@@ -301,6 +309,16 @@ void SessionViewModel::showCopies() {
     emit placeChanged();
 }
 
+void SessionViewModel::showHandover() {
+    if (place() != QStringLiteral("houses") || readOnly()) {
+        return;
+    }
+    handover_->drop();
+    handover_->look();
+    at_handover_ = true;
+    emit placeChanged();
+}
+
 void SessionViewModel::goBackToCopy() {
     if (!all_pumps_off().empty()) {
         copies_->drop();
@@ -352,12 +370,17 @@ void SessionViewModel::go_back_from_templates() {
 }
 
 void SessionViewModel::leave() {
-    if (copies_->busy()) {
+    if (copies_->busy() || handover_->busy()) {
         return;
     }
     removed_->forget();
     if (at_copies_) {
         at_copies_ = false;
+        emit placeChanged();
+        return;
+    }
+    if (at_handover_) {
+        at_handover_ = false;
         emit placeChanged();
         return;
     }

@@ -9,6 +9,7 @@
 
 #include "viewmodels/awake.h"
 #include "viewmodels/copies_view_model.h"
+#include "viewmodels/handover_view_model.h"
 #include "viewmodels/history_view_model.h"
 #include "viewmodels/houses_model.h"
 #include "viewmodels/maintenance_view_model.h"
@@ -29,8 +30,9 @@ class SessionViewModel : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(QString place READ place NOTIFY placeChanged)  ///< "houses", "house", "visit", "templates",
-                                                              ///< "template", "copies" or "removed"
+                                                              ///< "template", "copies", "handover" or "removed"
     Q_PROPERTY(wetfront::ui::CopiesViewModel* copies READ copies CONSTANT)
+    Q_PROPERTY(wetfront::ui::HandoverViewModel* handover READ handover CONSTANT)
     Q_PROPERTY(wetfront::ui::RemovedViewModel* removed READ removed CONSTANT)
     Q_PROPERTY(wetfront::ui::HistoryViewModel* history READ history CONSTANT)              ///< of the house
     Q_PROPERTY(wetfront::ui::MaintenanceViewModel* maintenance READ maintenance CONSTANT)  ///< of the house
@@ -78,6 +80,7 @@ public:
     [[nodiscard]] QString place() const;
     [[nodiscard]] HousesModel* houses() const { return houses_; }
     [[nodiscard]] CopiesViewModel* copies() const { return copies_; }
+    [[nodiscard]] HandoverViewModel* handover() const { return handover_; }
     [[nodiscard]] RemovedViewModel* removed() const { return removed_; }
     [[nodiscard]] HistoryViewModel* history() const { return history_; }
     [[nodiscard]] MaintenanceViewModel* maintenance() const { return maintenance_; }
@@ -120,6 +123,8 @@ public:
     Q_INVOKABLE void showTemplates();
     /// To the copies of the records, from the houses or a house.
     Q_INVOKABLE void showCopies();
+    /// To the records that go to another machine or come from one, from the houses.
+    Q_INVOKABLE void showHandover();
     /// To what was taken out of the lists, from the houses.
     Q_INVOKABLE void showRemoved();
     /// Goes back to the copy that was looked at: the program ends here and opens again on it (goBackAsked).
@@ -207,6 +212,8 @@ private:
     bool at_templates_ = false;
     CopiesViewModel* copies_;
     bool at_copies_ = false;
+    HandoverViewModel* handover_;
+    bool at_handover_ = false;
     RemovedViewModel* removed_;
     bool at_removed_ = false;
     HistoryViewModel* history_;

@@ -308,5 +308,25 @@ TEST_F(CopiesWalkTest, a_second_copy_of_the_program_says_who_holds_the_file_and_
     EXPECT_EQ(farms(), 1U);
 }
 
+TEST_F(CopiesWalkTest,
+       records_go_to_a_stick_for_another_machine_and_a_bundle_is_looked_at_before_it_is_taken_in) {
+    begin();
+    click("Language, units and light");
+    click("Records to and from other machines");
+    ASSERT_EQ(run_->program()->session().place(), QStringLiteral("handover"));
+    EXPECT_TRUE(says(QStringLiteral("No bundle and no receipt is on a stick.")));
+    hand_->click(QStringLiteral("Write to ") + stick_);
+    ASSERT_TRUE(comes_to_say("Written and read back"));
+    const auto written =
+        QDir{stick_ + QStringLiteral("/Wetfront bundles")}.entryList({QStringLiteral("*.bundle")});
+    ASSERT_EQ(written.size(), 1);
+    hand_->click(QStringLiteral("Bundle %1, on %2").arg(written.front(), stick_));
+    ASSERT_TRUE(comes_to_say("New: 0 entries"));
+    click("Take it in");
+    EXPECT_TRUE(comes_to_say("The receipt for the sender is beside the bundle"));
+    click("Back");
+    EXPECT_EQ(run_->program()->session().place(), QStringLiteral("houses"));
+}
+
 }  // namespace
 }  // namespace wetfront::ui

@@ -56,6 +56,22 @@ TEST(PumpTest, two_like_headers_share_a_flow_evenly) {
     EXPECT_NEAR(in_si(alone.value().inlet_head), in_si(got.value()[0].inlet_head), 1e-10);
 }
 
+TEST(PumpTest, like_headers_among_others_take_as_much_as_worked_out_alone) {
+    const std::array headers{even(12.0), even(25.0, 0.04, 0.005), even(12.0)};
+    const auto got = shared_flow(headers, from_si<VolumeFlow>(5e-3));
+    ASSERT_TRUE(got) << got.error().text();
+    const auto& flows = got.value();
+    EXPECT_EQ(in_si(flows[0].flow), in_si(flows[2].flow));
+    double sum = 0.0;
+    for (std::size_t i = 0; i < headers.size(); ++i) {
+        sum += in_si(flows[i].flow);
+        const auto alone = head_for_flow(headers[i], flows[i].flow);
+        ASSERT_TRUE(alone) << alone.error().text();
+        EXPECT_NEAR(in_si(alone.value().inlet_head), in_si(flows[1].inlet_head), 1e-9) << i;
+    }
+    EXPECT_NEAR(sum, 5e-3, 1e-13);
+}
+
 TEST(PumpTest, unlike_headers_have_one_head_and_the_whole_flow) {
     std::array headers{even(12.0), even(25.0, 0.04, 0.005), even(8.0, 0.06, 0.003)};
     headers[1].rise = metres(0.1);

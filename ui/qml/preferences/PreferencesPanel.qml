@@ -100,6 +100,15 @@ Item {
                         asked.session.showCopies();
                     }
                 }
+                ActionButton {
+                    text: qsTr("Records to and from other machines")
+                    pictogram: "forward"
+                    visible: !asked.session.readOnly && asked.session.place === "houses"
+                    onClicked: {
+                        panel.close();
+                        asked.session.showHandover();
+                    }
+                }
             }
         }
     }

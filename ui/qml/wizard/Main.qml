@@ -78,6 +78,10 @@ Window {
             page.setSource("qrc:/qt/qml/Wetfront/Preferences/CopiesPage.qml", {
                 session: session
             });
+        else if (place === "handover")
+            page.setSource("qrc:/qt/qml/Wetfront/Preferences/HandoverPage.qml", {
+                session: session
+            });
         else if (place === "removed")
             page.setSource("qrc:/qt/qml/Wetfront/History/RemovedPage.qml", {
                 session: session
@@ -95,6 +99,8 @@ Window {
             return qsTr("Setting template: %1").arg(session.described?.name ?? "");
         if (place === "copies")
             return qsTr("Copies of the records");
+        if (place === "handover")
+            return qsTr("Records to and from other machines");
         if (place === "removed")
             return qsTr("Removed: out of sight, and kept");
         if (visit === null)
