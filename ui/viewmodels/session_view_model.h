@@ -29,8 +29,9 @@ class SessionViewModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
-    Q_PROPERTY(QString place READ place NOTIFY placeChanged)  ///< "houses", "house", "visit", "templates",
-                                                              ///< "template", "copies", "handover" or "removed"
+    Q_PROPERTY(
+        QString place READ place NOTIFY placeChanged)  ///< "houses", "house", "visit", "templates",
+                                                       ///< "template", "copies", "handover" or "removed"
     Q_PROPERTY(wetfront::ui::CopiesViewModel* copies READ copies CONSTANT)
     Q_PROPERTY(wetfront::ui::HandoverViewModel* handover READ handover CONSTANT)
     Q_PROPERTY(wetfront::ui::RemovedViewModel* removed READ removed CONSTANT)
