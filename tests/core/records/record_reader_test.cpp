@@ -271,8 +271,8 @@ TEST(RecordReaderTest, lines_and_points_of_a_signature_have_their_limits_in_file
     EXPECT_EQ(lines.item, "visit.signatures[0].drawn");
     EXPECT_EQ(lines.accepted, "at most 60");
 
-    std::string points = "0,0";
-    for (int i = 1; i < 600; ++i) {
+    std::string points = "0,0 400,0";
+    for (int i = 2; i < 600; ++i) {
         points += " 9,9";
     }
     EXPECT_TRUE(parse_visit_file(with(place, Json({points}))));

@@ -120,7 +120,11 @@ TEST(StrokeTest, no_point_left_out_lies_farther_than_the_tolerance_from_the_line
             direction += static_cast<double>(random() % 100) / 100.0 - 0.5;
             x = std::clamp(x + 12.0 * std::cos(direction), 0.0, 2500.0);
             y = std::clamp(y + 12.0 * std::sin(direction), 0.0, 1000.0);
-            drawn.points.push_back({static_cast<int>(x), static_cast<int>(y)});
+            // Each point once, so that it is known which of them stay.
+            const FieldPoint point{static_cast<int>(x), static_cast<int>(y)};
+            if (std::ranges::find(drawn.points, point) == drawn.points.end()) {
+                drawn.points.push_back(point);
+            }
         }
         const Stroke thin = thinned(drawn);
         ASSERT_FALSE(thin.points.empty());
