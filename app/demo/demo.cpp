@@ -9,6 +9,7 @@
 #include "cycle/advice.h"
 #include "cycle/drip_return.h"
 #include "demo/demo_houses.h"
+#include "demo/demo_signatures.h"
 #include "demo/stopwatch_day.h"
 #include "rules/checklists.h"
 
@@ -123,9 +124,10 @@ TimerSettings cycle_settings(const Id& timer, const char* base, const char* ceil
 void sign(Visit& visit, WallTime last_press) {
     constexpr std::int64_t quarter_hour_ms = 900'000;
     const WallTime at{last_press.unix_ms + quarter_hour_ms, last_press.utc_offset_minutes};
-    visit.signatures = {
-        {{"Fenn Larkspur (invented)", "technician"}, at},
-        {{"Orla Pennywhistle (invented)", "grower"}, {at.unix_ms + 60'000, at.utc_offset_minutes}}};
+    visit.signatures = {{{"Fenn Larkspur (invented)", "technician"}, at, technicians_scribble()},
+                        {{"Orla Pennywhistle (invented)", "grower"},
+                         {at.unix_ms + 60'000, at.utc_offset_minutes},
+                         growers_scribble()}};
 }
 
 /// What was left is watched: it runs as set, and the drip is back when the model expects it.

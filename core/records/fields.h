@@ -468,6 +468,7 @@ requires RecordOf<R, Signature>
 void each_field(R& signature, V&& visit) {
     visit(Field{"person", ""}, signature.person);
     visit(Field{"at", ""}, signature.at);
+    visit(Field{"drawn", ""}, signature.drawn);
 }
 
 template <class R, class V>

@@ -116,6 +116,9 @@ constexpr std::size_t most_point_characters = 2000;
     if (key == "set_aside") {
         return 1'000;
     }
+    if (key == "drawn") {
+        return most_strokes;
+    }
     if (key == "ticks" || key == "maintenance") {
         return 200;
     }

@@ -92,4 +92,12 @@ Result<void> RecordReader::read(const Json& json, const Field&, const std::strin
     return boost::outcome_v2::success();
 }
 
+Result<void> RecordReader::read(const Json& json, const Field&, const std::string& path, Stroke& out) const {
+    if (!json.is_string()) {
+        return wrong(json, path, "write the points of a line in quotes, as \"212,480 230,455\"");
+    }
+    WF_TRY(out, Stroke::parse(json.get_ref<const std::string&>(), path));
+    return boost::outcome_v2::success();
+}
+
 }  // namespace wetfront

@@ -70,6 +70,9 @@ private:
         if (problem) {
             return std::move(*problem);
         }
+        if constexpr (std::same_as<R, Signature>) {
+            WF_CHECK(check_drawn(out.drawn, below("drawn")));
+        }
         return boost::outcome_v2::success();
     }
 
@@ -171,6 +174,8 @@ private:
                                     WallTime& out) const;
     [[nodiscard]] Result<void> read(const Json& json, const Field&, const std::string& path,
                                     TimeOfDay& out) const;
+    [[nodiscard]] Result<void> read(const Json& json, const Field&, const std::string& path,
+                                    Stroke& out) const;
 
     bool whole_file_;
 };

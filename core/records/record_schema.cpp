@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <concepts>
 
+#include "base/numbers.h"
 #include "records/file_shape.h"
 #include "records/record_text.h"
 
@@ -31,6 +32,13 @@ std::string quantity_pattern(Kind kind) {
         }
     }
     return "^ *" + std::string{number_pattern} + " *(" + units + ") *$";
+}
+
+// Points as Stroke::parse() reads them: up to 2500 across, 1000 down.
+std::string stroke_pattern() {
+    static_assert(field_width == 2500 && field_height == 1000);
+    const std::string point = "(2500|2[0-4][0-9]{2}|1[0-9]{3}|[1-9][0-9]{0,2}|0),(1000|[1-9][0-9]{0,2}|0)";
+    return "^" + point + "( " + point + "){0," + std::to_string(most_drawn_points - 1) + "}$";
 }
 
 /// What a type looks like in a file; the member is only asked for its type.
@@ -85,6 +93,20 @@ struct Shape<std::vector<std::string>> {
             {"maxItems", most_items(field.key)},
             {"items",
              {{"type", "string"}, {"maxLength", most_point_characters}, {"pattern", plain_text_pattern}}}};
+    }
+};
+template <>
+struct Shape<std::vector<Stroke>> {
+    static Json of(const Field& field) {
+        return {{"type", "array"},
+                {"maxItems", most_items(field.key)},
+                {"items", {{"type", "string"}, {"pattern", stroke_pattern()}}},
+                {"description",
+                 "A signature drawn by hand. Each item is one line, as the points of an SVG polyline: x from "
+                 "left to right, y from top to bottom, in thousandths of the field's height. All lines "
+                 "together have at most " +
+                     std::to_string(most_drawn_points) + " points and a length of at least " +
+                     print_number(least_signature_length, 0) + "; left out where nobody drew one"}};
     }
 };
 template <>

@@ -27,6 +27,9 @@ Json written(WallTime time) {
 Json written(TimeOfDay time) {
     return time.text();
 }
+Json written(const Stroke& stroke) {
+    return stroke.text();
+}
 template <class Q>
 Json written(const Entered<Q>& entry) {
     return entry.text();

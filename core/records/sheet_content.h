@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "records/finding.h"
+#include "records/stroke.h"
 
 namespace wetfront {
 
@@ -110,12 +111,14 @@ struct SheetCautions {
     std::vector<Line> lines;
 };
 
-/// Lines to sign on; a signature that was given is printed with its time.
+/// Lines to sign on by hand. Of a signature that was given, name and time are printed, and its drawing on the
+/// line.
 struct SheetSignatures {
     struct Line {
         Message role;
-        std::string name;  ///< empty: a blank line to sign
+        std::string name;  ///< empty: nobody signed yet
         std::string signed_at;
+        std::vector<Stroke> drawn{};  ///< empty: the line is blank
     };
     std::vector<Line> lines;
 };

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "records/house.h"
+#include "records/stroke.h"
 #include "timing/readings.h"
 
 namespace wetfront {
@@ -123,6 +124,7 @@ struct ProofNotes {
 struct Signature {
     Person person;
     WallTime at;
+    std::vector<Stroke> drawn{};  ///< by hand; empty: he signs on paper
     friend bool operator==(const Signature&, const Signature&) = default;
 };
 

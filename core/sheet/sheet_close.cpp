@@ -109,7 +109,7 @@ void add_signatures(Blocks& blocks, const SheetInputs& inputs) {
     SheetSignatures lines;
     for (const auto& signature : visit.signatures) {
         lines.lines.push_back({as_written(signature.person.role), signature.person.name,
-                               local_date(signature.at) + " " + local_clock(signature.at)});
+                               local_date(signature.at) + " " + local_clock(signature.at), signature.drawn});
     }
     for (const auto& person : visit.persons) {
         const auto signed_by = std::ranges::find(visit.signatures, person, &Signature::person);

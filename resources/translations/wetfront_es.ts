@@ -1567,26 +1567,6 @@
         <translation>Punto pendiente</translation>
     </message>
     <message>
-        <source>Not signed</source>
-        <translation>Sin firmar</translation>
-    </message>
-    <message>
-        <source>Sign</source>
-        <translation>Firmar</translation>
-    </message>
-    <message>
-        <source>Signing freezes the visit; a correction is a new sheet that names this one.</source>
-        <translation>Al firmar, la visita ya no cambia; una corrección es una hoja nueva que nombra a esta.</translation>
-    </message>
-    <message>
-        <source>Name the person who signs first.</source>
-        <translation>Primero nombre a la persona que firma.</translation>
-    </message>
-    <message>
-        <source>Sign as %1</source>
-        <translation>Firmar como %1</translation>
-    </message>
-    <message>
         <source>Save as PDF</source>
         <translation>Guardar PDF</translation>
     </message>
@@ -1633,6 +1613,76 @@
     <message>
         <source>Only the picture below follows: saved and printed is the sheet as it was signed.</source>
         <translation>Solo cambia la imagen de abajo: se guarda e imprime la hoja tal como se firmó.</translation>
+    </message>
+</context>
+<context>
+    <name>SignaturePad</name>
+    <message>
+        <source>Signature of %1, %2</source>
+        <translation>Firma de %1, %2</translation>
+    </message>
+    <message>
+        <source>Signature of %1</source>
+        <translation>Firma de %1</translation>
+    </message>
+    <message>
+        <source>Kept and printed as the lines that are drawn here, with name and time. It is not a qualified electronic signature: local law decides what it is worth. To sign on paper instead, cancel: the sheet keeps a line.</source>
+        <translation>Se guarda y se imprime como las líneas que se dibujan aquí, con nombre y hora. No es una firma electrónica calificada: la ley local decide cuánto vale. Para firmar en papel, cancele: la hoja conserva un renglón.</translation>
+    </message>
+    <message>
+        <source>Field to sign on, with finger, glove or pen</source>
+        <translation>Campo para firmar, con dedo, guante o lápiz</translation>
+    </message>
+    <message>
+        <source>Take this signature</source>
+        <translation>Usar esta firma</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Borrar</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+</context>
+<context>
+    <name>SignersCard</name>
+    <message>
+        <source>Not signed</source>
+        <translation>Sin firmar</translation>
+    </message>
+    <message>
+        <source>Sign</source>
+        <translation>Firmar</translation>
+    </message>
+    <message>
+        <source>Signing freezes the visit; a correction is a new sheet that names this one. Draw signatures first, then sign: whatever is changed in between takes them off.</source>
+        <translation>Al firmar, la visita ya no cambia; una corrección es una hoja nueva que nombra a esta. Primero dibuje las firmas y luego firme: cualquier cambio entre medio las quita.</translation>
+    </message>
+    <message>
+        <source>Name the person who signs first.</source>
+        <translation>Primero nombre a la persona que firma.</translation>
+    </message>
+    <message>
+        <source>signature of %1</source>
+        <translation>firma de %1</translation>
+    </message>
+    <message>
+        <source>Draw again</source>
+        <translation>Redibujar</translation>
+    </message>
+    <message>
+        <source>Draw the signature</source>
+        <translation>Dibujar la firma</translation>
+    </message>
+    <message>
+        <source>Take off the signature of %1</source>
+        <translation>Quitar la firma de %1</translation>
+    </message>
+    <message>
+        <source>Sign as %1</source>
+        <translation>Firmar como %1</translation>
     </message>
 </context>
 <context>
@@ -7320,6 +7370,10 @@
         <source>Trend: Mann-Kendall test at 5 %, slope by Theil-Sen with limits at 95 %, from the last maintenance of that bank on. Fewer than 5 visits are too few to tell.</source>
         <translation>Tendencia: prueba de Mann-Kendall al 5 %, pendiente de Theil-Sen con límites al 95 %, a partir del último mantenimiento de ese banco. Menos de 5 visitas son muy pocas para decirlo.</translation>
     </message>
+    <message>
+        <source>Signed %1, drawn on the screen</source>
+        <translation>Firmado %1, dibujado en la pantalla</translation>
+    </message>
 </context>
 <context>
     <name>wetfront::ui::AdviceViewModel</name>
@@ -8337,6 +8391,49 @@
     <message>
         <source>Choose who signs.</source>
         <translation>Elija quién firma.</translation>
+    </message>
+</context>
+<context>
+    <name>wetfront::ui::SignatureViewModel</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Signed %1</source>
+        <translation>Firmado %1</translation>
+    </message>
+    <message>
+        <source>Drawn %1, goes onto the sheet once it is signed</source>
+        <translation>Dibujada %1, pasa a la hoja al firmar</translation>
+    </message>
+    <message>
+        <source>No signature is drawn by: %1. The sheet keeps a line for signing by hand.</source>
+        <translation>No dibujó su firma: %1. La hoja conserva un renglón para firmar a mano.</translation>
+    </message>
+    <message>
+        <source>Nobody is named who signs for the grower: left out here, a line on the sheet is kept for him.</source>
+        <translation>No se nombra a quien firma por el granjero: se omite aquí, y la hoja le conserva un renglón.</translation>
+    </message>
+    <message>
+        <source>Nothing is drawn yet.</source>
+        <translation>Aún no hay nada dibujado.</translation>
+    </message>
+    <message>
+        <source>Lines drawn: %1.</source>
+        <translation>Líneas dibujadas: %1.</translation>
+    </message>
+    <message>
+        <source>The field is full: the last line was not taken. Take the signature as it is, or clear it.</source>
+        <translation>El campo está lleno: la última línea no se tomó. Use la firma como está o bórrela.</translation>
+    </message>
+    <message>
+        <source>Too little for a signature. Sign across the field, or cancel.</source>
+        <translation>Muy poco para una firma. Firme a lo ancho del campo o cancele.</translation>
+    </message>
+    <message>
+        <source>The visit or its sheet was changed: what had been drawn was for the sheet before, and is taken off. Sign again.</source>
+        <translation>La visita o su hoja cambió: lo dibujado era para la hoja anterior y se quitó. Firme de nuevo.</translation>
     </message>
 </context>
 <context>

@@ -5,6 +5,7 @@
 #include <qrcodegen/qrcodegen.hpp>
 
 #include "charts/bank_painter.h"
+#include "charts/signature_painter.h"
 #include "charts/strip_painter.h"
 #include "print/blocks.h"
 #include "print/marks.h"
@@ -86,6 +87,17 @@ Rows legend_rows(const Measure& measure) {
         rows.front().space_before = 5.0 * pt;
     }
     return rows;
+}
+
+/// Of the field that was signed on, on paper: 25 mm.
+constexpr double drawn_height = 72.0 * pt;
+
+Message said_below(const SheetSignatures::Line& line) {
+    if (line.name.empty()) {
+        return WF_TEXT("Name, signature, date");
+    }
+    return line.drawn.empty() ? Message{WF_TEXT("Signed %1"), {line.signed_at}}
+                              : Message{WF_TEXT("Signed %1, drawn on the screen"), {line.signed_at}};
 }
 
 std::string joined(const std::vector<Message>& messages, const Formatter& formatter) {
@@ -227,33 +239,39 @@ Rows rows_of(const SheetCautions& cautions, const Measure& measure) {
 Rows rows_of(const SheetSignatures& signatures, const Measure& measure) {
     const double between = 24.0 * pt;
     const double width = (measure.width - between) / 2.0;
+    const QSizeF field{static_cast<double>(field_width) / field_height * drawn_height, drawn_height};
     const Line rule{2.0 * pt, [width](QPainter& painter, QPointF top_left) {
                         painter.setPen(QPen{Qt::black, 0.6 * pt});
                         painter.drawLine(top_left, top_left + QPointF{width, 0.0});
                     }};
     Rows rows;
     for (std::size_t i = 0; i < signatures.lines.size(); i += 2) {
-        // Names in one row, lines below in the next: the lines stand at one height however long a name is.
-        Row names;
+        // A row each: what is drawn stands on its line, and both lines at one height, however long a name is.
+        Row roles;
+        Row drawings;
         Row below;
         for (std::size_t k = i; k < std::min(i + 2, signatures.lines.size()); ++k) {
             const auto& line = signatures.lines[k];
             const double x = static_cast<double>(k - i) * (width + between);
-            auto above = text_lines(measure.formatter.text(line.role), Face::small_strong, width);
-            above.push_back(gap((line.name.empty() ? 26.0 : 12.0) * pt));
-            append(above, text_lines(QString::fromStdString(line.name), Face::body, width));
-            names.cells.push_back({x, std::move(above)});
+            roles.cells.push_back(
+                {x, text_lines(measure.formatter.text(line.role), Face::small_strong, width)});
+            drawings.cells.push_back({x, {gap(26.0 * pt)}});
+            if (!line.drawn.empty()) {
+                drawings.cells.back().lines = {
+                    {field.height(), [field, drawn = line.drawn](QPainter& painter, QPointF top_left) {
+                         paint_strokes(painter, QRectF{top_left, field}, drawn, Qt::black, 1.0 * pt);
+                     }}};
+            }
             std::vector<Line> under{rule};
-            append(under,
-                   text_lines(line.signed_at.empty()
-                                  ? measure.formatter.text(WF_TEXT("Name, signature, date"))
-                                  : measure.formatter.text(Message{WF_TEXT("Signed %1"), {line.signed_at}}),
-                              Face::small, width));
+            append(under, text_lines(QString::fromStdString(line.name), Face::body, width));
+            append(under, text_lines(measure.formatter.text(said_below(line)), Face::small, width));
             below.cells.push_back({x, std::move(under)});
         }
-        names.space_before = 8.0 * pt;
-        names.keep_with_next = true;
-        rows.push_back(std::move(names));
+        roles.space_before = 8.0 * pt;
+        roles.keep_with_next = true;
+        drawings.keep_with_next = true;
+        rows.push_back(std::move(roles));
+        rows.push_back(std::move(drawings));
         rows.push_back(std::move(below));
     }
     keep_last_two(rows);

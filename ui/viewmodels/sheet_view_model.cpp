@@ -56,9 +56,11 @@ SheetViewModel::SheetViewModel(VisitRecord& record, const SheetPaper& paper,
     : QObject{parent},
       record_{record},
       paper_{paper},
+      signatures_{new SignatureViewModel{record, this}},
       known_persons_{std::move(known_persons)},
       known_instruments_{std::move(known_instruments)} {
     connect(&record_, &VisitRecord::changed, this, &SheetViewModel::changed);
+    connect(this, &SheetViewModel::formChanged, signatures_, &SignatureViewModel::sheet_changed);
 }
 
 QStringList SheetViewModel::persons() const {
@@ -118,9 +120,13 @@ QString SheetViewModel::signedBy() const {
     if (signatures.empty()) {
         return {};
     }
-    const auto& last = signatures.back();
+    QStringList names;
+    for (const auto& signature : signatures) {
+        names.append(qstring(signature.person.name));
+    }
     return tr("Signed by %1, %2")
-        .arg(qstring(last.person.name), record_.context().formatter.date_and_time(last.at));
+        .arg(names.join(QStringLiteral(", ")),
+             record_.context().formatter.date_and_time(signatures.back().at));
 }
 
 QStringList SheetViewModel::notReady() const {
@@ -351,21 +357,16 @@ QString SheetViewModel::print() {
     return result.value() ? tr("Sent to the printer.") : tr("Not printed.");
 }
 
-QString SheetViewModel::sign(const QString& name) {
-    if (name.trimmed().isEmpty()) {
+QString SheetViewModel::sign(int person) {
+    const auto signer = static_cast<std::size_t>(person);
+    if (person < 0 || signer >= record_.file().visit.persons.size()) {
         return tr("Choose who signs.");
     }
     if (record_.presses_not_stored() > 0) {
         return presses_wait();  // nothing goes into a signed visit any more
     }
     const Visit before = record_.file().visit;
-    Person signer{name.trimmed().toStdString(), {}};
-    for (const auto& person : before.persons) {
-        if (person.name == signer.name) {
-            signer.role = person.role;
-        }
-    }
-    record_.visit().signatures.push_back({signer, record_.context().clock.wall_now()});
+    record_.visit().signatures = signatures_->signatures_with(signer, record_.context().clock.wall_now());
     if (const auto kept = keep_signed(); !kept) {
         record_.visit() = before;
         return failed(kept.error());

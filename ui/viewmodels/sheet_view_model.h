@@ -11,6 +11,7 @@
 #include "format/paper.h"
 #include "records/sheet_content.h"
 #include "viewmodels/preferences.h"
+#include "viewmodels/signature_view_model.h"
 #include "viewmodels/visit_record.h"
 
 namespace wetfront::ui {
@@ -46,6 +47,7 @@ class SheetViewModel : public QObject {
     Q_PROPERTY(QStringList openPoints READ openPoints NOTIFY changed)
     Q_PROPERTY(bool isSigned READ isSigned NOTIFY changed)
     Q_PROPERTY(QString signedBy READ signedBy NOTIFY changed)
+    Q_PROPERTY(wetfront::ui::SignatureViewModel* signatures READ signatures CONSTANT)
     // The sheet's reader is not the one who makes it: each of these is chosen apart from the screen's, and
     // kept.
     Q_PROPERTY(QVariantList languages READ languages CONSTANT)                       ///< {value, text}
@@ -72,6 +74,7 @@ public:
     [[nodiscard]] QStringList openPoints() const;
     [[nodiscard]] bool isSigned() const { return record_.file().visit.is_signed(); }
     [[nodiscard]] QString signedBy() const;
+    [[nodiscard]] SignatureViewModel* signatures() const { return signatures_; }
     [[nodiscard]] QVariantList languages() const;
     [[nodiscard]] QString language() const;
     void setLanguage(const QString& code);
@@ -97,8 +100,9 @@ public:
     /// signing; where none were kept (signed by an older version) it is drawn anew.
     Q_INVOKABLE QString savePdf();
     Q_INVOKABLE QString print();
-    /// Freezes the visit and keeps its sheet as it is drawn now. What went wrong, or an empty text.
-    Q_INVOKABLE QString sign(const QString& name);
+    /// Freezes the visit, signed by that one of its persons and by whoever has drawn a signature, and keeps
+    /// its sheet as it is drawn now. What went wrong, or an empty text.
+    Q_INVOKABLE QString sign(int person);
 
 signals:
     void changed();
@@ -117,6 +121,7 @@ private:
 
     VisitRecord& record_;
     const SheetPaper& paper_;
+    SignatureViewModel* signatures_;
     std::vector<Person> known_persons_;
     std::vector<Instrument> known_instruments_;
     std::vector<QImage> pages_;

@@ -52,10 +52,26 @@ def broken_visits(visit):
     yield "a negative clock", replaced(visit, ("visit", "marks", 0, "at", "boot_ns"), -1)
     yield "five trim rows", replaced(visit, ("visit", "found", 0, "trim_rows"), [{}] * 5)
     yield "a list that is none", replaced(visit, ("house", "banks"), {})
+    drawn = ("visit", "signatures", 0, "drawn")
+    yield "a point beside the field", replaced(visit, drawn, ["0,0 2501,0"])
+    yield "a point below the field", replaced(visit, drawn, ["0,0 400,0", "0,1001"])
+    yield "a point of one number", replaced(visit, drawn, ["0,0 400"])
+    yield "a point with a sign", replaced(visit, drawn, ["0,0 +400,0"])
+    yield "a line of no points", replaced(visit, drawn, ["0,0 400,0", ""])
+    yield "a line of too many points", replaced(visit, drawn, ["0,0" + " 9,9" * 1000])
+    yield "too many lines", replaced(visit, drawn, ["0,0 400,0"] * 61)
     yield "no farm", removed(visit, ("farm",))
     yield "a farm without id", removed(visit, ("farm", "id"))
     yield "a bank without pump", removed(visit, (*bank, "pump"))
     yield "a mark without kind", removed(visit, ("visit", "marks", 0, "kind"))
+
+
+def drawn_visits(visit):
+    """Signatures at the edge of what both take."""
+    drawn = ("visit", "signatures", 0, "drawn")
+    for strokes in ([], ["0,0 2500,1000"], ["1999,999 2000,10 2099,0"], ["0,0 400,0" + " 9,9" * 998],
+                    ["0,0 400,0"] * 60):
+        yield replaced(visit, drawn, strokes)
 
 
 def broken_templates(template):
@@ -89,6 +105,11 @@ def main(program):
     visit = json.loads(run(program, "example", "visit").stdout)
     problems = [f"example: {error.json_path}: {error.message}" for error in validator.iter_errors(visit)]
 
+    for drawn in drawn_visits(visit):
+        problems += [f"a signature: {error.message}" for error in validator.iter_errors(drawn)]
+        result = run(program, "check", "-", text=json.dumps(drawn))
+        if result.returncode > 1:
+            problems.append(f"a signature: the program ends with {result.returncode}: {result.stderr}")
     problems += template_problems(program)
     count = 0
     for name, broken in broken_visits(visit):

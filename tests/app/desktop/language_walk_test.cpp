@@ -161,6 +161,23 @@ TEST_P(LanguageWalkTest, no_step_speaks_english_in_spanish_and_none_cuts_a_text_
     }
 }
 
+TEST_P(LanguageWalkTest, the_field_to_sign_on_speaks_spanish) {
+    choose_spanish();
+    walk_.go_to(Step::sheet);
+    auto* signatures = walk_.session().visit()->sheet()->signatures();
+    signatures->draw(0);
+    signatures->take();
+    expect_no_english(QStringLiteral("the field"));
+    expect_nothing_cut_off(QStringLiteral("the field"));
+    EXPECT_TRUE(walk_.hand().shows(QStringLiteral("Cancelar")));
+    signatures->addStroke(QStringLiteral("500,400 900,700 1400,300"));
+    signatures->take();
+    walk_.session().visit()->sheet()->addOpenPoint(QStringLiteral("P"));
+    ASSERT_FALSE(signatures->notice().isEmpty());
+    expect_no_english(QStringLiteral("who signs"));
+    expect_nothing_cut_off(QStringLiteral("who signs"));
+}
+
 TEST_P(LanguageWalkTest, the_houses_the_templates_and_the_preferences_speak_spanish) {
     choose_spanish();
     walk_.hand().click(QString::fromUtf8("Idioma, unidades y luz"));

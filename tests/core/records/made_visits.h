@@ -126,6 +126,20 @@ private:
             fill(item);
         }
     }
+    // The last one makes it long enough for a signature.
+    void fill(const Field&, std::vector<Stroke>& strokes) {
+        if (!chance()) {
+            return;
+        }
+        strokes.resize(below(4));
+        for (auto& stroke : strokes) {
+            stroke.points.resize(1 + below(30));
+            for (auto& point : stroke.points) {
+                point = {static_cast<int>(below(2501)), static_cast<int>(below(1001))};
+            }
+        }
+        strokes.push_back({{{0, 1000}, {2500, 0}}});
+    }
     template <class R>
     requires RecordOf<R, StopAgreement> || RecordOf<R, Conditions> || RecordOf<R, Limits> ||
         RecordOf<R, BootTime> || RecordOf<R, Person>

@@ -206,6 +206,14 @@ INSTANTIATE_TEST_SUITE_P(
         BadValue{"/visit/marks/0/at/boot_ns", "9223372036854775808", "visit.marks[0].at.boot_ns",
                  "whole number"},
         BadValue{"/visit/marks/0/kind", "\"pump Start\"", "visit.marks[0].kind", "\"pump start\""},
+        BadValue{"/visit/signatures/0/drawn", "\"0,0 400,0\"", "visit.signatures[0].drawn", "a list"},
+        BadValue{"/visit/signatures/0/drawn", "[[0, 0]]", "visit.signatures[0].drawn[0]", "in quotes"},
+        BadValue{"/visit/signatures/0/drawn", "[\"0,0 400,0\", \"0,1001\"]", "visit.signatures[0].drawn[1]",
+                 "0 to 1000 down"},
+        BadValue{"/visit/signatures/0/drawn", "[\"0,0 2501,0\"]", "visit.signatures[0].drawn[0]",
+                 "0 to 2500 across"},
+        BadValue{"/visit/signatures/0/drawn", "[\"9,9\", \"9,9 30,9\"]", "visit.signatures[0].drawn",
+                 "too short for a signature"},
         BadValue{"/visit/colour", "1", "visit.colour", "unknown key; known here: id, house, started"},
         BadValue{"/house/banks/0/lenght", "\"60ft\"", "house.banks[0].lenght", "unknown key"}));
 
@@ -254,6 +262,26 @@ TEST(RecordReaderTest, a_list_longer_than_its_limit_is_refused_with_the_limit) {
     const auto error = error_of(json.dump());
     EXPECT_EQ(error.item, "visit.found[0].trim_rows");
     EXPECT_EQ(error.accepted, "at most 4");
+}
+
+TEST(RecordReaderTest, lines_and_points_of_a_signature_have_their_limits_in_files_and_in_the_store) {
+    const auto place = "/visit/signatures/0/drawn";
+    EXPECT_TRUE(parse_visit_file(with(place, Json(std::vector<std::string>(60, "0,0 400,0")))));
+    const auto lines = error_of(with(place, Json(std::vector<std::string>(61, "0,0 400,0"))));
+    EXPECT_EQ(lines.item, "visit.signatures[0].drawn");
+    EXPECT_EQ(lines.accepted, "at most 60");
+
+    std::string points = "0,0 400,0";
+    for (int i = 2; i < 600; ++i) {
+        points += " 9,9";
+    }
+    EXPECT_TRUE(parse_visit_file(with(place, Json({points}))));
+    const auto twice = error_of(with(place, Json({points, points})));
+    EXPECT_EQ(twice.item, "visit.signatures[0].drawn");
+    EXPECT_THAT(twice.accepted, HasSubstr("1000 points together"));
+    auto visit = full_json()["visit"];
+    visit["signatures"][0]["drawn"] = Json({points, points});
+    EXPECT_FALSE(parse_visit(visit.dump()));
 }
 
 TEST(RecordReaderTest, a_text_is_limited_in_characters_not_in_bytes) {

@@ -103,6 +103,33 @@ TEST(RecordTextTest, the_reason_for_settings_that_differ_reads_back_and_may_be_m
     EXPECT_EQ(without.value(), file);
 }
 
+TEST(RecordTextTest, a_drawn_signature_reads_back_and_a_file_without_one_has_none) {
+    auto file = full_visit();
+    file.visit.signatures[0].drawn = {{{{212, 480}, {230, 455}, {2500, 0}}}, {{{7, 1000}}}};
+    const auto text = visit_file_text(file);
+    EXPECT_NE(text.find("\"212,480 230,455 2500,0\""), std::string::npos) << text;
+    const auto back = parse_visit_file(text);
+    ASSERT_TRUE(back) << why(back);
+    EXPECT_EQ(back.value().visit.signatures, file.visit.signatures);
+
+    file.visit.signatures[0].drawn.clear();
+    const auto without = visit_file_text(file);
+    EXPECT_EQ(without.find("drawn"), std::string::npos) << without;
+    ASSERT_TRUE(parse_visit_file(without)) << why(parse_visit_file(without));
+    EXPECT_EQ(parse_visit_file(without).value(), file);
+}
+
+TEST(RecordTextTest, the_largest_signature_takes_less_than_twelve_kilobytes_of_a_record) {
+    auto visit = full_visit().visit;
+    visit.signatures[0].drawn.clear();
+    const auto without = visit_text(visit).size();
+    visit.signatures[0].drawn.assign(most_strokes, {{{1000, 1000}}});
+    visit.signatures[0].drawn[0].points.assign(most_drawn_points - most_strokes, {2000, 1000});
+    visit.signatures[0].drawn[0].points.push_back({1000, 1000});
+    ASSERT_TRUE(parse_visit(visit_text(visit))) << parse_visit(visit_text(visit)).error().text();
+    EXPECT_LT(visit_text(visit).size() - without, 12'000U);
+}
+
 TEST(RecordTextTest, limits_changed_for_a_farm_stand_in_the_file_and_others_do_not) {
     auto file = full_visit();
     file.farm.limits = {};

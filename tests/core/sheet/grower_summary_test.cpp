@@ -84,6 +84,16 @@ TEST(GrowerSummaryTest, it_says_what_to_do_when_pads_stop_in_the_heat) {
     EXPECT_THAT(Summary{with_periods("5min", "5min")}.texts, Contains(HasSubstr("put the pump on by hand")));
 }
 
+TEST(GrowerSummaryTest, nobody_signs_it) {
+    auto file = with_periods("5min", "5min");
+    file.visit.signatures = {
+        {{"T. Technician", "technician"}, file.visit.started, {{{{0, 0}, {2500, 1000}}}}}};
+    const Summary summary{file};
+    EXPECT_TRUE(std::ranges::none_of(summary.content.blocks, [](const SheetBlock& block) {
+        return std::holds_alternative<SheetSignatures>(block);
+    }));
+}
+
 TEST(GrowerSummaryTest, it_is_a_draft_until_the_visit_is_signed) {
     auto file = with_periods("5min", "5min");
     EXPECT_TRUE(Summary{file}.content.draft);

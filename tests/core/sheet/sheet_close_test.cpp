@@ -184,6 +184,23 @@ TEST(SheetCloseTest, everybody_has_a_line_to_sign_on_until_he_signs) {
     EXPECT_TRUE(lines[1].name.empty());
 }
 
+TEST(SheetCloseTest, a_drawn_signature_stands_on_its_line_with_name_role_and_time_and_others_stay_blank) {
+    auto file = complete_visit(1);
+    ASSERT_GT(file.visit.persons.size(), 1U);
+    const std::vector<Stroke> strokes{{{{0, 0}, {2500, 1000}}}, {{{40, 50}}}};
+    file.visit.signatures = {{file.visit.persons[1], file.visit.started, strokes}};
+    const MadeSheet sheet{file};
+    const auto lines = sheet.below<SheetSignatures>("Signatures").at(0).lines;
+    ASSERT_THAT(lines, SizeIs(2));
+    EXPECT_EQ(lines[0].drawn, strokes);
+    EXPECT_EQ(lines[0].name, file.visit.persons[1].name);
+    EXPECT_EQ(MadeSheet::english(lines[0].role), file.visit.persons[1].role);
+    EXPECT_EQ(lines[0].signed_at, "2026-07-01 05:00");
+    EXPECT_THAT(lines[1].drawn, IsEmpty());
+    EXPECT_TRUE(lines[1].name.empty());
+    EXPECT_FALSE(sheet.content.draft);
+}
+
 TEST(SheetCloseTest, without_persons_firm_and_grower_have_a_line) {
     VisitBuilder visit;
     const auto lines = MadeSheet{visit.file()}.below<SheetSignatures>("Signatures").at(0).lines;

@@ -38,6 +38,29 @@ TEST_F(SheetsTest, a_kept_sheet_comes_back_byte_for_byte_with_its_hash_and_time)
     EXPECT_EQ(sheet->kept_at, clock.wall_now());
 }
 
+// The revision is a patch (RFC 6902) on the unsigned visit.
+TEST_F(SheetsTest, a_drawn_signature_is_kept_stroke_by_stroke) {
+    auto visit = signed_visit();
+    visit.signatures[0].drawn = {{{{212, 480}, {230, 455}, {2500, 1000}}}, {{{7, 0}}}};
+    {
+        auto store = open_with_visit();
+        succeed(store.keep_sheet(visit, pdf));
+    }
+    auto store = open();
+    EXPECT_EQ(value_of(store.visit(Id{"visit-1"})).signatures, visit.signatures);
+    auto redrawn = visit;
+    redrawn.signatures[0].drawn[0].points[0].x += 1;
+    EXPECT_THAT(error_of(store.save(redrawn)), HasSubstr("frozen"));
+}
+
+TEST_F(SheetsTest, a_signature_that_could_not_be_read_back_is_refused) {
+    auto store = open_with_visit();
+    auto visit = signed_visit();
+    visit.signatures[0].drawn = {{{{5, 5}, {6, 6}}}};
+    EXPECT_THAT(error_of(store.keep_sheet(visit, pdf)), HasSubstr("too short"));
+    EXPECT_FALSE(value_of(store.visit(Id{"visit-1"})).is_signed());
+}
+
 TEST_F(SheetsTest, the_same_sheet_again_adds_nothing_and_another_is_refused) {
     {
         auto store = open_with_visit();

@@ -81,7 +81,10 @@ inline std::vector<SheetBlock> example_blocks() {
                       {SignalWord::notice, "Shut the flush valve."}};
     blocks.push_back(cautions);
     SheetSignatures signatures;
-    signatures.lines = {{"Technician", "T. Example", "2026-07-01 14:22"}, {"Grower", "", ""}};
+    signatures.lines = {
+        {"Technician", "T. Example", "2026-07-01 14:22"},
+        {"Grower", "", ""},
+        {"Owner", "O. Example", "2026-07-01 14:20", {{{{200, 700}, {900, 150}, {2300, 800}}}}}};
     blocks.push_back(signatures);
     blocks.push_back(SheetCode{"Wetfront visit visit-17", {"Visit visit-17", "Its hash"}});
     return blocks;
@@ -178,10 +181,13 @@ inline QStringList example_text() {
             "NOTICE",
             "Shut the flush valve.",
             "Technician",
-            "T. Example",
             "Grower",
+            "T. Example",
             "Signed 2026-07-01 14:22",
             "Name, signature, date",
+            "Owner",
+            "O. Example",
+            "Signed 2026-07-01 14:20, drawn on the screen",
             "Visit visit-17",
             "Its hash"};
 }

@@ -125,7 +125,7 @@ TEST(SheetPagesTest, names_of_two_hundred_letters_stay_within_the_margins) {
         SheetCautions cautions;
         cautions.lines = {{SignalWord::warning, text}};
         SheetSignatures signatures;
-        signatures.lines = {{text, name, name}, {text, name, ""}, {text, "", ""}};
+        signatures.lines = {{text, name, name, {{{{0, 0}, {2500, 1000}}}}}, {text, name, ""}, {text, "", ""}};
         auto content = sheet_of({SheetHeading{text}, SheetParagraph{text, true}, facts, table, timeline,
                                  SheetBanks{{{text, true, 24.0, 1.5, text}, {text, false, 24.0, 1.5, text}}},
                                  SheetFindings{{{Severity::harm, text, text, text, name}}}, checks, cautions,

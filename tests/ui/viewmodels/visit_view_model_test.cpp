@@ -122,7 +122,7 @@ TEST_F(VisitViewModelTest, signing_freezes_the_visit_and_the_sheet_is_no_draft_a
     visit_.sheet()->savePdf();
     ASSERT_TRUE(printed_);
     EXPECT_TRUE(printed_->draft);
-    EXPECT_EQ(visit_.sheet()->sign(QStringLiteral("Jo Penn")), QString{});
+    EXPECT_EQ(visit_.sheet()->sign(0), QString{});
     EXPECT_TRUE(visit_.frozen());
     visit_.sheet()->savePdf();
     EXPECT_FALSE(printed_->draft);
@@ -137,7 +137,7 @@ TEST_F(VisitViewModelTest, a_signed_sheet_is_handed_out_as_it_was_at_the_signing
     visit_.sheet()->print();
     EXPECT_EQ(written_, "drawn anew");
     const auto signed_at = clock_.wall_now();
-    ASSERT_EQ(visit_.sheet()->sign(QStringLiteral("Jo Penn")), QString{});
+    ASSERT_EQ(visit_.sheet()->sign(0), QString{});
     EXPECT_FALSE(printed_->draft);
     EXPECT_EQ(printed_->revision, store_.revision_of(file_.visit.id).value());
     clock_.advance_ms(3'600'000);
@@ -160,8 +160,7 @@ TEST_F(VisitViewModelTest, while_presses_wait_for_the_disk_a_visit_is_not_signed
         const test::FullDisk full{0};
         visit_.stopwatch()->mark();
         ASSERT_TRUE(visit_.waits_for_storage());
-        EXPECT_TRUE(
-            visit_.sheet()->sign(QStringLiteral("Jo Penn")).contains(QStringLiteral("not stored yet")));
+        EXPECT_TRUE(visit_.sheet()->sign(0).contains(QStringLiteral("not stored yet")));
         EXPECT_TRUE(visit_.sheet()->notReady().front().contains(QStringLiteral("not stored yet")));
     }
     EXPECT_FALSE(visit_.frozen());
@@ -170,8 +169,7 @@ TEST_F(VisitViewModelTest, while_presses_wait_for_the_disk_a_visit_is_not_signed
 TEST_F(VisitViewModelTest, without_its_sheet_a_visit_is_not_signed) {
     visit_.sheet()->addPerson(QStringLiteral("Jo Penn"), QStringLiteral("technician"));
     paper_works_ = false;
-    EXPECT_TRUE(
-        visit_.sheet()->sign(QStringLiteral("Jo Penn")).contains(QStringLiteral("the painter failed")));
+    EXPECT_TRUE(visit_.sheet()->sign(0).contains(QStringLiteral("the painter failed")));
     EXPECT_FALSE(visit_.frozen());
     EXPECT_FALSE(stored().is_signed());
 }

@@ -10,6 +10,7 @@ import Wetfront.ViewModels
 ScrollColumn {
     id: step
 
+    required property SessionViewModel session
     required property VisitViewModel visit
     required property ConfirmPanel confirm
     readonly property SheetViewModel sheet: visit.sheet
@@ -30,22 +31,22 @@ ScrollColumn {
         onTriggered: step.sheet.showPages()
     }
 
-    function sign(name: string): void {
-        outcome = sheet.sign(name);
+    function sign(person: int): void {
+        outcome = sheet.sign(person);
         sheet.showPages();
     }
 
     // Signing is never refused, but it is not done by the way while something is open.
-    function askToSign(name: string): void {
+    function askToSign(person: int): void {
         if (sheet.notReady.length === 0)
-            sign(name);
+            sign(person);
         else
             confirm.ask({
                 question: qsTr("Something is still open. Sign all the same?"),
                 detail: sheet.notReadyInShort,
                 keepText: qsTr("Not yet"),
                 doText: qsTr("Sign all the same"),
-                act: () => step.sign(name)
+                act: () => step.sign(person)
             });
     }
 
@@ -135,37 +136,15 @@ ScrollColumn {
             Layout.fillWidth: true
         }
     }
-    Card {
-        title: step.sheet.isSigned ? step.sheet.signedBy : step.visit.frozen ? qsTr("Not signed") : qsTr("Sign")
+    SignersCard {
+        visit: step.visit
+        onSignAsked: person => step.askToSign(person)
         Layout.fillWidth: true
-        Repeater {
-            model: step.visit.frozen ? [] : step.sheet.notReady
-            delegate: PlainWords {
-                required property string modelData
-                text: modelData
-                color: Theme.warningInk
-                Layout.fillWidth: true
-            }
-        }
-        PlainWords {
-            visible: !step.visit.frozen
-            text: step.sheet.persons.length > 0 ? qsTr("Signing freezes the visit; a correction is a new sheet that names this one.") : qsTr("Name the person who signs first.")
-            Layout.fillWidth: true
-        }
-        Flow {
-            visible: !step.visit.frozen
-            spacing: Theme.gap
-            Layout.fillWidth: true
-            Repeater {
-                model: step.sheet.persons
-                delegate: ActionButton {
-                    required property string modelData
-                    text: qsTr("Sign as %1").arg(modelData)
-                    pictogram: "pencil"
-                    onClicked: step.askToSign(modelData)
-                }
-            }
-        }
+    }
+    SignaturePad {
+        signatures: step.sheet.signatures
+        pumpOffText: step.session.pumpOffText
+        pumpOffUrgent: step.session.pumpOffUrgent
     }
     Flow {
         spacing: Theme.gap

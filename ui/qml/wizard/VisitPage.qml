@@ -139,6 +139,7 @@ FocusScope {
                 model: page.visit.step === 9 ? 1 : 0
                 delegate: SheetStep {
                     anchors.fill: place
+                    session: page.session
                     visit: page.visit
                     confirm: confirmPanel
                 }
