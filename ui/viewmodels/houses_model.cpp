@@ -63,10 +63,16 @@ void HousesModel::show(const QString& shown) {
     }
 }
 
+void HousesModel::prepareToSeek() {
+    if (!texts_) {
+        texts_.emplace(houses_, context_.store);
+    }
+}
+
 void HousesModel::narrow() {
     const QStringList sought = HouseWords::words_of(words_);
-    if (!sought.isEmpty() && !texts_) {
-        texts_.emplace(houses_, context_.store);
+    if (!sought.isEmpty()) {
+        prepareToSeek();
     }
     beginResetModel();
     rows_.clear();

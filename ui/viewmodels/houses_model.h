@@ -55,6 +55,8 @@ public:
     [[nodiscard]] int total() const { return static_cast<int>(houses_.size()); }
     [[nodiscard]] QString words() const { return words_; }
     void seek(const QString& words);
+    /// Reads what words are compared with, so that the first letter is answered as fast as the next.
+    Q_INVOKABLE void prepareToSeek();
     [[nodiscard]] QString shown() const;
     /// Anything else than the words above is "all".
     void show(const QString& shown);

@@ -19,6 +19,9 @@ ColumnLayout {
         houses.shown = "all";
     }
 
+    onVisibleChanged: if (visible)
+        houses.prepareToSeek()
+
     spacing: Theme.gap
 
     TextFieldRow {
