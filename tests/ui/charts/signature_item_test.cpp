@@ -122,6 +122,16 @@ TEST_F(SignatureItemTest, a_hand_that_rests_on_the_field_gives_way_to_a_finger_t
     EXPECT_EQ(drawn(), QStringList{"500,250 1500,250"});
 }
 
+TEST_F(SignatureItemTest, a_hand_that_is_lifted_does_not_end_the_line_of_a_finger) {
+    QTest::touchEvent(&window(), glass_.get()).press(1, {480, 210});
+    QTest::touchEvent(&window(), glass_.get()).stationary(1).press(2, {120, 80});
+    QTest::touchEvent(&window(), glass_.get()).stationary(1).move(2, {320, 80});
+    QTest::touchEvent(&window(), glass_.get()).release(1, {480, 210}).stationary(2);
+    QTest::touchEvent(&window(), glass_.get()).move(2, {320, 180});
+    QTest::touchEvent(&window(), glass_.get()).release(2, {320, 180});
+    EXPECT_EQ(drawn(), QStringList{"500,250 1500,250 1500,750"});
+}
+
 TEST_F(SignatureItemTest, a_second_finger_does_not_disturb_one_that_draws) {
     QTest::touchEvent(&window(), glass_.get()).press(1, {120, 80});
     QTest::touchEvent(&window(), glass_.get()).move(1, {220, 80});

@@ -134,8 +134,9 @@ void SignatureItem::mouseReleaseEvent(QMouseEvent* event) {
     go_on(event->position());
     finish();
 }
+// Taken away in the middle of a line.
 void SignatureItem::mouseUngrabEvent() {
-    finish();
+    drop();
 }
 
 // Moves come by the filter below.
@@ -158,8 +159,7 @@ void SignatureItem::touchEvent(QTouchEvent* event) {
     }
 }
 void SignatureItem::touchUngrabEvent() {
-    finish();
-    finger_.reset();
+    drop();
 }
 
 void SignatureItem::itemChange(ItemChange change, const ItemChangeData& data) {

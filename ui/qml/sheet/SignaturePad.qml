@@ -34,7 +34,8 @@ Panel {
     }
     onClosed: signatures.cancel()
 
-    contentItem: ColumnLayout {
+    ColumnLayout {
+        anchors.fill: parent
         spacing: Theme.gap
 
         PlainWords {
