@@ -87,6 +87,9 @@ void SessionViewModel::say_again() {
     if (at_copies_) {
         copies_->look();
     }
+    if (at_sheets_) {
+        showSheets();
+    }
     if (at_removed_) {
         failed(removed_->reload());
     }

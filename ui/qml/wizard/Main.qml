@@ -78,6 +78,10 @@ Window {
             page.setSource("qrc:/qt/qml/Wetfront/Preferences/CopiesPage.qml", {
                 session: session
             });
+        else if (place === "sheets")
+            page.setSource("qrc:/qt/qml/Wetfront/Sheet/SheetsPage.qml", {
+                session: session
+            });
         else if (place === "removed")
             page.setSource("qrc:/qt/qml/Wetfront/History/RemovedPage.qml", {
                 session: session
@@ -95,6 +99,8 @@ Window {
             return qsTr("Setting template: %1").arg(session.described?.name ?? "");
         if (place === "copies")
             return qsTr("Copies of the records");
+        if (place === "sheets")
+            return qsTr("Sheets of many visits: print or hand out");
         if (place === "removed")
             return qsTr("Removed: out of sight, and kept");
         if (visit === null)
