@@ -1672,6 +1672,10 @@
         <source>Look for sticks</source>
         <translation>Buscar memorias USB</translation>
     </message>
+    <message>
+        <source>No stick is plugged in.</source>
+        <translation>No hay memoria USB conectada.</translation>
+    </message>
 </context>
 <context>
     <name>StartProblem</name>

@@ -110,6 +110,12 @@ Item {
                 }
             }
             PlainWords {
+                visible: page.sheets.media.length === 0
+                text: qsTr("No stick is plugged in.")
+                soft: true
+                Layout.fillWidth: true
+            }
+            PlainWords {
                 visible: text.length > 0
                 text: page.sheets.outcome
                 font.bold: true
