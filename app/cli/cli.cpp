@@ -33,7 +33,7 @@ void describe(CLI::App& app, Common& common) {
     app.footer(
         "VISIT is a file, - for standard input, or the id of a visit in the store.\n"
         "Exit status: 0 done, 1 the check found something, 2 bad input or usage, 3 the store or a file "
-        "failed.\n"
+        "failed,\n130 stopped by Ctrl-C.\n"
         "Example: wetfront-cli example visit > visit.json && wetfront-cli advise visit.json");
     app.add_option("--units", common.units, "units of the text: us (default) or si")
         ->transform(one_of<UnitSystem>({{"us", UnitSystem::us}, {"si", UnitSystem::si}}, "us or si"))

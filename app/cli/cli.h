@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-#include <filesystem>
 #include <functional>
 #include <iosfwd>
 #include <string>
@@ -16,17 +15,16 @@ namespace wetfront {
 enum class SheetPaperSize { letter, a4 };
 enum class SheetLanguage { english, spanish };
 
-/// A sheet that is to become a PDF file.
+/// A sheet that is to become a PDF.
 struct SheetOrder {
     const SheetContent& content;
-    std::filesystem::path file;
     SheetPaperSize paper = SheetPaperSize::letter;
     UnitSystem units = UnitSystem::us;
     SheetLanguage language = SheetLanguage::english;
 };
 
-/// Paints the sheet; writes beside the file and renames, so that an error leaves what was there before.
-using SheetPrinter = std::function<Result<void>(const SheetOrder&)>;
+/// Paints the sheet; gives the bytes of the PDF.
+using SheetPrinter = std::function<Result<std::string>(const SheetOrder&)>;
 
 /// What the command line is given by its main, and by tests. All must outlive the call.
 struct CliSurroundings {
@@ -38,7 +36,13 @@ struct CliSurroundings {
 };
 
 /// Exit statuses of the program.
-enum class ExitStatus { done = 0, found = 1, bad_input = 2, storage_failed = 3 };
+enum class ExitStatus {
+    done = 0,
+    found = 1,
+    bad_input = 2,
+    storage_failed = 3,
+    stopped = 130  ///< as shells count it: 128 and the number of SIGINT
+};
 
 /// Runs one command; `arguments` without the program's name. Result text goes to `out`, complaints to `err`
 /// as "wetfront-cli: what: why". Never throws. Example: run_cli({"timing", "45s,47s"}, surroundings).

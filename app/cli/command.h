@@ -38,7 +38,6 @@ void add_example(CLI::App& app, const Common& common, Work& chosen);
 void add_schema(CLI::App& app, const Common& common, Work& chosen);
 void add_store(CLI::App& app, const Common& common, Work& chosen);
 void add_bundle(CLI::App& app, const Common& common, Work& chosen);
-/// To the command `store`: backup and restore.
 
 /// An option that is one of a few words; anything else is refused with the words, `words` naming them all.
 template <class Choice>

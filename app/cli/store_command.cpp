@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
-#include <fstream>
 #include <ostream>
-#include <system_error>
 
+#include "base/whole_file.h"
 #include "cli/json_output.h"
 #include "cli/store_parts.h"
 #include "cli/visit_source.h"
@@ -101,29 +100,6 @@ Result<ExitStatus> run_list_removed(const Common& common) {
     return ExitStatus::done;
 }
 
-/// Beside the file first, so that what was there stays until the new one is whole.
-Result<void> write_whole(const std::string& file, const std::string& bytes) {
-    const std::string beside = file + ".new";
-    bool written = false;
-    {
-        std::ofstream stream{beside, std::ios::binary | std::ios::trunc};
-        stream << bytes;
-        stream.close();
-        written = !stream.fail();
-    }
-    std::error_code failed;
-    if (written) {
-        std::filesystem::rename(beside, file, failed);
-    }
-    if (!written || failed) {
-        std::error_code ignored;
-        std::filesystem::remove(beside, ignored);
-        return storage_error(file, written ? failed.message() : "it cannot be written",
-                             "no file was written; choose another folder or free some space");
-    }
-    return boost::outcome_v2::success();
-}
-
 Result<ExitStatus> run_sheet_kept(const std::string& visit, const std::string& file, const Common& common) {
     WF_TRY(const auto id, parse_id(visit, "id"));
     WF_TRY(const auto store, open_store(common));
@@ -214,6 +190,7 @@ void add_store(CLI::App& app, const Common& common, Work& chosen) {
         chosen = [&common, of_visit, file] { return run_sheet_kept(*of_visit, *file, common); };
     });
     add_store_history(*command, common, chosen);
+    add_store_sheets(*command, common, chosen);
     add_store_table(*command, common, chosen);
     add_store_verify(*command, common, chosen);
     add_store_copies(*command, common, chosen);

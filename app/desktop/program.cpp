@@ -11,14 +11,17 @@
 namespace wetfront::ui {
 namespace {
 
-/// The pages of the sheet, as image://sheet/<page>/<revision>.
+/// The pages of the sheet, as image://sheet/<page>/<revision>, and that of the summary,
+/// image://sheet/summary/<revision>.
 class SheetImages final : public QQuickImageProvider {
 public:
     explicit SheetImages(const SessionViewModel& session)
         : QQuickImageProvider{QQuickImageProvider::Image}, session_{session} {}
 
     QImage requestImage(const QString& id, QSize* size, const QSize& /*requested*/) override {
-        const QImage page = session_.sheet_page(id.section(QLatin1Char('/'), 0, 0).toInt());
+        const QString which = id.section(QLatin1Char('/'), 0, 0);
+        const QImage page =
+            which == QLatin1String{"summary"} ? session_.summary_page() : session_.sheet_page(which.toInt());
         *size = page.size();
         return page;
     }

@@ -4,6 +4,7 @@
 #include <QPrintDialog>
 #include <QPrinter>
 
+#include "base/whole_file.h"
 #include "desktop/print_system.h"
 #include "print/pdf.h"
 
@@ -11,6 +12,10 @@ namespace wetfront::ui {
 namespace {
 
 constexpr double screen_dots_per_inch = 96.0;
+
+Result<void> write(const QByteArray& pdf, const QString& file) {
+    return write_whole(file.toStdString(), {pdf.constData(), static_cast<std::size_t>(pdf.size())});
+}
 
 Result<bool> print_with_dialog(const SheetContent& content, const Formatter& formatter, Paper size) {
     QPrinter printer{QPrinter::HighResolution};
@@ -31,11 +36,25 @@ Result<bool> print_pdf_with_dialog(const QByteArray& pdf) {
         return false;
     }
     if (const QString file = printer.outputFileName(); !file.isEmpty()) {
-        WF_CHECK(write_whole(pdf, std::filesystem::path{file.toStdString()}));
+        WF_CHECK(write(pdf, file));
         return true;
     }
     WF_CHECK(print_file_bytes(pdf, printer.printerName(), printer.copyCount()));
     return true;
+}
+
+/// To a file there is the folder, and pages are those of each sheet.
+std::optional<PrintFiles> ask_printer_by_dialog() {
+    QPrinter printer{QPrinter::HighResolution};
+    QPrintDialog dialog{&printer};
+    dialog.setOption(QAbstractPrintDialog::PrintPageRange, false);
+    dialog.setOption(QAbstractPrintDialog::PrintToFile, false);
+    if (dialog.exec() != QDialog::Accepted) {
+        return std::nullopt;
+    }
+    return [name = printer.printerName(), copies = printer.copyCount()](const QStringList& files) {
+        return print_files(files, name, copies);
+    };
 }
 
 }  // namespace
@@ -48,11 +67,10 @@ SheetPaper sheet_paper(const QString& folder) {
     paper.pdf = [](const SheetContent& content, const Formatter& formatter, Paper size) {
         return pdf_bytes(content, size, formatter);
     };
-    paper.write = [](const QByteArray& pdf, const QString& file) {
-        return write_whole(pdf, std::filesystem::path{file.toStdString()});
-    };
+    paper.write = write;
     paper.print = print_with_dialog;
     paper.print_pdf = print_pdf_with_dialog;
+    paper.ask_printer = ask_printer_by_dialog;
     paper.folder = folder;
     return paper;
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-#include "viewmodels/sheet_view_model.h"
+#include "viewmodels/sheet_paper.h"
 
 namespace wetfront::ui {
 

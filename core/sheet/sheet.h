@@ -12,6 +12,9 @@
 
 namespace wetfront {
 
+/// The commissioning sheet, or the one page in plain words for the grower.
+enum class SheetKind { commissioning, summary };
+
 /// What a sheet is made from besides the visit itself.
 struct SheetInputs {
     const VisitFile& file;
@@ -36,6 +39,11 @@ struct SheetInputs {
 /// to scale, what is left to do. Of changes and things to do the first few stand on it, with the number of
 /// those that do not.
 [[nodiscard]] SheetContent grower_summary(const SheetInputs& inputs);
+
+/// One or the other.
+[[nodiscard]] inline SheetContent sheet_of(const SheetInputs& inputs, SheetKind kind) {
+    return kind == SheetKind::summary ? grower_summary(inputs) : commissioning_sheet(inputs);
+}
 
 /// One period of one timer's slowest bank for a set of settings; none where no period or on-time is known,
 /// unless the timer runs on demand (then continuous, without a period). Dry-out is shortened by the

@@ -434,6 +434,49 @@
     </message>
 </context>
 <context>
+    <name>HandoutCard</name>
+    <message>
+        <source>For the grower</source>
+        <translation>Para el granjero</translation>
+    </message>
+    <message>
+        <source>The summary says on one page, in plain words, what the pads need, what was changed and what is left to do. It does not stand in for the sheet.</source>
+        <translation>El resumen dice en una página, con palabras sencillas, qué necesitan los paneles, qué se cambió y qué queda por hacer. No sustituye a la hoja.</translation>
+    </message>
+    <message>
+        <source>Sheet onto a stick</source>
+        <translation>Hoja a una memoria</translation>
+    </message>
+    <message>
+        <source>Summary onto a stick</source>
+        <translation>Resumen a una memoria</translation>
+    </message>
+    <message>
+        <source>Print the summary</source>
+        <translation>Imprimir el resumen</translation>
+    </message>
+    <message>
+        <source>Hide the summary</source>
+        <translation>Ocultar el resumen</translation>
+    </message>
+    <message>
+        <source>Look at the summary</source>
+        <translation>Ver el resumen</translation>
+    </message>
+    <message>
+        <source>On which one?</source>
+        <translation>¿En cuál?</translation>
+    </message>
+    <message>
+        <source>On %1</source>
+        <translation>En %1</translation>
+    </message>
+    <message>
+        <source>the summary</source>
+        <translation>el resumen</translation>
+    </message>
+</context>
+<context>
     <name>HandoverPage</name>
     <message>
         <source>Records to and from other machines</source>
@@ -704,6 +747,10 @@
         <source>Find</source>
         <translation>Buscar</translation>
     </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Hojas</translation>
+    </message>
 </context>
 <context>
     <name>LeavePanel</name>
@@ -806,6 +853,10 @@
     <message>
         <source>Records to and from other machines</source>
         <translation>Registros de y para otros equipos</translation>
+    </message>
+    <message>
+        <source>Sheets of many visits: print or hand out</source>
+        <translation>Hojas de muchas visitas: imprimir o entregar</translation>
     </message>
 </context>
 <context>
@@ -1274,6 +1325,41 @@
     </message>
 </context>
 <context>
+    <name>ReaderCard</name>
+    <message>
+        <source>The sheet&apos;s reader</source>
+        <translation>Para quien lee la hoja</translation>
+    </message>
+    <message>
+        <source>Language of the sheet</source>
+        <translation>Idioma de la hoja</translation>
+    </message>
+    <message>
+        <source>Units of the sheet</source>
+        <translation>Unidades de la hoja</translation>
+    </message>
+    <message>
+        <source>°F, ft, gpm</source>
+        <translation>°F, ft, gpm</translation>
+    </message>
+    <message>
+        <source>°C, m, L/min</source>
+        <translation>°C, m, L/min</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papel</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+</context>
+<context>
     <name>ReadingsCard</name>
     <message>
         <source>%1: %2</source>
@@ -1579,40 +1665,79 @@
         <translation>página %1 de la hoja</translation>
     </message>
     <message>
-        <source>The sheet&apos;s reader</source>
-        <translation>Para quien lee la hoja</translation>
-    </message>
-    <message>
-        <source>Language of the sheet</source>
-        <translation>Idioma de la hoja</translation>
-    </message>
-    <message>
-        <source>Units of the sheet</source>
-        <translation>Unidades de la hoja</translation>
-    </message>
-    <message>
-        <source>°F, ft, gpm</source>
-        <translation>°F, ft, gpm</translation>
-    </message>
-    <message>
-        <source>°C, m, L/min</source>
-        <translation>°C, m, L/min</translation>
-    </message>
-    <message>
-        <source>Paper</source>
-        <translation>Papel</translation>
-    </message>
-    <message>
-        <source>Letter</source>
-        <translation>Carta</translation>
-    </message>
-    <message>
-        <source>A4</source>
-        <translation>A4</translation>
-    </message>
-    <message>
         <source>Only the picture below follows: saved and printed is the sheet as it was signed.</source>
         <translation>Solo cambia la imagen de abajo: se guarda e imprime la hoja tal como se firmó.</translation>
+    </message>
+</context>
+<context>
+    <name>SheetsPage</name>
+    <message>
+        <source>Sheets of many visits</source>
+        <translation>Hojas de muchas visitas</translation>
+    </message>
+    <message>
+        <source>Which</source>
+        <translation>Cuáles</translation>
+    </message>
+    <message>
+        <source>Houses</source>
+        <translation>Casetas</translation>
+    </message>
+    <message>
+        <source>Days</source>
+        <translation>Días</translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation>Visitas</translation>
+    </message>
+    <message>
+        <source>Every signed one</source>
+        <translation>Todas las firmadas</translation>
+    </message>
+    <message>
+        <source>Last of each house</source>
+        <translation>La última de cada caseta</translation>
+    </message>
+    <message>
+        <source>As what</source>
+        <translation>En qué forma</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Hojas</translation>
+    </message>
+    <message>
+        <source>Summaries for the grower</source>
+        <translation>Resúmenes para el granjero</translation>
+    </message>
+    <message>
+        <source>A sheet that was kept at the signing comes as it was handed out; all others are drawn for the reader below.</source>
+        <translation>Una hoja que se guardó al firmar sale como se entregó; todas las demás se dibujan para quien lee, como se elige abajo.</translation>
+    </message>
+    <message>
+        <source>Where to</source>
+        <translation>Adónde</translation>
+    </message>
+    <message>
+        <source>Print them</source>
+        <translation>Imprimirlas</translation>
+    </message>
+    <message>
+        <source>Onto this tablet</source>
+        <translation>A esta tableta</translation>
+    </message>
+    <message>
+        <source>Onto %1</source>
+        <translation>A %1</translation>
+    </message>
+    <message>
+        <source>Look for sticks</source>
+        <translation>Buscar memorias USB</translation>
+    </message>
+    <message>
+        <source>No stick is plugged in.</source>
+        <translation>No hay memoria USB conectada.</translation>
     </message>
 </context>
 <context>
@@ -1768,6 +1893,33 @@
     <message>
         <source>complete</source>
         <translation>completo</translation>
+    </message>
+</context>
+<context>
+    <name>StickWords</name>
+    <message>
+        <source>There is no room left on %1. Nothing is lost: make room there, or take another stick.</source>
+        <translation>Ya no hay espacio en %1. No se perdió nada: haga espacio ahí o tome otra memoria USB.</translation>
+    </message>
+    <message>
+        <source>Nothing can be written to %1: it is read-only. Nothing is lost: slide its lock back, or take another stick.</source>
+        <translation>No se puede escribir en %1: es de solo lectura. No se perdió nada: quite su seguro o tome otra memoria USB.</translation>
+    </message>
+    <message>
+        <source>%1 was pulled out or does not answer. Nothing is lost: plug it in again, then press once more.</source>
+        <translation>%1 se sacó o no responde. No se perdió nada: conéctela de nuevo y presione otra vez.</translation>
+    </message>
+    <message>
+        <source>%1 does not give back what was written to it. Nothing is lost: take another stick and keep nothing on this one.</source>
+        <translation>%1 no devuelve lo que se escribió en ella. No se perdió nada: tome otra memoria USB y no guarde nada en esta.</translation>
+    </message>
+    <message>
+        <source>It could not be written to %1 (%2). Nothing is lost: take another stick or folder.</source>
+        <translation>No se pudo escribir en %1 (%2). No se perdió nada: tome otra memoria USB o carpeta.</translation>
+    </message>
+    <message>
+        <source>No stick is plugged in. Plug one in, wait a moment, then press once more.</source>
+        <translation>No hay memoria USB conectada. Conecte una, espere un momento y presione otra vez.</translation>
     </message>
 </context>
 <context>
@@ -2267,6 +2419,10 @@
     <message>
         <source>All visits: %1</source>
         <translation>Todas las visitas: %1</translation>
+    </message>
+    <message>
+        <source>Sheets of these visits</source>
+        <translation>Hojas de estas visitas</translation>
     </message>
 </context>
 <context>
@@ -7637,6 +7793,25 @@
     </message>
 </context>
 <context>
+    <name>wetfront::ui::HandoutViewModel</name>
+    <message>
+        <source>Writing to %1 and reading back</source>
+        <translation>Se escribe en %1 y se vuelve a leer</translation>
+    </message>
+    <message>
+        <source>On the stick and read back: %1</source>
+        <translation>En la memoria y vuelto a leer: %1</translation>
+    </message>
+    <message>
+        <source>The summary was sent to the printer.</source>
+        <translation>El resumen se envió a la impresora.</translation>
+    </message>
+    <message>
+        <source>Not printed.</source>
+        <translation>No se imprimió.</translation>
+    </message>
+</context>
+<context>
     <name>wetfront::ui::HandoverViewModel</name>
     <message>
         <source>All records</source>
@@ -8391,6 +8566,97 @@
     <message>
         <source>Choose who signs.</source>
         <translation>Elija quién firma.</translation>
+    </message>
+</context>
+<context>
+    <name>wetfront::ui::SheetsViewModel</name>
+    <message>
+        <source>All houses</source>
+        <translation>Todas las casetas</translation>
+    </message>
+    <message>
+        <source>Farm %1</source>
+        <translation>Granja %1</translation>
+    </message>
+    <message>
+        <source>Houses in the list: %1</source>
+        <translation>Casetas en la lista: %1</translation>
+    </message>
+    <message>
+        <source>This season, %1</source>
+        <translation>Esta temporada, %1</translation>
+    </message>
+    <message>
+        <source>Last season, %1</source>
+        <translation>La temporada pasada, %1</translation>
+    </message>
+    <message>
+        <source>Last 12 months</source>
+        <translation>Últimos 12 meses</translation>
+    </message>
+    <message>
+        <source>All days</source>
+        <translation>Todos los días</translation>
+    </message>
+    <message>
+        <source>The folder %1 cannot be made. Nothing is lost; choose another place for documents.</source>
+        <translation>No se puede crear la carpeta %1. Nada se pierde; elija otro lugar para los documentos.</translation>
+    </message>
+    <message>
+        <source>Not printed.</source>
+        <translation>No se imprimió.</translation>
+    </message>
+    <message>
+        <source>There is no room to make the sheets: %1</source>
+        <translation>No hay espacio para hacer las hojas: %1</translation>
+    </message>
+    <message>
+        <source>Handing over to the printer: %1</source>
+        <translation>Se entregan a la impresora: %1</translation>
+    </message>
+    <message>
+        <source>Looking for visits. Houses still to look into: %1</source>
+        <translation>Se buscan visitas. Casetas por revisar: %1</translation>
+    </message>
+    <message>
+        <source>Sheets made: %1 of %2</source>
+        <translation>Hojas hechas: %1 de %2</translation>
+    </message>
+    <message>
+        <source>And %1 more.</source>
+        <translation>Y %1 más.</translation>
+    </message>
+    <message>
+        <source>No sheet of visit %1. %2</source>
+        <translation>Sin hoja de la visita %1. %2</translation>
+    </message>
+    <message>
+        <source>Nothing was printed.</source>
+        <translation>No se imprimió nada.</translation>
+    </message>
+    <message>
+        <source>Whole before that: %1 of %2, in %3</source>
+        <translation>Completas antes de eso: %1 de %2, en %3</translation>
+    </message>
+    <message>
+        <source>Stopped. Nothing was printed.</source>
+        <translation>Detenido. No se imprimió nada.</translation>
+    </message>
+    <message>
+        <source>Stopped. Whole and read back: %1 of %2, in %3</source>
+        <translation>Detenido. Completas y vueltas a leer: %1 de %2, en %3</translation>
+    </message>
+    <message>
+        <source>There is no such visit.</source>
+        <translation>No hay tal visita.</translation>
+    </message>
+    <message>
+        <source>Written and read back: %1 of %2, in %3</source>
+        <translation>Escritas y vueltas a leer: %1 de %2, en %3</translation>
+    </message>
+    <message>
+        <source>Sent to the printer as one job: %1 of %2</source>
+        <translation>Enviadas a la impresora como un solo trabajo: %1 de %2</translation>
     </message>
 </context>
 <context>

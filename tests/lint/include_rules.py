@@ -21,6 +21,7 @@ CORE = {
     "tables": ["rules"],
     "sheet": ["records", "rules", "cycle", "trend", "day"],
     "store": ["records"],
+    "batch": ["sheet", "store"],
 }
 UI = {
     "format": ["units"],

@@ -5,7 +5,6 @@
 #include <QPageLayout>
 #include <QPageRanges>
 #include <QPdfWriter>
-#include <QSaveFile>
 #include <cmath>
 
 #include "print/sheet_pages.h"
@@ -63,6 +62,7 @@ Result<void> paint_sheet(QPagedPaintDevice& device, const SheetContent& content,
     return boost::outcome_v2::success();
 }
 
+// In memory first: QPdfWriter does not tell when its device takes less than it was given.
 Result<QByteArray> pdf_bytes(const SheetContent& content, Paper paper, const Formatter& formatter) {
     QByteArray bytes;
     QBuffer buffer{&bytes};
@@ -74,23 +74,6 @@ Result<QByteArray> pdf_bytes(const SheetContent& content, Paper paper, const For
     writer.setCreator(QStringLiteral("Wetfront"));
     WF_CHECK(paint_sheet(writer, content, formatter));
     return bytes;
-}
-
-// In memory first: QPdfWriter does not tell when its device takes less than it was given.
-Result<void> write_pdf(const SheetContent& content, const std::filesystem::path& file, Paper paper,
-                       const Formatter& formatter) {
-    WF_TRY(const QByteArray bytes, pdf_bytes(content, paper, formatter));
-    return write_whole(bytes, file);
-}
-
-Result<void> write_whole(const QByteArray& bytes, const std::filesystem::path& file) {
-    QSaveFile beside{QString::fromStdString(file.string())};
-    if (!beside.open(QIODevice::WriteOnly | QIODevice::Unbuffered) || beside.write(bytes) != bytes.size() ||
-        !beside.commit()) {
-        return storage_error(file.string(), beside.errorString().toStdString(),
-                             "no file was written; choose another folder or free some space");
-    }
-    return boost::outcome_v2::success();
 }
 
 std::vector<QImage> preview_pages(const SheetContent& content, Paper paper, const Formatter& formatter,

@@ -6,7 +6,6 @@
 #include <QPageSize>
 #include <QPagedPaintDevice>
 #include <QSizeF>
-#include <filesystem>
 #include <vector>
 
 #include "base/result.h"
@@ -24,14 +23,6 @@ namespace wetfront::ui {
 /// The sheet as PDF: vector, its text can be read back.
 [[nodiscard]] Result<QByteArray> pdf_bytes(const SheetContent& content, Paper paper,
                                            const Formatter& formatter);
-
-/// Bytes as a file. Written beside the file and renamed when it is whole; an error (storage) leaves what was
-/// there before.
-[[nodiscard]] Result<void> write_whole(const QByteArray& bytes, const std::filesystem::path& file);
-
-/// The sheet as such a file.
-[[nodiscard]] Result<void> write_pdf(const SheetContent& content, const std::filesystem::path& file,
-                                     Paper paper, const Formatter& formatter);
 
 /// The same pages onto a printer or another device that has pages, in its paper size; its page ranges are
 /// kept to. Changes the device's margins to none. An error (storage) if the device does not take them.

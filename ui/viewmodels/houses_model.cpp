@@ -26,6 +26,14 @@ QHash<int, QByteArray> HousesModel::roleNames() const {
             {OpenRole, "open"},  {WorstRole, "worst"}, {LastFoundRole, "lastFound"}, {BanksRole, "banks"}};
 }
 
+std::vector<Id> HousesModel::listed() const {
+    std::vector<Id> ids;
+    for (const House house : rows_) {
+        ids.push_back(houses_[house].house);
+    }
+    return ids;
+}
+
 Result<void> HousesModel::reload() {
     auto houses = context_.store.houses();
     if (!houses) {

@@ -63,6 +63,8 @@ public:
     [[nodiscard]] int unasked() const { return static_cast<int>(unasked_.size()); }
     /// All houses as they were read last.
     [[nodiscard]] const std::vector<HouseSummary>& houses() const { return houses_; }
+    /// Those that the list shows now, in its order.
+    [[nodiscard]] std::vector<Id> listed() const;
 
     /// Reads the list anew.
     [[nodiscard]] Result<void> reload();

@@ -48,8 +48,12 @@ bool SessionViewModel::asks_before_leaving(bool closing) {
     return false;
 }
 
+bool SessionViewModel::busy() const {
+    return copies_->busy() || handover_->busy() || sheets_->busy() || (visit_ && visit_->handout()->busy());
+}
+
 bool SessionViewModel::mayClose() {
-    return !copies_->busy() && !handover_->busy() && (closing_ || !asks_before_leaving(true));
+    return !busy() && (closing_ || !asks_before_leaving(true));
 }
 
 std::vector<PumpOff> SessionViewModel::all_pumps_off() const {

@@ -90,6 +90,9 @@ void SessionViewModel::say_again() {
     if (at_handover_) {
         handover_->look();
     }
+    if (at_sheets_) {
+        showSheets();
+    }
     if (at_removed_) {
         failed(removed_->reload());
     }

@@ -43,9 +43,11 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
       templates_{new TemplatesViewModel{context, template_folders_of_mine(), this}},
       copies_{new CopiesViewModel{context, media, this}},
       handover_{new HandoverViewModel{context, std::move(media), this}},
+      sheets_{new SheetsViewModel{context, paper_, this}},
       removed_{new RemovedViewModel{context, this}},
       history_{new HistoryViewModel{context, this}},
       maintenance_{new MaintenanceViewModel{context, this}} {
+    paper_.media = std::move(media);
     take_up_preferences();
     second_.setInterval(second_ms);
     minute_.setInterval(minute_ms);
@@ -83,6 +85,7 @@ QString SessionViewModel::place() const {
            : at_templates_     ? QStringLiteral("templates")
            : at_copies_        ? QStringLiteral("copies")
            : at_handover_      ? QStringLiteral("handover")
+           : at_sheets_        ? QStringLiteral("sheets")
            : at_removed_       ? QStringLiteral("removed")
            : visit_            ? QStringLiteral("visit")
            : house_.id.empty() ? QStringLiteral("houses")
@@ -319,6 +322,17 @@ void SessionViewModel::showHandover() {
     emit placeChanged();
 }
 
+void SessionViewModel::showSheets() {
+    if (visit_ || at_templates_) {
+        return;
+    }
+    removed_->forget();
+    sheets_->offer(houses_->houses(), house_.id.empty() ? std::nullopt : std::optional{house_.id},
+                   houses_->listed());
+    at_sheets_ = true;
+    emit placeChanged();
+}
+
 void SessionViewModel::goBackToCopy() {
     if (!all_pumps_off().empty()) {
         copies_->drop();
@@ -370,12 +384,13 @@ void SessionViewModel::go_back_from_templates() {
 }
 
 void SessionViewModel::leave() {
-    if (copies_->busy() || handover_->busy()) {
+    if (busy()) {
         return;
     }
     removed_->forget();
-    if (at_copies_) {
+    if (at_copies_ || at_sheets_) {
         at_copies_ = false;
+        at_sheets_ = false;
         emit placeChanged();
         return;
     }
@@ -491,6 +506,10 @@ bool SessionViewModel::resume_running_visit(TimedIn where) {
 
 QImage SessionViewModel::sheet_page(int index) const {
     return visit_ ? visit_->sheet()->page(index) : QImage{};
+}
+
+QImage SessionViewModel::summary_page() const {
+    return visit_ ? visit_->handout()->summary_page() : QImage{};
 }
 
 }  // namespace wetfront::ui

@@ -17,6 +17,7 @@
 #include "viewmodels/press_files.h"
 #include "viewmodels/pump_off.h"
 #include "viewmodels/removed_view_model.h"
+#include "viewmodels/sheets_view_model.h"
 #include "viewmodels/template_view_model.h"
 #include "viewmodels/templates_view_model.h"
 #include "viewmodels/visit_view_model.h"
@@ -29,11 +30,12 @@ class SessionViewModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
-    Q_PROPERTY(
-        QString place READ place NOTIFY placeChanged)  ///< "houses", "house", "visit", "templates",
-                                                       ///< "template", "copies", "handover" or "removed"
+    Q_PROPERTY(QString place READ place NOTIFY placeChanged)  ///< "houses", "house", "visit", "templates",
+                                                              ///< "template", "copies", "handover", "sheets"
+                                                              ///< or "removed"
     Q_PROPERTY(wetfront::ui::CopiesViewModel* copies READ copies CONSTANT)
     Q_PROPERTY(wetfront::ui::HandoverViewModel* handover READ handover CONSTANT)
+    Q_PROPERTY(wetfront::ui::SheetsViewModel* sheets READ sheets CONSTANT)
     Q_PROPERTY(wetfront::ui::RemovedViewModel* removed READ removed CONSTANT)
     Q_PROPERTY(wetfront::ui::HistoryViewModel* history READ history CONSTANT)              ///< of the house
     Q_PROPERTY(wetfront::ui::MaintenanceViewModel* maintenance READ maintenance CONSTANT)  ///< of the house
@@ -82,6 +84,7 @@ public:
     [[nodiscard]] HousesModel* houses() const { return houses_; }
     [[nodiscard]] CopiesViewModel* copies() const { return copies_; }
     [[nodiscard]] HandoverViewModel* handover() const { return handover_; }
+    [[nodiscard]] SheetsViewModel* sheets() const { return sheets_; }
     [[nodiscard]] RemovedViewModel* removed() const { return removed_; }
     [[nodiscard]] HistoryViewModel* history() const { return history_; }
     [[nodiscard]] MaintenanceViewModel* maintenance() const { return maintenance_; }
@@ -126,6 +129,8 @@ public:
     Q_INVOKABLE void showCopies();
     /// To the records that go to another machine or come from one, from the houses.
     Q_INVOKABLE void showHandover();
+    /// To printing and handing out the sheets of many visits, from the houses or a house.
+    Q_INVOKABLE void showSheets();
     /// To what was taken out of the lists, from the houses.
     Q_INVOKABLE void showRemoved();
     /// Goes back to the copy that was looked at: the program ends here and opens again on it (goBackAsked).
@@ -156,6 +161,7 @@ public:
     /// If a stopwatch was running when the program ended, opens there. Returns true if it did.
     bool resume_running_visit(TimedIn where = TimedIn::all_marks);
     [[nodiscard]] QImage sheet_page(int index) const;
+    [[nodiscard]] QImage summary_page() const;
 
 signals:
     void placeChanged();
@@ -183,6 +189,7 @@ private:
     void take_up_preferences();
     void speak();
     void say_again();
+    [[nodiscard]] bool busy() const;  ///< a copy or a sheet is being written
     void show_visit(VisitFile file);
     void go_back();
     void show_template(SettingTemplate described);
@@ -215,6 +222,8 @@ private:
     bool at_copies_ = false;
     HandoverViewModel* handover_;
     bool at_handover_ = false;
+    SheetsViewModel* sheets_;
+    bool at_sheets_ = false;
     RemovedViewModel* removed_;
     bool at_removed_ = false;
     HistoryViewModel* history_;

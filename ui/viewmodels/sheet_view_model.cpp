@@ -3,9 +3,8 @@
 
 #include <QDir>
 
-#include "format/language.h"
 #include "rules/checklists.h"
-#include "sheet/sheet.h"
+#include "sheet/sheet_file_name.h"
 #include "store/house_visits.h"
 #include "store/record_hash.h"
 #include "viewmodels/pump_off.h"
@@ -27,23 +26,6 @@ void remove_at(List& list, int row) {
     }
 }
 
-// Keeps letters and digits of a name for a file name.
-QString file_part(const std::string& name) {
-    QString part;
-    for (const QChar c : qstring(name)) {
-        part += c.isLetterOrNumber() ? c : QLatin1Char('-');
-    }
-    return part;
-}
-
-constexpr QLatin1String sheet_language{"sheet_language"};
-constexpr QLatin1String sheet_units{"sheet_units"};
-constexpr QLatin1String sheet_paper_size{"sheet_paper"};
-constexpr QLatin1String us_units{"us"};
-constexpr QLatin1String si_units{"si"};
-constexpr QLatin1String letter_paper{"letter"};
-constexpr QLatin1String a4_paper{"a4"};
-
 QString presses_wait() {
     return SheetViewModel::tr("Presses are not stored yet; make room first.");
 }
@@ -57,6 +39,7 @@ SheetViewModel::SheetViewModel(VisitRecord& record, const SheetPaper& paper,
       record_{record},
       paper_{paper},
       signatures_{new SignatureViewModel{record, this}},
+      look_{paper, record.context().formatter},
       known_persons_{std::move(known_persons)},
       known_instruments_{std::move(known_instruments)} {
     connect(&record_, &VisitRecord::changed, this, &SheetViewModel::changed);
@@ -164,56 +147,22 @@ QString SheetViewModel::notReadyInShort() const {
     return all.size() > most ? tr("%1 And %2 more.").arg(first, QString::number(all.size() - most)) : first;
 }
 
-QVariantList SheetViewModel::languages() const {
-    QVariantList list;
-    for (const auto& language : ui::languages()) {
-        list.append(
-            QVariantMap{{QStringLiteral("value"), language.code}, {QStringLiteral("text"), language.name}});
-    }
-    return list;
-}
-
-QString SheetViewModel::language() const {
-    return first_spoken({paper_.chosen.kept(sheet_language), paper_.language});
-}
-
-QString SheetViewModel::units() const {
-    const QString chosen = paper_.chosen.kept(sheet_units);
-    const bool si =
-        chosen.isEmpty() ? record_.context().formatter.units() == UnitSystem::si : chosen == si_units;
-    return si ? si_units : us_units;
-}
-
-QString SheetViewModel::paper() const {
-    return paper_.chosen.kept(sheet_paper_size) == a4_paper ? a4_paper : letter_paper;
-}
-
-void SheetViewModel::choose(const QString& key, const QString& value) {
-    paper_.chosen.keep(key, value);
+void SheetViewModel::follow_look() {
     emit formChanged();
     showPages();
 }
 
 void SheetViewModel::setLanguage(const QString& code) {
-    choose(sheet_language, code);
+    look_.set_language(code);
+    follow_look();
 }
 void SheetViewModel::setUnits(const QString& name) {
-    choose(sheet_units, name);
+    look_.set_units(name);
+    follow_look();
 }
 void SheetViewModel::setPaper(const QString& name) {
-    choose(sheet_paper_size, name);
-}
-
-Formatter SheetViewModel::reader() const {
-    const auto& screen = record_.context().formatter.locale();
-    const QString code = language();
-    return Formatter{units() == si_units ? UnitSystem::si : UnitSystem::us,
-                     code == first_spoken({paper_.language}) ? screen : locale_in(code, screen),
-                     texts_in(code)};
-}
-
-Paper SheetViewModel::size() const {
-    return paper() == a4_paper ? Paper::a4 : Paper::letter;
+    look_.set_paper(name);
+    follow_look();
 }
 
 QString SheetViewModel::keep_or_restore(const Visit& before) {
@@ -283,15 +232,16 @@ void SheetViewModel::removeOpenPoint(int row) {
 }
 
 // A signed sheet is dated when it was signed, whenever it is drawn.
-Result<SheetContent> SheetViewModel::content(int revisions_to_come) const {
+Result<SheetContent> SheetViewModel::content(SheetKind kind, int revisions_to_come) const {
     const auto& context = record_.context();
     const auto& visit = record_.file().visit;
     WF_TRY(const int revision, context.store.revision_of(visit.id));
     WF_TRY(const auto of_house, visit_files_of(context.store, visit.house));
-    return commissioning_sheet({record_.file(), record_.timings(), record_.advice(), record_.found_findings(),
-                                record_.left_findings(), revision + revisions_to_come,
-                                visit.is_signed() ? visit.signatures.back().at : context.clock.wall_now(),
-                                record_hash(record_.file()), trends_after(record_.file(), of_house)});
+    return sheet_of({record_.file(), record_.timings(), record_.advice(), record_.found_findings(),
+                     record_.left_findings(), revision + revisions_to_come,
+                     visit.is_signed() ? visit.signatures.back().at : context.clock.wall_now(),
+                     record_hash(record_.file()), trends_after(record_.file(), of_house)},
+                    kind);
 }
 
 Result<QByteArray> SheetViewModel::pdf() const {
@@ -300,19 +250,19 @@ Result<QByteArray> SheetViewModel::pdf() const {
     if (kept) {
         return QByteArray::fromStdString(kept->pdf);
     }
-    WF_TRY(const auto sheet, content());
-    return paper_.pdf(sheet, reader(), size());
+    WF_TRY(const auto sheet, content(SheetKind::commissioning));
+    return paper_.pdf(sheet, look_.reader(), look_.size());
 }
 
 Result<void> SheetViewModel::keep_signed() {
-    WF_TRY(const auto sheet, content(1));
-    WF_TRY(const QByteArray bytes, paper_.pdf(sheet, reader(), size()));
+    WF_TRY(const auto sheet, content(SheetKind::commissioning, 1));
+    WF_TRY(const QByteArray bytes, paper_.pdf(sheet, look_.reader(), look_.size()));
     return record_.save_signed(bytes.toStdString());
 }
 
 void SheetViewModel::showPages() {
-    const auto sheet = content();
-    pages_ = sheet ? paper_.pages(sheet.value(), reader(), size()) : std::vector<QImage>{};
+    const auto sheet = content(SheetKind::commissioning);
+    pages_ = sheet ? paper_.pages(sheet.value(), look_.reader(), look_.size()) : std::vector<QImage>{};
     ++pages_revision_;
     emit pagesChanged();
 }
@@ -326,10 +276,7 @@ QString SheetViewModel::savePdf() {
     if (!bytes) {
         return failed(bytes.error());
     }
-    const auto& file = record_.file();
-    const QString name = QStringLiteral("%1-%2-%3.pdf")
-                             .arg(file_part(file.farm.name), file_part(file.house.name),
-                                  QString::fromStdString(local_date(file.visit.started)));
+    const QString name = qstring(sheet_file_name(record_.file(), SheetKind::commissioning));
     if (!QDir{}.mkpath(paper_.folder)) {
         return tr("The folder %1 cannot be made. Nothing is lost; choose another place for documents.")
             .arg(paper_.folder);
@@ -345,8 +292,8 @@ Result<bool> SheetViewModel::printed() const {
     if (kept) {
         return paper_.print_pdf(QByteArray::fromStdString(kept->pdf));
     }
-    WF_TRY(const auto sheet, content());
-    return paper_.print(sheet, reader(), size());
+    WF_TRY(const auto sheet, content(SheetKind::commissioning));
+    return paper_.print(sheet, look_.reader(), look_.size());
 }
 
 QString SheetViewModel::print() {

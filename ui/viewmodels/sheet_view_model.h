@@ -6,32 +6,13 @@
 #include <QObject>
 #include <QStringList>
 #include <QVariantList>
-#include <functional>
 
-#include "format/paper.h"
-#include "records/sheet_content.h"
-#include "viewmodels/preferences.h"
+#include "sheet/sheet.h"
+#include "viewmodels/sheet_look.h"
 #include "viewmodels/signature_view_model.h"
 #include "viewmodels/visit_record.h"
 
 namespace wetfront::ui {
-
-/// How a sheet gets onto paper; joined to the painter by the program, so that view models draw nothing.
-struct SheetPaper {
-    std::function<std::vector<QImage>(const SheetContent&, const Formatter&, Paper)>
-        pages;  ///< as on paper, for looking at
-    std::function<Result<QByteArray>(const SheetContent&, const Formatter&, Paper)> pdf;
-    /// Whole or not at all: an error leaves what was there before.
-    std::function<Result<void>(const QByteArray& pdf, const QString& file)> write;
-    std::function<Result<bool>(const SheetContent&, const Formatter&, Paper)>
-        print;  ///< asks for a printer; false: not printed
-    /// The same for a sheet that was kept: these bytes and no others.
-    std::function<Result<bool>(const QByteArray& pdf)> print_pdf;
-    QString folder;  ///< where PDFs go unless asked otherwise
-    /// Language, units and paper of the sheets, as they were chosen last; never chosen: as on screen, Letter.
-    Preferences chosen = {};
-    QString language = {};  ///< that the program speaks; empty: English
-};
 
 /// The step Sheet: who and with what, open points, pages to look at, print, sign.
 class SheetViewModel : public QObject {
@@ -75,18 +56,22 @@ public:
     [[nodiscard]] bool isSigned() const { return record_.file().visit.is_signed(); }
     [[nodiscard]] QString signedBy() const;
     [[nodiscard]] SignatureViewModel* signatures() const { return signatures_; }
-    [[nodiscard]] QVariantList languages() const;
-    [[nodiscard]] QString language() const;
+    [[nodiscard]] QVariantList languages() const { return SheetLook::languages(); }
+    [[nodiscard]] QString language() const { return look_.language(); }
     void setLanguage(const QString& code);
-    [[nodiscard]] QString units() const;
+    [[nodiscard]] QString units() const { return look_.units(); }
     void setUnits(const QString& name);
-    [[nodiscard]] QString paper() const;
+    [[nodiscard]] QString paper() const { return look_.paper(); }
     void setPaper(const QString& name);
     [[nodiscard]] int pageCount() const { return static_cast<int>(pages_.size()); }
     [[nodiscard]] int pagesRevision() const { return pages_revision_; }
     [[nodiscard]] QStringList notReady() const;
     [[nodiscard]] QString notReadyInShort() const;
     [[nodiscard]] QImage page(int index) const;
+    [[nodiscard]] const SheetLook& look() const { return look_; }
+    [[nodiscard]] Result<SheetContent> content(SheetKind kind, int revisions_to_come = 0) const;
+    /// As kept, or drawn where none was.
+    [[nodiscard]] Result<QByteArray> pdf() const;
 
     Q_INVOKABLE QString addPerson(const QString& name, const QString& role);
     Q_INVOKABLE void removePerson(int row);
@@ -110,11 +95,7 @@ signals:
     void formChanged();
 
 private:
-    void choose(const QString& key, const QString& value);
-    [[nodiscard]] Formatter reader() const;  ///< of the sheet
-    [[nodiscard]] Paper size() const;
-    [[nodiscard]] Result<SheetContent> content(int revisions_to_come = 0) const;
-    [[nodiscard]] Result<QByteArray> pdf() const;
+    void follow_look();
     [[nodiscard]] Result<bool> printed() const;
     [[nodiscard]] Result<void> keep_signed();
     QString keep_or_restore(const Visit& before);
@@ -122,6 +103,7 @@ private:
     VisitRecord& record_;
     const SheetPaper& paper_;
     SignatureViewModel* signatures_;
+    SheetLook look_;
     std::vector<Person> known_persons_;
     std::vector<Instrument> known_instruments_;
     std::vector<QImage> pages_;

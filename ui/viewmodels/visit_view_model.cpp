@@ -24,7 +24,8 @@ VisitViewModel::VisitViewModel(const Context& context, const PressClock& presses
       left_{new SettingsViewModel{record_, WhichSettings::left, this}},
       proof_{new ProofViewModel{record_, presses, this}},
       sheet_{
-          new SheetViewModel{record_, paper, std::move(known.persons), std::move(known.instruments), this}} {
+          new SheetViewModel{record_, paper, std::move(known.persons), std::move(known.instruments), this}},
+      handout_{new HandoutViewModel{record_, *sheet_, paper, this}} {
     agreement_->set_fields(form_lines<StopAgreement>(
         [this]() -> StopAgreement& { return record_.visit().agreement; },
         {"longest_pump_off", "stop_temperature", "agreed_with"}, [this] { return record_.save_visit(); }));

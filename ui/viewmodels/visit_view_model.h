@@ -8,6 +8,7 @@
 #include "viewmodels/checklist_model.h"
 #include "viewmodels/conditions_view_model.h"
 #include "viewmodels/entry_undo_view_model.h"
+#include "viewmodels/handout_view_model.h"
 #include "viewmodels/house_view_model.h"
 #include "viewmodels/limits_view_model.h"
 #include "viewmodels/proof_view_model.h"
@@ -43,6 +44,7 @@ class VisitViewModel : public QObject {
     Q_PROPERTY(wetfront::ui::SettingsViewModel* left READ left CONSTANT)
     Q_PROPERTY(wetfront::ui::ProofViewModel* proof READ proof CONSTANT)
     Q_PROPERTY(wetfront::ui::SheetViewModel* sheet READ sheet CONSTANT)
+    Q_PROPERTY(wetfront::ui::HandoutViewModel* handout READ handout CONSTANT)
     Q_PROPERTY(
         QVariantList cautions READ cautions NOTIFY stepChanged)  ///< of this step: {level, text, source}
     Q_PROPERTY(QString codesComeFirst READ codesComeFirst NOTIFY stepChanged)
@@ -80,6 +82,7 @@ public:
     [[nodiscard]] SettingsViewModel* left() const { return left_; }
     [[nodiscard]] ProofViewModel* proof() const { return proof_; }
     [[nodiscard]] SheetViewModel* sheet() const { return sheet_; }
+    [[nodiscard]] HandoutViewModel* handout() const { return handout_; }
     [[nodiscard]] QVariantList cautions() const;
     [[nodiscard]] QString codesComeFirst() const;
     [[nodiscard]] QString storageProblem() const;
@@ -117,6 +120,7 @@ private:
     SettingsViewModel* left_;
     ProofViewModel* proof_;
     SheetViewModel* sheet_;
+    HandoutViewModel* handout_;
     Step step_ = Step::safety;
 };
 

@@ -320,25 +320,24 @@ TEST(SheetCommandTest, without_a_printer_it_says_so_and_writes_nothing) {
 
 TEST(SheetCommandTest, the_printer_gets_content_file_paper_units_and_language) {
     std::vector<std::string> seen;
-    const SheetPrinter printer = [&](const SheetOrder& order) -> Result<void> {
-        seen = {order.content.id,
-                order.file.string(),
-                order.paper == SheetPaperSize::a4 ? "a4" : "letter",
-                order.units == UnitSystem::si ? "si" : "us",
-                order.content.draft ? "draft" : "signed",
+    const SheetPrinter printer = [&](const SheetOrder& order) -> Result<std::string> {
+        seen = {order.content.id, order.paper == SheetPaperSize::a4 ? "a4" : "letter",
+                order.units == UnitSystem::si ? "si" : "us", order.content.draft ? "draft" : "signed",
                 order.language == SheetLanguage::spanish ? "es" : "en"};
-        return boost::outcome_v2::success();
+        return "%PDF-painted";
     };
-    const auto result =
-        run({"sheet", "-", "-o", "x.pdf", "--paper", "a4", "--units", "si", "--language", "es"}, example(),
-            printer);
+    const TemporaryFolder folder;
+    const auto pdf = folder.file("x.pdf");
+    const auto result = run({"sheet", "-", "-o", pdf, "--paper", "a4", "--units", "si", "--language", "es"},
+                            example(), printer);
     EXPECT_EQ(result.status, 0) << result.err;
-    EXPECT_EQ(seen,
-              (std::vector<std::string>{example_visit().visit.id.text, "x.pdf", "a4", "si", "signed", "es"}));
-    run({"sheet", "-", "-o", "y.pdf"}, visit_file_text(demo_visits().back()), printer);
-    EXPECT_EQ(seen[2], "letter");
-    EXPECT_EQ(seen[4], "draft");
-    EXPECT_EQ(seen[5], "en");
+    EXPECT_EQ(seen, (std::vector<std::string>{example_visit().visit.id.text, "a4", "si", "signed", "es"}));
+    std::ifstream stream{pdf, std::ios::binary};
+    EXPECT_EQ((std::string{std::istreambuf_iterator<char>{stream}, {}}), "%PDF-painted");
+    run({"sheet", "-", "-o", folder.file("y.pdf")}, visit_file_text(demo_visits().back()), printer);
+    EXPECT_EQ(seen[1], "letter");
+    EXPECT_EQ(seen[3], "draft");
+    EXPECT_EQ(seen[4], "en");
 }
 
 // The hash on the sheet is the one that anybody finds with `store show ID --json | sha256sum` (coreutils).
@@ -352,15 +351,15 @@ TEST(SheetCommandTest, the_code_on_the_sheet_has_the_hash_of_the_record_that_the
     }
     const auto id = demo_visits().front().visit.id.text;
     std::string code;
-    const SheetPrinter printer = [&](const SheetOrder& order) -> Result<void> {
+    const SheetPrinter printer = [&](const SheetOrder& order) -> Result<std::string> {
         for (const auto& block : order.content.blocks) {
             if (const auto* found = std::get_if<SheetCode>(&block)) {
                 code = found->text;
             }
         }
-        return boost::outcome_v2::success();
+        return "%PDF-painted";
     };
-    const auto printed = run({"sheet", id, "--store", file, "-o", "x.pdf"}, {}, printer);
+    const auto printed = run({"sheet", id, "--store", file, "-o", folder.file("x.pdf")}, {}, printer);
     ASSERT_EQ(printed.status, 0) << printed.err;
     const auto shown = folder.with("visit.json", run({"store", "show", id, "--store", file, "--json"}).out);
     EXPECT_EQ(code.substr(code.rfind(' ') + 1),
@@ -368,7 +367,7 @@ TEST(SheetCommandTest, the_code_on_the_sheet_has_the_hash_of_the_record_that_the
 }
 
 TEST(SheetCommandTest, a_printer_that_fails_and_options_that_are_unknown_have_their_own_status) {
-    const SheetPrinter full_disk = [](const SheetOrder&) -> Result<void> {
+    const SheetPrinter full_disk = [](const SheetOrder&) -> Result<std::string> {
         return storage_error("sheet.pdf", "no space left", "free some space");
     };
     const auto failed = run({"sheet", "-", "-o", "sheet.pdf"}, example(), full_disk);

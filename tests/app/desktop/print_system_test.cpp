@@ -41,6 +41,15 @@ TEST_F(PrintSystemTest, the_printer_gets_every_byte_as_it_is) {
     EXPECT_EQ(read("asked"), "-d office -n 2\n");
 }
 
+TEST_F(PrintSystemTest, many_sheets_are_one_job_in_their_order) {
+    const QByteArray folder = folder_.path().toUtf8();
+    install("echo \"$@\" >> " + folder + "/asked");
+    const auto result =
+        print_files({QStringLiteral("/b/2.pdf"), QStringLiteral("/a/1.pdf")}, QStringLiteral("office"), 1);
+    ASSERT_TRUE(result) << result.error().text();
+    EXPECT_EQ(read("asked"), "-d office -n 1 /b/2.pdf /a/1.pdf\n");
+}
+
 TEST_F(PrintSystemTest, a_printer_that_refuses_and_a_system_without_printing_are_said) {
     const auto none = print_file_bytes(pdf_, QStringLiteral("office"), 1);
     ASSERT_FALSE(none);

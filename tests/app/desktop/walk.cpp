@@ -10,7 +10,7 @@
 
 namespace wetfront::ui {
 
-Walk::Walk(QSize window, std::function<QString(const QString&)> speak) {
+Walk::Walk(QSize window, std::function<QString(const QString&)> speak, Media media) {
     // Synthetic input carries stamps of its own counting; far from this clock they are not believed, as they
     // should not be.
     clock_.monotonic = 1'000'000'000;
@@ -22,7 +22,8 @@ Walk::Walk(QSize window, std::function<QString(const QString&)> speak) {
     const Preferences preferences{[this](const QString& key) { return kept_[key]; },
                                   [this](const QString& key, const QString& value) { kept_[key] = value; },
                                   std::move(speak)};
-    program_ = std::make_unique<Program>(*store_, clock_, preferences, awake_, documents(), false);
+    program_ =
+        std::make_unique<Program>(*store_, clock_, preferences, awake_, documents(), false, std::move(media));
     if (!program_->show()) {
         throw std::runtime_error{"no window"};
     }

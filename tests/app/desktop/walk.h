@@ -17,8 +17,9 @@ namespace wetfront::ui {
 /// The program on a record file of its own, with a clock in the hand, and the hand that works its window.
 class Walk {
 public:
-    /// `speak`: how a language is chosen (Preferences); none: English.
-    explicit Walk(QSize window, std::function<QString(const QString&)> speak = {});
+    /// `speak`: how a language is chosen (Preferences); none: English. `media`: what is plugged in.
+    explicit Walk(QSize window, std::function<QString(const QString&)> speak = {},
+                  Media media = plugged_in_media);
 
     Hand& hand() { return *hand_; }
     Store& store() { return *store_; }

@@ -10,8 +10,10 @@
 #include <string>
 #include <vector>
 
+#include "base/whole_file.h"
 #include "format/formatter.h"
 #include "format/language.h"
+#include "print/pdf.h"
 #include "records/sheet_content.h"
 
 namespace wetfront::ui::test {
@@ -190,6 +192,13 @@ inline QStringList example_text() {
             "Signed 2026-07-01 14:20, drawn on the screen",
             "Visit visit-17",
             "Its hash"};
+}
+
+/// The sheet as a file, for programs that read one.
+inline Result<void> write_pdf(const SheetContent& content, const std::filesystem::path& file, Paper paper,
+                              const Formatter& formatter) {
+    WF_TRY(const QByteArray bytes, pdf_bytes(content, paper, formatter));
+    return write_whole(file, {bytes.constData(), static_cast<std::size_t>(bytes.size())});
 }
 
 /// What a program of poppler-utils writes to its output; a program that fails fails the test.

@@ -162,42 +162,6 @@ TEST_F(PdfTest, long_texts_lose_nothing_and_table_heads_are_repeated) {
     }
 }
 
-TEST_F(PdfTest, nothing_lies_beside_a_file_that_was_written) {
-    written(example_sheet());
-    EXPECT_EQ(files(), QStringList{"sheet.pdf"});
-}
-
-TEST_F(PdfTest, a_folder_that_is_not_there_is_an_error_that_says_what_to_do) {
-    const auto result =
-        write_pdf(example_sheet(), folder_.filePath("none/sheet.pdf").toStdString(), Paper::letter, si);
-    ASSERT_FALSE(result.has_value());
-    EXPECT_EQ(result.error().kind, Error::Kind::storage);
-    EXPECT_NE(result.error().text().find("sheet.pdf"), std::string::npos);
-    EXPECT_EQ(files(), QStringList{});
-}
-
-TEST_F(PdfTest, a_folder_in_place_of_the_file_is_an_error) {
-    ASSERT_TRUE(QDir{folder_.path()}.mkdir("sheet.pdf"));
-    EXPECT_FALSE(write_pdf(example_sheet(), path_.toStdString(), Paper::letter, si).has_value());
-    EXPECT_EQ(files(), QStringList{});
-}
-
-TEST_F(PdfTest, a_disk_that_fills_up_leaves_the_file_that_was_there) {
-    QFile before{path_};
-    ASSERT_TRUE(before.open(QIODevice::WriteOnly));
-    before.write("the sheet of last year");
-    before.close();
-    {
-        const wetfront::test::FullDisk full{2000};
-        const auto result = write_pdf(example_sheet(), path_.toStdString(), Paper::letter, si);
-        ASSERT_FALSE(result.has_value());
-        EXPECT_EQ(result.error().kind, Error::Kind::storage);
-    }
-    ASSERT_TRUE(before.open(QIODevice::ReadOnly));
-    EXPECT_EQ(before.readAll(), QByteArray{"the sheet of last year"});
-    EXPECT_EQ(files(), QStringList{"sheet.pdf"});
-}
-
 TEST_F(PdfTest, a_device_with_page_ranges_gets_those_pages_only) {
     SheetFindings findings;
     findings.findings.assign(60,

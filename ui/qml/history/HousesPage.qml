@@ -32,6 +32,14 @@ Item {
                 onClicked: find.visible = find.narrowed || !find.visible
             }
             ActionButton {
+                visible: page.session.houses.total > 0
+                // Upright there is no room for one more word.
+                text: page.width > page.height ? qsTr("Sheets") : ""
+                pictogram: "printer"
+                Accessible.name: qsTr("Sheets")
+                onClicked: page.session.showSheets()
+            }
+            ActionButton {
                 visible: page.session.removed.count > 0
                 text: qsTr("Removed")
                 pictogram: "bin"

@@ -79,10 +79,17 @@ Card {
                 onClicked: card.removalAsked(visitRow.modelData.id)
             }
         }
-    }    ActionButton {
+    }
+    ActionButton {
         visible: !card.all && card.visits.length > card.latest
         text: Sentence.fill(qsTr("All visits: %1"), [card.visits.length])
         pictogram: "down"
         onClicked: card.all = true
+    }
+    ActionButton {
+        visible: card.visits.length > 0
+        text: qsTr("Sheets of these visits")
+        pictogram: "printer"
+        onClicked: card.session.showSheets()
     }
 }

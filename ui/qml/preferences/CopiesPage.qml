@@ -135,24 +135,11 @@ Item {
         onKept: page.copies.drop()
     }
 
-    // What takes a moment is not told, but nothing else can be pressed meanwhile.
-    BusyPanel {
-        id: busy
+    WorkPanel {
         text: page.copies.busyText
         progress: page.copies.progress
         cancellable: page.copies.stoppable
-        visible: page.copies.busy
-        dim: late.passed
-        opacity: late.passed ? 1 : 0
+        working: page.copies.busy
         onCancelAsked: page.copies.stop()
-    }
-    Timer {
-        id: late
-        property bool passed: false
-        interval: 500
-        running: page.copies.busy
-        onRunningChanged: if (running)
-            passed = false
-        onTriggered: passed = true
     }
 }

@@ -85,7 +85,7 @@ Item {
                 ActionButton {
                     text: qsTr("Setting templates")
                     pictogram: "list"
-                    visible: !asked.session.readOnly && !asked.session.place.startsWith("template") && asked.session.place !== "copies"
+                    visible: !asked.session.readOnly && !asked.session.place.startsWith("template") && asked.session.place !== "copies" && asked.session.place !== "sheets"
                     onClicked: {
                         panel.close();
                         asked.session.showTemplates();

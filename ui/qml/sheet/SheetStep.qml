@@ -88,48 +88,15 @@ ScrollColumn {
         onRemoveAsked: row => step.sheet.removeOpenPoint(row)
         Layout.fillWidth: true
     }
-    Card {
-        title: qsTr("The sheet's reader")
+    ReaderCard {
+        languages: step.sheet.languages
+        language: step.sheet.language
+        units: step.sheet.units
+        paper: step.sheet.paper
+        onLanguageChosen: value => step.sheet.language = value
+        onUnitsChosen: value => step.sheet.units = value
+        onPaperChosen: value => step.sheet.paper = value
         Layout.fillWidth: true
-        ChoiceRow {
-            label: qsTr("Language of the sheet")
-            model: step.sheet.languages
-            current: step.sheet.language
-            onChosen: value => step.sheet.language = value
-            Layout.fillWidth: true
-        }
-        ChoiceRow {
-            label: qsTr("Units of the sheet")
-            model: [
-                {
-                    value: "us",
-                    text: qsTr("°F, ft, gpm")
-                },
-                {
-                    value: "si",
-                    text: qsTr("°C, m, L/min")
-                }
-            ]
-            current: step.sheet.units
-            onChosen: value => step.sheet.units = value
-            Layout.fillWidth: true
-        }
-        ChoiceRow {
-            label: qsTr("Paper")
-            model: [
-                {
-                    value: "letter",
-                    text: qsTr("Letter")
-                },
-                {
-                    value: "a4",
-                    text: qsTr("A4")
-                }
-            ]
-            current: step.sheet.paper
-            onChosen: value => step.sheet.paper = value
-            Layout.fillWidth: true
-        }
         PlainWords {
             visible: step.sheet.isSigned
             text: qsTr("Only the picture below follows: saved and printed is the sheet as it was signed.")
@@ -169,27 +136,17 @@ ScrollColumn {
         Accessible.role: Accessible.StaticText
         Accessible.name: text
     }
+    HandoutCard {
+        handout: step.visit.handout
+        Layout.fillWidth: true
+    }
     Repeater {
         model: step.sheet.pageCount
-        delegate: Image {
-            id: pageImage
+        delegate: SheetPicture {
             required property int index
             source: "image://sheet/" + index + "/" + step.sheet.pagesRevision
-            cache: false
-            fillMode: Image.PreserveAspectFit
-            horizontalAlignment: Image.AlignLeft
+            name: qsTr("page %1 of the sheet").arg(index + 1)
             Layout.fillWidth: true
-            Layout.preferredHeight: implicitWidth > 0 ? Math.min(width, implicitWidth) * implicitHeight / implicitWidth : implicitHeight
-            Accessible.role: Accessible.Graphic
-            Accessible.name: qsTr("page %1 of the sheet").arg(index + 1)
-            Rectangle {
-                width: pageImage.paintedWidth
-                height: pageImage.paintedHeight
-                color: "transparent"
-                border.width: Theme.border
-                border.color: Theme.line
-                Accessible.ignored: true
-            }
         }
     }
 }

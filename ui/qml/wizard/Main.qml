@@ -82,6 +82,10 @@ Window {
             page.setSource("qrc:/qt/qml/Wetfront/Preferences/HandoverPage.qml", {
                 session: session
             });
+        else if (place === "sheets")
+            page.setSource("qrc:/qt/qml/Wetfront/Sheet/SheetsPage.qml", {
+                session: session
+            });
         else if (place === "removed")
             page.setSource("qrc:/qt/qml/Wetfront/History/RemovedPage.qml", {
                 session: session
@@ -101,6 +105,8 @@ Window {
             return qsTr("Copies of the records");
         if (place === "handover")
             return qsTr("Records to and from other machines");
+        if (place === "sheets")
+            return qsTr("Sheets of many visits: print or hand out");
         if (place === "removed")
             return qsTr("Removed: out of sight, and kept");
         if (visit === null)
