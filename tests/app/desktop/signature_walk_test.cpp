@@ -36,7 +36,17 @@ protected:
         return {static_cast<int>(field.x() + x * field.width()),
                 static_cast<int>(field.y() + y * field.height())};
     }
-    bool is_ink(QPoint place) { return qGray(window().grabWindow().pixel(place)) < 100; }
+    /// Within a pixel of it.
+    bool is_ink(QPoint place) {
+        const QImage seen = window().grabWindow();
+        int darkest = 255;
+        for (int y = -1; y <= 1; ++y) {
+            for (int x = -1; x <= 1; ++x) {
+                darkest = std::min(darkest, qGray(seen.pixel(place + QPoint{x, y})));
+            }
+        }
+        return darkest < 100;
+    }
     void draw_with_the_mouse(const std::vector<QPoint>& places) {
         QTest::mousePress(&window(), Qt::LeftButton, Qt::NoModifier, places.front());
         for (const QPoint place : places) {
@@ -137,8 +147,14 @@ TEST_P(SignatureWalkTest, cancelling_keeps_what_was_drawn_before_and_a_change_ta
     walk_.hand().click(QStringLiteral("Draw the signature: Jo Penn, technician"));
     draw_with_the_mouse({at(0.2, 0.3), at(0.7, 0.6)});
     walk_.hand().click(QStringLiteral("Take this signature"));
+    const auto first_signer = [this] {
+        return walk_.session().visit()->sheet()->signatures()->signers().front().toMap();
+    };
+    const auto before = first_signer();
+    ASSERT_EQ(before["strokes"].toStringList().size(), 1);
     for (const bool by_key : {true, false}) {
         walk_.hand().click(QStringLiteral("Draw again: Jo Penn, technician"));
+        ASSERT_TRUE(walk_.hand().shows(field_name));
         walk_.hand().click(QStringLiteral("Clear"));
         draw_with_the_mouse({at(0.1, 0.9), at(0.9, 0.9)});
         if (by_key) {
@@ -148,8 +164,7 @@ TEST_P(SignatureWalkTest, cancelling_keeps_what_was_drawn_before_and_a_change_ta
         }
         EXPECT_FALSE(walk_.hand().shows(field_name));
         EXPECT_EQ(walk_.session().place(), QStringLiteral("visit"));
-        const auto drawn = walk_.session().visit()->sheet()->signatures()->signers().front().toMap();
-        EXPECT_TRUE(drawn["strokes"].toStringList().front().contains(QStringLiteral(",300 "))) << by_key;
+        EXPECT_EQ(first_signer(), before) << by_key;
     }
     walk_.hand().click(QStringLiteral("Strainer to be cleaned"));
     EXPECT_FALSE(walk_.hand().shows(QStringLiteral("signature of Jo Penn, technician")));

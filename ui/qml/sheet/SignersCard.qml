@@ -59,8 +59,9 @@ Card {
             RowLayout {
                 spacing: Theme.space
                 Layout.fillWidth: true
+                // There before anything is drawn: what is below does not move away from under the finger.
                 Rectangle {
-                    visible: signer.drawn
+                    visible: signer.drawn || !card.visit.frozen
                     color: Theme.well
                     border.width: Theme.border
                     border.color: Theme.line
@@ -68,6 +69,7 @@ Card {
                     Layout.preferredWidth: Theme.thumbnailHeight * picture.aspect
                     SignatureItem {
                         id: picture
+                        visible: signer.drawn
                         anchors.fill: parent
                         strokes: signer.told["strokes"]
                         lineColor: Theme.ink
