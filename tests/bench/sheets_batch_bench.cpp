@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 // The sheets of many visits, printed as PDFs by `wetfront-cli store sheets` in a program of its own: the last
-// tenth of them beside the first (rate_ratio to stay near 1), and the most memory that the program ever had
-// beside what it had after the first tenth (memory_ratio to stay near 1). Visits are signed and none of their
-// sheets was kept, so that each is drawn, with the trend of its house: 20 visits a house.
+// tenth of them beside the first, in processor time, which other work does not lengthen (rate_ratio to stay
+// near 1), and the most memory that the program ever had beside what it had after the first tenth (memory_ratio
+// to stay near 1). Visits are signed and none of their sheets was kept, so that each is drawn, with the trend
+// of its house: 20 visits a house.
 //
 // WETFRONT_BENCH_SHEETS sheets (60 if it is not set; what is to be met is asked for 1,000).
 #include <benchmark/benchmark.h>
@@ -16,9 +17,11 @@
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
+#include <ctime>
 #include <filesystem>
 #include <fstream>
 #include <iostream>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -101,9 +104,20 @@ double peak_kilobytes(pid_t program) {
     return 0.0;
 }
 
+/// Processor seconds that it has used.
+double work_of(pid_t program) {
+    clockid_t clock{};
+    timespec used{};
+    if (::clock_getcpuclockid(program, &clock) != 0 || ::clock_gettime(clock, &used) != 0) {
+        give_up("no processor time is told");
+    }
+    return static_cast<double>(used.tv_sec) + 1e-9 * static_cast<double>(used.tv_nsec);
+}
+
 struct Printed {
-    std::vector<steady_clock::time_point> at;  ///< when each was told
-    double early_kilobytes = 0.0;              ///< the most until a tenth was printed
+    std::vector<double> at;        ///< work done when each was told
+    double seconds = 0.0;          ///< from the first to the last
+    double early_kilobytes = 0.0;  ///< the most until a tenth was printed
     double most_kilobytes = 0.0;
 };
 
@@ -124,9 +138,13 @@ Printed print(const std::string& store, const std::string& folder, int sheets) {
     ::close(told[1]);
     Printed printed;
     std::FILE* lines = ::fdopen(told[0], "r");
+    std::optional<steady_clock::time_point> begin;
     for (int c = 0; (c = std::fgetc(lines)) != EOF;) {
         if (c == '\n') {
-            printed.at.push_back(steady_clock::now());
+            const auto now = steady_clock::now();
+            begin = begin.value_or(now);
+            printed.seconds = std::chrono::duration<double>(now - *begin).count();
+            printed.at.push_back(work_of(program));
             if (static_cast<int>(printed.at.size()) == sheets / 10) {
                 printed.early_kilobytes = peak_kilobytes(program);
             }
@@ -143,10 +161,6 @@ Printed print(const std::string& store, const std::string& folder, int sheets) {
     return printed;
 }
 
-double seconds_between(const Printed& printed, std::size_t from, std::size_t to) {
-    return std::chrono::duration<double>(printed.at[to] - printed.at[from]).count();
-}
-
 void sheets_one_after_the_other(benchmark::State& state) {
     const int sheets = sheets_asked();
     const Folder folder;
@@ -156,10 +170,12 @@ void sheets_one_after_the_other(benchmark::State& state) {
         const auto part = static_cast<std::size_t>(sheets / 10);
         const auto last = printed.at.size() - 1;
         // From line to line: the first one waits for the program's start too.
-        const double first_tenth = seconds_between(printed, 0, part);
-        const double last_tenth = seconds_between(printed, last - part, last);
+        const double first_tenth = printed.at[part] - printed.at[0];
+        const double last_tenth = printed.at[last] - printed.at[last - part];
         state.counters["sheets"] = sheets;
-        state.counters["sheets_a_second"] = static_cast<double>(last) / seconds_between(printed, 0, last);
+        state.counters["sheets_a_second"] = static_cast<double>(last) / printed.seconds;
+        state.counters["work_ms_a_sheet"] =
+            1000.0 * (printed.at[last] - printed.at[0]) / static_cast<double>(last);
         state.counters["rate_ratio"] = first_tenth / last_tenth;
         state.counters["memory_ratio"] = printed.most_kilobytes / printed.early_kilobytes;
         state.counters["most_megabytes"] = printed.most_kilobytes / 1024.0;

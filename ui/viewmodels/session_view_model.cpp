@@ -326,8 +326,12 @@ void SessionViewModel::showSheets() {
     if (visit_ || at_templates_) {
         return;
     }
+    const auto all = context_.store.houses();  // a name may have changed since the list was read
+    if (failed(all)) {
+        return;
+    }
     removed_->forget();
-    sheets_->offer(houses_->houses(), house_.id.empty() ? std::nullopt : std::optional{house_.id},
+    sheets_->offer(all.value(), house_.id.empty() ? std::nullopt : std::optional{house_.id},
                    houses_->listed());
     at_sheets_ = true;
     emit placeChanged();
