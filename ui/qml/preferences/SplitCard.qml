@@ -31,17 +31,17 @@ Card {
                 text: line.modelData.place
                 soft: true
                 Layout.fillWidth: true
-                Layout.preferredWidth: 1
+                Layout.preferredWidth: 0
             }
             PlainWords {
                 text: line.modelData.first.length > 0 ? line.modelData.first : qsTr("nothing")
                 Layout.fillWidth: true
-                Layout.preferredWidth: 1
+                Layout.preferredWidth: 0
             }
             PlainWords {
                 text: line.modelData.second.length > 0 ? line.modelData.second : qsTr("nothing")
                 Layout.fillWidth: true
-                Layout.preferredWidth: 1
+                Layout.preferredWidth: 0
             }
         }
     }
