@@ -87,7 +87,7 @@ public:
         ReadAhead ahead{std::move(reader)};
         for (;;) {
             WF_TRY(const auto read, ahead.next());
-            if (!read) {
+            if (read == nullptr) {
                 break;
             }
             ++report_.entries;

@@ -2,6 +2,7 @@
 #include "store/read_ahead.h"
 
 #include <system_error>
+#include <utility>
 
 namespace wetfront::store_detail {
 namespace {
@@ -25,7 +26,7 @@ std::size_t bytes_of(const Fields& fields) {
 }  // namespace
 
 ReadAhead::ReadAhead(BundleReader reader) : reader_{std::move(reader)} {
-    go_on();
+    go_on({});
 }
 
 ReadAhead::Batch ReadAhead::read_batch(BundleReader& reader) {
@@ -46,30 +47,33 @@ ReadAhead::Batch ReadAhead::read_batch(BundleReader& reader) {
     return batch;
 }
 
-void ReadAhead::go_on() {
-    const auto read = [this] { return read_batch(reader_); };
+void ReadAhead::go_on(Batch used) {
+    const auto read = [this](Batch old) {
+        old = {};
+        return read_batch(reader_);
+    };
     try {
-        coming_ = std::async(std::launch::async, read);
+        coming_ = std::async(std::launch::async, read, std::move(used));
     } catch (const std::system_error&) {  // no thread to be had
-        coming_ = std::async(std::launch::deferred, read);
+        coming_ = std::async(std::launch::deferred, read, Batch{});
     }
 }
 
-Result<std::optional<ReadAhead::Read>> ReadAhead::next() {
+Result<const ReadAhead::Read*> ReadAhead::next() {
     if (taken_ == batch_.read.size() && coming_.valid()) {
-        batch_ = coming_.get();
+        auto used = std::exchange(batch_, coming_.get());
         taken_ = 0;
         if (!batch_.ends) {
-            go_on();
+            go_on(std::move(used));
         }
     }
     if (taken_ < batch_.read.size()) {
-        return std::optional{std::move(batch_.read[taken_++])};
+        return &batch_.read[taken_++];
     }
     if (batch_.error) {
         return *batch_.error;
     }
-    return std::optional<Read>{};
+    return nullptr;
 }
 
 }  // namespace wetfront::store_detail

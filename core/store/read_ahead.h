@@ -24,8 +24,8 @@ public:
         BundleEntry entry;
         bool is_what_was_written = false;
     };
-    /// None behind the last one.
-    [[nodiscard]] Result<std::optional<Read>> next();
+    /// Null behind the last one. Valid until the next call.
+    [[nodiscard]] Result<const Read*> next();
 
 private:
     struct Batch {
@@ -34,7 +34,8 @@ private:
         bool ends = false;                ///< nothing follows
     };
     [[nodiscard]] static Batch read_batch(BundleReader& reader);
-    void go_on();
+    /// The thread also frees what was taken: `used`.
+    void go_on(Batch used);
 
     BundleReader reader_;  ///< the thread's, while there is one
     Batch batch_;

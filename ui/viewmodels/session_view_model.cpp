@@ -42,7 +42,7 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
       houses_{new HousesModel{context, this}},
       templates_{new TemplatesViewModel{context, template_folders_of_mine(), this}},
       copies_{new CopiesViewModel{context, media, this}},
-      handover_{new HandoverViewModel{context, std::move(media), this}},
+      handover_{new HandoverViewModel{context, media, this}},
       sheets_{new SheetsViewModel{context, paper_, this}},
       removed_{new RemovedViewModel{context, this}},
       history_{new HistoryViewModel{context, this}},
