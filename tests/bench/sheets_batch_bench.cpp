@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 // The sheets of many visits, printed as PDFs by `wetfront-cli store sheets` in a program of its own: the last
 // tenth of them beside the first, in processor time, which other work does not lengthen (rate_ratio to stay
-// near 1), and the most memory that the program ever had beside what it had after the first tenth (memory_ratio
-// to stay near 1). Visits are signed and none of their sheets was kept, so that each is drawn, with the trend
-// of its house: 20 visits a house.
+// near 1), and the most memory that the program ever had beside what it had after the first tenth
+// (memory_ratio to stay near 1). Visits are signed and none of their sheets was kept, so that each is drawn,
+// with the trend of its house: 20 visits a house.
 //
 // WETFRONT_BENCH_SHEETS sheets (60 if it is not set; what is to be met is asked for 1,000).
 #include <benchmark/benchmark.h>
