@@ -1,124 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
-#include <algorithm>
-#include <limits>
 #include <map>
 
-#include "records/json_text.h"
-#include "store/aside.h"
+#include "store/receipt_text.h"
 #include "store/store_private.h"
 #include "store/written_file.h"
-
-// A receipt has the outer form of a bundle (bundle_text.h). Its content is one line about it, then a line for
-// each run of entries that a device numbered one after the other, with the hash of the last:
-//
-//   {"receiver":{"id":..,"name":..,"made":..},"bundle":"<SHA-256>","made":"<time>","received":[
-//   {"device":"<id>","first":1,"last":500,"hash":".."}
-//   ]}
-//
-// The last hash covers all of them, so the sender knows that the receiver has what it has itself.
 
 namespace wetfront {
 namespace {
 
 using namespace store_detail;
 
-constexpr std::string_view format = "wetfront receipt";
-
-struct Run {
-    std::string device;
-    std::int64_t first = 0;
-    std::int64_t last = 0;
-    Hash hash{};
-};
-
-struct Receipt {
-    BundleDevice receiver;
-    std::string bundle;
-    WallTime made;
-    std::vector<Run> runs;
-};
-
-std::string text_of(const Receipt& receipt) {
-    nlohmann::ordered_json head;
-    head["receiver"] = {{"id", receipt.receiver.id.text},
-                        {"name", receipt.receiver.name},
-                        {"made", to_iso8601(receipt.receiver.made)}};
-    head["bundle"] = receipt.bundle;
-    head["made"] = to_iso8601(receipt.made);
-    std::string text = head.dump();
-    text.pop_back();
-    text += ",\"received\":[";
-    for (const auto& run : receipt.runs) {
-        text +=
-            (&run == &receipt.runs.front() ? "\n" : ",\n") +
-            nlohmann::ordered_json{
-                {"device", run.device}, {"first", run.first}, {"last", run.last}, {"hash", in_hex(run.hash)}}
-                .dump();
-    }
-    return sealed(text + "\n]}\n", format);
-}
-
-bool is_text(const Json& json, const char* key) {
-    return json.contains(key) && json[key].is_string();
-}
-
-Result<Run> run_of(std::string_view line, const std::string& item) {
-    WF_TRY(const auto json, read_json(line, item));
-    const auto is_number = [&](const char* key) {
-        constexpr auto most = static_cast<std::uint64_t>(std::numeric_limits<std::int64_t>::max());
-        return json.contains(key) && json[key].is_number_unsigned() && json[key].get<std::uint64_t>() > 0 &&
-               json[key].get<std::uint64_t>() <= most;
-    };
-    const auto hash = json.is_object() && is_text(json, "hash")
-                          ? hash_of_hex(json["hash"].get_ref<const std::string&>())
-                          : std::nullopt;
-    if (!hash || !is_text(json, "device") || json.size() != 4 || !is_number("first") || !is_number("last") ||
-        json["first"] > json["last"]) {
-        return bad_input(item, "", "a run of entries has device, first, last and hash");
-    }
-    return Run{json["device"], json["first"], json["last"], *hash};
-}
-
-Result<Receipt> receipt_of(std::string_view content) {
-    const auto take_line = [&]() {
-        const auto line = content.substr(0, content.find('\n'));
-        content.remove_prefix(std::min(content.size(), line.size() + 1));
-        return line;
-    };
-    const std::string first_line = "receipt, line 2";
-    WF_TRY(const auto json, read_json(std::string{take_line()} + "]}", first_line));
-    if (!json.is_object() || json.size() != 4 || !json.contains("receiver") ||
-        !json["receiver"].is_object() || !is_text(json["receiver"], "id") ||
-        !is_text(json["receiver"], "name") || !is_text(json["receiver"], "made") ||
-        !is_text(json, "bundle") || !is_text(json, "made")) {
-        return bad_input(first_line, "", "it says which device received which bundle, and when");
-    }
-    Receipt receipt;
-    WF_TRY(receipt.receiver.id, parse_id(json["receiver"]["id"].get_ref<const std::string&>(), first_line));
-    receipt.receiver.name = printable(json["receiver"]["name"].get_ref<const std::string&>(), 256);
-    WF_TRY(receipt.receiver.made,
-           parse_iso8601(json["receiver"]["made"].get_ref<const std::string&>(), first_line));
-    receipt.bundle = json["bundle"];
-    WF_TRY(receipt.made, parse_iso8601(json["made"].get_ref<const std::string&>(), first_line));
-    while (!content.empty()) {
-        auto line = take_line();
-        if (line == "]}") {
-            break;
-        }
-        if (line.ends_with(",")) {
-            line.remove_suffix(1);
-        }
-        WF_TRY(auto run, run_of(line, "receipt, run " + std::to_string(receipt.runs.size() + 1)));
-        receipt.runs.push_back(std::move(run));
-    }
-    if (!content.empty()) {
-        return bad_input("receipt", content.substr(0, 40), "it does not end as it should");
-    }
-    return receipt;
-}
-
 /// The runs of a bundle, whose every entry must be here.
-Result<std::vector<Run>> runs_here(Statements& sql, BundleReader& reader) {
+Result<std::vector<ReceivedRun>> runs_here(Statements& sql, BundleReader& reader) {
     std::map<std::pair<std::string, std::int64_t>, Hash> entries;
     for (;;) {
         WF_TRY(const auto entry, reader.next());
@@ -136,7 +29,7 @@ Result<std::vector<Run>> runs_here(Statements& sql, BundleReader& reader) {
         }
         entries[{entry->head.device, entry->head.seq}] = entry->hash;
     }
-    std::vector<Run> runs;
+    std::vector<ReceivedRun> runs;
     for (const auto& [name, hash] : entries) {
         const auto& [device, seq] = name;
         if (runs.empty() || runs.back().device != device || runs.back().last != seq - 1) {
@@ -162,7 +55,7 @@ std::int64_t device_key(Statements& sql, const BundleDevice& device) {
 }
 
 /// All of a run is here as the receiver has it.
-bool is_here(Statements& sql, const Run& run, std::int64_t& device) {
+bool is_here(Statements& sql, const ReceivedRun& run, std::int64_t& device) {
     const auto row = sql(R"sql(
         WITH here (device, seq, hash) AS (
             SELECT e.device, e.seq, e.hash FROM entry AS e JOIN device AS d ON d.device = e.device
@@ -216,14 +109,14 @@ Result<void> Store::write_receipt(std::string_view bundle, const std::filesystem
         if (row.next_row()) {
             receipt.receiver = {d_->device, text_at(row, 0), time_at(row, 1)};
         }
-        return text_of(receipt);
+        return sealed(receipt_content(receipt), receipt_format);
     }));
     return guarded(item, [&] { return write_file(file, text, IfThere::replace, item); });
 }
 
 Result<ReceiptRead> Store::read_receipt(std::string_view text) {
-    WF_TRY(const auto file, unsealed(text, format));
-    WF_TRY(const auto receipt, receipt_of(file.content));
+    WF_TRY(const auto file, unsealed(text, receipt_format));
+    WF_TRY(const auto receipt, parse_receipt(file.content));
     if (receipt.receiver.id == d_->device) {
         return bad_input("receipt", d_->device.text, "it is this device's own; the sender reads it");
     }

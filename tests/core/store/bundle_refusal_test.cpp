@@ -75,6 +75,16 @@ TEST_F(BundleRefusal, one_bit_flipped_anywhere_is_refused) {
     EXPECT_THAT(why(bent), HasSubstr("SHA-256"));
 }
 
+TEST_F(BundleRefusal, a_receipt_whose_list_does_not_end_is_refused_even_with_a_hash_that_fits) {
+    office.take(good);
+    const auto receipt = office.receipt(good);
+    std::string content{value_of(store_detail::unsealed(receipt, "wetfront receipt")).content};
+    content.erase(content.rfind("]}"));
+    const auto read = tablet.store().read_receipt(store_detail::sealed(content, "wetfront receipt"));
+    ASSERT_FALSE(read.has_value());
+    EXPECT_THAT(read.error().text(), HasSubstr("does not end as it should"));
+}
+
 TEST_F(BundleRefusal, a_later_format_is_refused_before_anything_else_is_read) {
     auto later = good;
     later.replace(later.find("\"format_version\":1"), 18, "\"format_version\":2");
