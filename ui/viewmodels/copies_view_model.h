@@ -12,7 +12,7 @@
 namespace wetfront::ui {
 
 /// Copies of the record file: those of every day beside it, and those on sticks and cards.
-class CopiesViewModel : public BusyViewModel {
+class CopiesViewModel : public wetfront::ui::BusyViewModel {  // by its whole name, or QML misses it
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the session")

@@ -74,16 +74,16 @@ void HandoverViewModel::set_outcome(const QString& outcome) {
 }
 
 QVariantList HandoverViewModel::outgoing() const {
-    QVariantList list{QVariantMap{{"what", QStringLiteral("everything")}, {"text", tr("All records")}}};
+    QVariantList list{QVariantMap{{"value", QStringLiteral("everything")}, {"text", tr("All records")}}};
     if (const auto devices = context_.store.other_devices()) {
         for (const auto& device : devices.value()) {
-            list.append(QVariantMap{{"what", QStringLiteral("new:") + qstring(device.id.text)},
+            list.append(QVariantMap{{"value", QStringLiteral("new:") + qstring(device.id.text)},
                                     {"text", tr("What is new for machine %1").arg(qstring(device.name))}});
         }
     }
     if (const auto farms = context_.store.farms()) {
         for (const auto& farm : farms.value()) {
-            list.append(QVariantMap{{"what", QStringLiteral("farm:") + qstring(farm.id.text)},
+            list.append(QVariantMap{{"value", QStringLiteral("farm:") + qstring(farm.id.text)},
                                     {"text", qstring(farm.name)}});
         }
     }

@@ -13,12 +13,12 @@ namespace wetfront::ui {
 
 /// Records that go to another machine or come from one, on a stick: bundles out, bundles in with a look
 /// before, receipts both ways, and the choice where two machines changed the same.
-class HandoverViewModel : public BusyViewModel {
+class HandoverViewModel : public wetfront::ui::BusyViewModel {  // by its whole name, or QML misses it
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the session")
     Q_PROPERTY(QStringList media READ media NOTIFY changed)         ///< that are plugged in
-    Q_PROPERTY(QVariantList outgoing READ outgoing NOTIFY changed)  ///< {what, text}: what can be written
+    Q_PROPERTY(QVariantList outgoing READ outgoing NOTIFY changed)  ///< {value, text}: what can be written
     Q_PROPERTY(QVariantList incoming READ incoming NOTIFY changed)  ///< {file, title, place, isReceipt}
     Q_PROPERTY(
         QVariantList split READ split NOTIFY changed)    ///< {title, states: [{revision, text}], differences:
@@ -41,7 +41,7 @@ public:
 
     /// Looks for media and their files anew, and for records that have two states.
     Q_INVOKABLE void look();
-    /// Writes what `outgoing` calls `what` to that medium, and reads it back.
+    /// Writes that value of `outgoing` to that medium, and reads it back.
     Q_INVOKABLE void writeTo(const QString& medium, const QString& what);
     /// A bundle: `looked` says what taking it in would do. A receipt is read at once.
     Q_INVOKABLE void lookAt(const QString& file);

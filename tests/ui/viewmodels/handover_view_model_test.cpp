@@ -93,9 +93,9 @@ TEST_F(HandoverViewModelTest, the_receipt_comes_back_on_the_same_stick_and_nothi
         << tablet_.outcome().toStdString();
     const auto rows = tablet_.outgoing();
     const auto office = std::ranges::find_if(
-        rows, [](const QVariant& each) { return each.toMap()["what"].toString().startsWith("new:"); });
+        rows, [](const QVariant& each) { return each.toMap()["value"].toString().startsWith("new:"); });
     ASSERT_NE(office, rows.end());
-    write(tablet_, office->toMap()["what"].toString());
+    write(tablet_, office->toMap()["value"].toString());
     EXPECT_EQ(tablet_.outcome(), QStringLiteral("Nothing is new for that machine: no bundle was written."));
 }
 

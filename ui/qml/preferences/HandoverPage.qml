@@ -58,10 +58,7 @@ Item {
             Layout.fillWidth: true
             ChoiceRow {
                 label: qsTr("What to take along, with the sheets of signed visits")
-                model: page.handover.outgoing.map(each => ({
-                            value: each["what"],
-                            text: each["text"]
-                        }))
+                model: page.handover.outgoing
                 current: page.what
                 onChosen: value => page.what = value
                 Layout.fillWidth: true
