@@ -206,7 +206,7 @@ private:
         return refuse("a number");
     }
 
-    static constexpr std::int64_t most_offset_minutes = 14 * 60;
+    static constexpr std::int64_t most_offset_minutes = std::int64_t{14} * 60;
     int fields_level_;
     int level_ = 0;
     Key key_{};

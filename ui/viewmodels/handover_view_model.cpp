@@ -113,7 +113,7 @@ QString HandoverViewModel::name_of(const SplitRecord& record) const {
         case RecordKind::setting_template:
             return tr("Setting template %1").arg(name);
     }
-    return name;
+    return {};
 }
 
 QVariantList HandoverViewModel::split() const {
