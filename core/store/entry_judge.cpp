@@ -65,7 +65,8 @@ bool is_plain_patch(const Json& patch, bool whole) {
             !patch[0].contains("path") || !patch[0].contains("value")) {
             return false;
         }
-        return patch[0]["op"] == "replace" && patch[0]["path"] == "";
+        const auto& path = patch[0]["path"];
+        return patch[0]["op"] == "replace" && path.is_string() && path.get_ref<const std::string&>().empty();
     }
     return std::all_of(patch.begin(), patch.end(), [](const Json& each) {
         if (!each.is_object() || !each.contains("op") || !each.contains("path")) {

@@ -29,7 +29,8 @@ public:
     void taken_in();
 
 private:
-    struct State {
+    // A Json's move may throw, as its keys are copied.
+    struct State {  // NOLINT(bugprone-exception-escape)
         std::string revision;
         RecordKind kind{};
         std::string record;
