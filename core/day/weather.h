@@ -12,8 +12,8 @@ namespace wetfront {
 /// The air outside, hour after hour and without a gap. Between two hours dry bulb and humidity ratio change
 /// evenly; pressure stays that of the hour before.
 struct Weather {
-    std::string source;           ///< where it is from, for people: "design day", a station's name
-    WallTime from;                ///< when the first hour was; its offset is the site's standard time, all along
+    std::string source;  ///< where it is from, for people: "design day", a station's name
+    WallTime from;       ///< when the first hour was; its offset is the site's standard time, all along
     std::vector<MoistAir> hours;  ///< [h] at h full hours after `from`; at least 2
 };
 
