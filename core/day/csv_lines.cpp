@@ -6,7 +6,7 @@
 namespace wetfront {
 namespace {
 
-Error wrong(std::size_t line, std::string_view read, const char* accepted) {
+Error wrong_line_of_csv(std::size_t line, std::string_view read, const char* accepted) {
     return bad_input("line " + std::to_string(line), read, accepted);
 }
 
@@ -23,8 +23,8 @@ Result<std::string> CsvLines::quoted_cell() {
     while (true) {
         const auto quote = rest_.find('"');
         if (quote == std::string_view::npos) {
-            return wrong(begun, rest_.substr(0, std::min<std::size_t>(rest_.size(), 60)),
-                         "a quote that is closed");
+            return wrong_line_of_csv(begun, rest_.substr(0, std::min<std::size_t>(rest_.size(), 60)),
+                                     "a quote that is closed");
         }
         const auto part = rest_.substr(0, quote);
         line_ += static_cast<std::size_t>(std::ranges::count(part, '\n'));
@@ -37,7 +37,7 @@ Result<std::string> CsvLines::quoted_cell() {
         rest_.remove_prefix(1);
     }
     if (!at_line_end() && !rest_.starts_with(',')) {
-        return wrong(line_, text, "a comma or the end of the line behind a closing quote");
+        return wrong_line_of_csv(line_, text, "a comma or the end of the line behind a closing quote");
     }
     return text;
 }
@@ -52,7 +52,7 @@ Result<std::string> CsvLines::cell() {
         text.remove_suffix(1);
     }
     if (text.find('"') != std::string_view::npos) {
-        return wrong(line_, text, "quotes around the whole cell, those within it doubled");
+        return wrong_line_of_csv(line_, text, "quotes around the whole cell, those within it doubled");
     }
     return std::string{text};
 }

@@ -10,6 +10,7 @@
 #include "day/weather_runs.h"
 
 namespace wetfront {
+namespace epw_detail {
 namespace {
 
 using namespace weather_detail;
@@ -152,7 +153,7 @@ Result<void> read_location(const Cells& cells, Header& header) {
     }
     header.pressure = standard.value();
     header.source = printable(cells.at(2));
-    for (const std::size_t column : {3, 4, 5}) {
+    for (const std::size_t column : {3U, 4U, 5U}) {
         if (const auto part = cells.at(column); !part.empty() && part != "-") {
             header.source += ", " + printable(part);
         }
@@ -408,12 +409,14 @@ private:
 };
 
 }  // namespace
+}  // namespace epw_detail
 
 bool looks_like_epw(std::string_view text) {
     return text.starts_with("LOCATION,");
 }
 
 Result<WeatherFile> read_epw(std::string_view text) {
+    using namespace epw_detail;
     if (text.size() > most_weather_bytes) {
         return bad_input("weather file", std::to_string(text.size()) + " bytes",
                          "at most " + std::to_string(most_weather_bytes));

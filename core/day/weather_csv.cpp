@@ -10,6 +10,7 @@
 #include "day/weather_runs.h"
 
 namespace wetfront {
+namespace weather_csv_detail {
 namespace {
 
 using namespace weather_detail;
@@ -270,9 +271,11 @@ private:
 };
 
 }  // namespace
+}  // namespace weather_csv_detail
 
 Result<WeatherFile> read_weather_csv(std::string_view text, std::string_view name,
                                      AbsolutePressure site_pressure) {
+    using namespace weather_csv_detail;
     if (text.size() > most_weather_bytes) {
         return bad_input("weather file", std::to_string(text.size()) + " bytes",
                          "at most " + std::to_string(most_weather_bytes));
@@ -312,7 +315,7 @@ std::string weather_csv_text(const Weather& weather, const std::string& remark) 
             text.append(sign == '"' ? 2 : 1, sign);
         }
         text += "\"\r\n";
-        time.unix_ms += hour_ms;
+        time.unix_ms += weather_detail::hour_ms;
     }
     return text;
 }

@@ -6,6 +6,7 @@
 #include "day/weather_runs.h"
 
 namespace wetfront {
+namespace weather_file_detail {
 namespace {
 
 using namespace weather_detail;
@@ -69,8 +70,10 @@ Error broken_by(const WeatherGap& gap) {
 }
 
 }  // namespace
+}  // namespace weather_file_detail
 
 Message gap_words(const WeatherGap& gap) {
+    using namespace weather_file_detail;
     const auto from = hour_words(gap.from);
     const auto to = hour_words(gap.to);
     const auto line = std::to_string(gap.line);
@@ -92,6 +95,7 @@ Result<WeatherFile> read_weather_file(std::string_view text, std::string_view na
 
 Result<Weather> days_of(const Weather& weather, std::chrono::year_month_day from,
                         std::chrono::year_month_day to) {
+    using namespace weather_file_detail;
     WF_TRY(const auto span, span_of(from, to, weather.from.utc_offset_minutes));
     if (!covers(weather, span)) {
         return not_covered(span, weather.from, end_of(weather));
@@ -101,6 +105,7 @@ Result<Weather> days_of(const Weather& weather, std::chrono::year_month_day from
 
 Result<Weather> days_of(const WeatherFile& file, std::chrono::year_month_day from,
                         std::chrono::year_month_day to) {
+    using namespace weather_file_detail;
     WF_TRY(const auto span, span_of(from, to, file.runs.front().from.utc_offset_minutes));
     for (const auto& run : file.runs) {
         if (covers(run, span)) {
@@ -116,6 +121,7 @@ Result<Weather> days_of(const WeatherFile& file, std::chrono::year_month_day fro
 }
 
 Result<Weather> whole_of(const WeatherFile& file) {
+    using namespace weather_file_detail;
     for (const auto& gap : file.gaps) {
         if (file.runs.front().from < gap.from && gap.to < file.runs.back().from) {
             return broken_by(gap);
@@ -130,7 +136,7 @@ Result<std::chrono::year_month_day> parse_day(std::string_view text, std::string
         return bad_input(std::string{item}, text, "write a date as 2026-07-01");
     }
     return std::chrono::year_month_day{
-        std::chrono::sys_days{std::chrono::days{midnight.value().unix_ms / day_ms}}};
+        std::chrono::sys_days{std::chrono::days{midnight.value().unix_ms / weather_detail::day_ms}}};
 }
 
 }  // namespace wetfront
