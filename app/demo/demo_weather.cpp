@@ -24,7 +24,7 @@ constexpr std::array invented_days{
 Weather demo_weather() {
     const auto farm = demo_farm();
     const auto pressure = standard_pressure(farm.elevation->value()).value();
-    constexpr auto clock_ahead_of_sun = seconds(3600.0);
+    const auto clock_ahead_of_sun = seconds(3600.0);
     constexpr int offset_minutes = -300;
     auto date = std::chrono::sys_days{std::chrono::year{2026} / 7 / 6};
     Weather weather;
