@@ -127,7 +127,9 @@ private:
         WF_TRY(const auto totals, simulated(judged.plan));
         judged.pumped = totals.pumped;
         judged.wet_dry_cycles = totals.wet_dry_cycles;
-        judged.lost = reference_.cooling > 0.0 ? 1.0 - totals.cooling / reference_.cooling : 0.0;
+        judged.lost = reference_.cooling > 0.0
+                          ? (totals.lost_to_dry_pad - reference_.lost_to_dry_pad) / reference_.cooling
+                          : 0.0;
         judged.warmer = totals.hottest_house - reference_.hottest_house;
         judged.out = why_out(judged);
         return judged;

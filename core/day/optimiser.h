@@ -33,7 +33,10 @@ struct CycleSteps {
 
 /// What may be lost against continuous pumping over the same weather.
 struct CoolingLimits {
-    double most_lost = 0.01;  ///< share of all that pads cool, 0 or above; assumed
+    /// Lost to pads that are dry while called, more than with continuous pumping, as a share of what that
+    /// cools; 0 or above; assumed. (Not the cooling of the whole day: pads that cool less at the hot hours
+    /// are called longer at the mild ones, and it comes out the same.)
+    double most_lost = 0.01;
     /// of the house at its hottest, 0 or above; assumed. The sum alone would let one hot hour go.
     TemperatureDifference most_warmer = from_si<TemperatureDifference>(0.25);
 };
@@ -57,7 +60,7 @@ struct OptimiserQuestion {
 struct JudgedCycle {
     std::optional<TimerCycle> cycle;  ///< none: continuous pumping while called
     TimerPlan plan;
-    double lost = 0.0;             ///< share of continuous pumping's cooling; below 0 where it cools more
+    double lost = 0.0;  ///< as CoolingLimits::most_lost; below 0: less than with continuous pumping
     TemperatureDifference warmer;  ///< at the hottest, than with continuous pumping; below 0: cooler
     Mass pumped;
     double wet_dry_cycles = 0.0;
@@ -79,8 +82,9 @@ struct OptimiserAnswer {
 /// The best cycle of one timer, all else as in the plans; continuous pumping where none may be taken. For
 /// each period the shortest runs that lose little enough are found by halving, as longer runs lose less and
 /// pump more, then the neighbours of the best are tried, as that holds but for the moments at which pads are
-/// called. Never worse than `advised` by is_better(). The same question has the same answer. Errors: a
-/// value of the question outside its range, by name, and those of DaySimulator::run().
+/// called; trying every setting of random houses found no more than 1 % less. Never worse than `advised` by
+/// is_better(). The same question has the same answer. Errors: a value of the question outside its range, by
+/// name, and those of DaySimulator::run().
 [[nodiscard]] Result<OptimiserAnswer> best_timer_cycle(DaySimulator& simulator,
                                                        const OptimiserQuestion& question);
 
