@@ -12,6 +12,8 @@ namespace {
 
 constexpr double at_once = 1e-6;  // two moments so near are one, s
 constexpr double hunting_calls = 4;
+constexpr double wet_share_off = 1e-4;     // from a parabola, of all pads' air: about 1 mK
+constexpr double longest_supplied = 60.0;  // step, s
 
 }  // namespace
 
@@ -37,6 +39,7 @@ void DaySimulator::Engine::set_up(std::span<const TimerPlan> plans) {
         bank.drying = DryingCurve{};
         bank.timer = none;
         bank.step = 0.0;
+        bank.before = never_known;
         bank.taken_up = bank.supplied = bank.drained = bank.began_to_dry = 0.0;
     }
     const double clock = table_.clock_at_start + in_seconds(house_.clock_ahead);
@@ -97,8 +100,7 @@ Result<void> DaySimulator::Engine::run(std::span<const TimerPlan> plans, DayResu
                 timer.regular ? leave(timer) : enter(timer);
             }
         }
-        double end = std::max(horizon(), now_ + at_once);
-        try_step(end);
+        double end = smooth_step(std::max(horizon(), now_ + at_once));
         gather_thresholds();
         const auto passed = thresholds_.empty() ? std::nullopt : sensor(end).first_crossing(thresholds_);
         const bool cut_short = passed && passed->after < end - now_ - at_once;
@@ -137,13 +139,14 @@ Result<void> DaySimulator::Engine::run(std::span<const TimerPlan> plans, DayResu
     return boost::outcome_v2::success();
 }
 
-double DaySimulator::Engine::horizon() const {
+double DaySimulator::Engine::horizon() {
     double end = std::min(hour_begin_ + hour_s, slot_begin_ + in_seconds(choice_.slot));
     for (const auto& timer : timers_) {
         end = std::min({end, timer.state.next_clock(), timer.state.next_review(),
                         timer.regular ? never : timer.state.next_switch(), next_humidity_switch(timer)});
     }
-    for (const auto& bank : banks_) {
+    for (auto& bank : banks_) {
+        bank.step_applies = false;
         if (bank.timer == none || !timers_[bank.timer].regular) {
             end = std::min(end, longest_step(bank, end));
         }
@@ -166,7 +169,7 @@ double DaySimulator::Engine::next_humidity_switch(const Timer& timer) const {
     return never;
 }
 
-double DaySimulator::Engine::longest_step(const Bank& bank, double end) const {
+double DaySimulator::Engine::longest_step(Bank& bank, double end) const {
     const double c = bank.columns.constant_share();
     const double largest = bank.now.largest();
     const double so_far = bank.drying.at(now_);
@@ -178,7 +181,11 @@ double DaySimulator::Engine::longest_step(const Bank& bank, double end) const {
     const double pump_start = bank.timer == none ? never : timers_[bank.timer].state.pump_start();
     const double first = pump_start + bank.columns.first_arrival();
     if (now_ >= first - at_once) {
-        return now_ + std::max(bank.step, 0.25 * (1.0 - c) / std::max(bank.columns.wetting(), b));
+        if (bank.step <= 0.0) {
+            bank.step = 4.0 * shortest_step(bank);
+        }
+        bank.step_applies = true;
+        return now_ + bank.step;
     }
     // What decays by exp(-k t) from a wet share is a parabola to (k t)^3 / 125 of it: about a ten-thousandth.
     const double wet = bank.columns.wet_share(bank.now);
@@ -249,7 +256,9 @@ void DaySimulator::Engine::gather_thresholds() {
 
 Result<void> DaySimulator::Engine::commit(double end, Tally& tally, DayResult& into) {
     const double length = end - now_;
-    constexpr double short_step = 120.0;  // within it humidity and index of the house are straight lines
+    // Steps of less, and with less bend, within which humidity and index of the house are straight lines.
+    constexpr double short_step = 120.0;
+    constexpr double straight = 0.002;  // K
     const auto feel = [&](std::size_t node) -> Result<void> {
         WF_TRY(step_.felt[node],
                HouseAir::felt(step_.air[node].house, step_.air[node].house_ratio, hour_air_.pressure));
@@ -259,7 +268,8 @@ Result<void> DaySimulator::Engine::commit(double end, Tally& tally, DayResult& i
         WF_CHECK(feel(0));
     }
     WF_CHECK(feel(2));
-    if (length > short_step) {
+    const double bend = std::abs(step_.air[1].house - 0.5 * (step_.air[0].house + step_.air[2].house));
+    if (length > short_step || bend > straight) {
         WF_CHECK(feel(1));
     } else {
         step_.felt[1] = {0.5 * (step_.felt[0].humidity + step_.felt[2].humidity),
@@ -291,7 +301,8 @@ Result<void> DaySimulator::Engine::commit(double end, Tally& tally, DayResult& i
             bank.taken_up += bank.trial.taken_up;
             bank.supplied += bank.trial.supplied;
             bank.began_to_dry += bank.trial.began_to_dry;
-            adapt(bank, wet[0], wet[1], wet[2]);
+            bank.before = 0.5 * (now_ + end);
+            bank.wet_before = wet[1];
             std::swap(bank.now, bank.end);
         }
     }
@@ -314,17 +325,57 @@ Result<void> DaySimulator::Engine::commit(double end, Tally& tally, DayResult& i
     return boost::outcome_v2::success();
 }
 
-// Longer steps where the wet share goes straight, shorter ones where it bends.
-void DaySimulator::Engine::adapt(Bank& bank, double first, double middle, double last) const {
-    constexpr double longest = 60.0;
-    const double bend = std::abs(middle - 0.5 * (first + last));
-    const double shortest = 0.25 * (1.0 - bank.columns.constant_share()) /
-                            std::max(bank.columns.wetting(), bank.drying.rate_at(now_));
-    if (bend < 0.002) {
-        bank.step = std::min(longest, 2.0 * std::max(bank.step, shortest));
-    } else if (bend > 0.01) {
-        bank.step = 0.5 * bank.step;
+double DaySimulator::Engine::shortest_step(const Bank& bank) const {
+    return (1.0 - bank.columns.constant_share()) /
+           (64.0 * std::max(bank.columns.wetting(), bank.drying.rate_at(now_)));
+}
+
+// The cubic through the two ends and the middle of the step and the middle of the one before tells how far
+// the parabola is off, and finds kinks, where a front comes to a column or a column is wet again.
+double DaySimulator::Engine::roughness(double end) {
+    double roughest = 0.0;
+    const double length = end - now_;
+    for (std::size_t b = 0; b < banks_.size(); ++b) {
+        auto& bank = banks_[b];
+        if (!bank.step_applies) {
+            continue;
+        }
+        double off = std::abs(wet_middle_[b] - 0.5 * (wet_[b] + wet_end_[b]));
+        if (bank.before != never_known) {
+            const double since = now_ - bank.before;
+            const double slope_before = (wet_[b] - bank.wet_before) / since;
+            const double slope = (wet_middle_[b] - wet_[b]) / (0.5 * length);
+            const double slope_after = (wet_end_[b] - wet_middle_[b]) / (0.5 * length);
+            const double bend_before = (slope - slope_before) / (since + 0.5 * length);
+            const double bend = (slope_after - slope) / length;
+            const double twist = (bend - bend_before) / (since + length);
+            off = std::abs(twist) * length * length * length / 20.8;
+        }
+        const double rough = air_.face_share(b) * off / wet_share_off;
+        roughest = std::max(roughest, rough);
+        const double change = rough > 1e-3 ? 0.9 / std::cbrt(rough) : 2.0;
+        bank.step = std::clamp(length * std::clamp(change, 0.3, 2.0), shortest_step(bank), longest_supplied);
     }
+    return roughest;
+}
+
+// Tries a step, and shorter ones until the pads can be followed; its end.
+double DaySimulator::Engine::smooth_step(double end) {
+    try_step(end);
+    while (roughness(end) > 1.0) {
+        double shorter = end;
+        for (const auto& bank : banks_) {
+            if (bank.step_applies) {
+                shorter = std::min(shorter, now_ + bank.step);
+            }
+        }
+        if (shorter >= end - at_once) {
+            break;
+        }
+        end = shorter;
+        try_step(end);
+    }
+    return end;
 }
 
 void DaySimulator::Engine::end_hour() {

@@ -32,6 +32,7 @@ public:
 
 private:
     static constexpr std::size_t none = static_cast<std::size_t>(-1);
+    static constexpr double never_known = -1.0;
 
     struct Bank {
         Bank(const DayBank& bank, int columns_of_it) : columns{bank, columns_of_it} {}
@@ -43,6 +44,9 @@ private:
         day_detail::Deficits end;
         day_detail::ColumnWork trial;  ///< of the step in hand
         double step = 0.0;             ///< longest, of a supplied pad that is partly dry
+        bool step_applies = false;     ///< now
+        double before = never_known;  ///< when its wet share was `wet_before`, in the middle of the last step
+        double wet_before = 0.0;
         // While its timer is regular
         double entered = 0.0;       ///< B then
         double at_last_stop = 0.0;  ///< B then
@@ -76,14 +80,18 @@ private:
     void turn_drying();
 
     // Steps
-    [[nodiscard]] double horizon() const;
+    [[nodiscard]] double horizon();
     [[nodiscard]] double next_humidity_switch(const Timer& timer) const;
-    [[nodiscard]] double longest_step(const Bank& bank, double end) const;
+    [[nodiscard]] double longest_step(Bank& bank, double end) const;
     void try_step(double end);
+    [[nodiscard]] double smooth_step(double end);
     [[nodiscard]] day_detail::LaggedSensor sensor(double end) const;
     void gather_thresholds();
     Result<void> commit(double end, day_detail::Tally& tally, DayResult& into);
-    void adapt(Bank& bank, double first, double middle, double last) const;
+    [[nodiscard]] double shortest_step(const Bank& bank) const;
+    /// How far the wet shares of partly dry, supplied pads may be from a parabola within the step, as a share
+    /// of what is allowed; sets how long the next step of each may be.
+    [[nodiscard]] double roughness(double end);
 
     // Switchings
     void pass(const Owner& owner, const day_detail::Threshold& threshold, DayResult& into);

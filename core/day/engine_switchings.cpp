@@ -38,6 +38,7 @@ void DaySimulator::Engine::change(Timer& timer, Change change_state, DayResult& 
     }
     for (const auto b : timer.banks) {
         banks_[b].step = 0.0;
+        banks_[b].before = never_known;
     }
 }
 
@@ -161,6 +162,7 @@ void DaySimulator::Engine::leave(Timer& timer) {
         }
         bank.taken_up += bank.drying.at(now_) - bank.entered - columns.mean(bank.now);
         bank.step = 0.0;
+        bank.before = never_known;
     }
     timer.regular = false;
 }

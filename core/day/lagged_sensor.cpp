@@ -32,9 +32,14 @@ std::optional<Crossing> LaggedSensor::first_crossing(std::span<const Threshold> 
     low = std::min(low, shown);
     high = std::max(high, shown);
     if (std::none_of(thresholds.begin(), thresholds.end(), [&](const Threshold& threshold) {
-            return threshold.value >= low && threshold.value <= high;
+            return threshold.rising ? threshold.value <= high : threshold.value > low;
         })) {
         return std::nullopt;
+    }
+    for (std::size_t i = 0; i < thresholds.size(); ++i) {
+        if (thresholds[i].rising == (shown >= thresholds[i].value)) {
+            return Crossing{0.0, i};
+        }
     }
     // The curvature has one zero at most, so the slope has two: pieces in which the reading only rises or
     // falls.

@@ -28,7 +28,7 @@ public:
 
     [[nodiscard]] double at(double seconds) const;
 
-    /// The first of the thresholds that is passed, to a microsecond.
+    /// The first of the thresholds that is passed, to a microsecond; at once where it is passed already.
     [[nodiscard]] std::optional<Crossing> first_crossing(std::span<const Threshold> thresholds) const;
 
 private:
