@@ -12,7 +12,7 @@ namespace {
 
 constexpr double at_once = 1e-6;  // two moments so near are one, s
 constexpr double hunting_calls = 4;
-constexpr double wet_share_off = 1e-4;     // from a parabola, of all pads' air: about 1 mK
+constexpr double wet_share_off = 3e-5;     // from a parabola, of all pads' air: about 1 mK
 constexpr double longest_supplied = 60.0;  // step, s
 
 }  // namespace
@@ -103,10 +103,8 @@ Result<void> DaySimulator::Engine::run(std::span<const TimerPlan> plans, DayResu
         double end = smooth_step(std::max(horizon(), now_ + at_once));
         gather_thresholds();
         const auto passed = thresholds_.empty() ? std::nullopt : sensor(end).first_crossing(thresholds_);
-        const bool cut_short = passed && passed->after < end - now_ - at_once;
-        if (cut_short) {
-            end = now_ + std::max(passed->after, at_once);
-            try_step(end);
+        if (passed && passed->after < end - now_ - at_once) {
+            end = end_at(thresholds_[passed->threshold].value, now_ + std::max(passed->after, at_once));
         }
         WF_CHECK(commit(end, tally, into));
         if (++steps > most_steps_a_day) {
@@ -190,7 +188,7 @@ double DaySimulator::Engine::longest_step(Bank& bank, double end) const {
     // What decays by exp(-k t) from a wet share is a parabola to (k t)^3 / 125 of it: about a ten-thousandth.
     const double wet = bank.columns.wet_share(bank.now);
     const double k = b / (1.0 - c);
-    const double longest = k > 0.0 && wet > 0.0 ? std::min(std::cbrt(0.0125 / wet), 1.0) / k : never;
+    const double longest = k > 0.0 && wet > 0.0 ? std::min(std::cbrt(0.004 / wet), 1.0) / k : never;
     return std::min(now_ + longest, first);
 }
 
@@ -218,6 +216,22 @@ void DaySimulator::Engine::try_step(double end) {
     }
     step_.air[1] = air_.at(hour_air_, middle - hour_begin_, wet_middle_);
     step_.air[2] = air_.at(hour_air_, end - hour_begin_, wet_end_);
+}
+
+// A shorter step has a better parabola, on which the sensor passes a little earlier or later.
+double DaySimulator::Engine::end_at(double threshold, double end) {
+    for (int i = 0; i < 2; ++i) {
+        try_step(end);
+        const double length = end - now_;
+        const auto reading = sensor(end);
+        const double later = (threshold - reading.at(length)) / reading.slope(length);
+        if (!(std::abs(later) < 0.2 * length) || std::abs(later) < at_once) {
+            return end;
+        }
+        end += later;
+    }
+    try_step(end);
+    return end;
 }
 
 LaggedSensor DaySimulator::Engine::sensor(double end) const {

@@ -85,6 +85,7 @@ private:
     [[nodiscard]] double longest_step(Bank& bank, double end) const;
     void try_step(double end);
     [[nodiscard]] double smooth_step(double end);
+    [[nodiscard]] double end_at(double threshold, double end);
     [[nodiscard]] day_detail::LaggedSensor sensor(double end) const;
     void gather_thresholds();
     Result<void> commit(double end, day_detail::Tally& tally, DayResult& into);

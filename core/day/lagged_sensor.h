@@ -27,12 +27,12 @@ public:
     LaggedSensor(double lag, double shown, const Parabola& air, double length);
 
     [[nodiscard]] double at(double seconds) const;
+    [[nodiscard]] double slope(double seconds) const;  ///< K/s
 
     /// The first of the thresholds that is passed, to a microsecond; at once where it is passed already.
     [[nodiscard]] std::optional<Crossing> first_crossing(std::span<const Threshold> thresholds) const;
 
 private:
-    [[nodiscard]] double slope(double seconds) const;
     [[nodiscard]] std::optional<Crossing> in_piece(std::span<const Threshold> thresholds, double from,
                                                    double to) const;
 
