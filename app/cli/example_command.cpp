@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "cli/command.h"
+#include "day/weather_csv.h"
 #include "demo/demo.h"
 #include "records/record_text.h"
 #include "store/bundle.h"
@@ -47,6 +48,9 @@ void add_example(CLI::App& app, const Common& common, Work& chosen) {
     add_printer(*command, "visit", "a visit file", "example visit > visit.json", common, chosen,
                 [] { return visit_file_text(example_visit()); });
     add_example_template(*command, common, chosen);
+    add_printer(*command, "weather", "four days of hourly weather as comma-separated values, invented",
+                "example weather > weather.csv", common, chosen,
+                [] { return weather_csv_text(demo_weather(), "invented, of no place"); });
 }
 
 void add_schema(CLI::App& app, const Common& common, Work& chosen) {

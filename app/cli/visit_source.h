@@ -4,6 +4,7 @@
 #include "cli/command.h"
 #include "records/setting_template.h"
 #include "records/visit.h"
+#include "sheet/sheet.h"
 #include "store/store.h"
 
 namespace wetfront {
@@ -12,11 +13,15 @@ namespace wetfront {
 struct LoadedVisit {
     VisitFile file;
     int revision = 1;
+    PhotoBytes photos{};                ///< that the store holds of it
     std::vector<VisitFile> of_house{};  ///< all visits of its house that the store holds
 };
 
 /// The visit that VISIT names: "-" is standard input; a file of that name; else an id in the store.
 [[nodiscard]] Result<LoadedVisit> load_visit(const std::string& visit, const Common& common);
+
+/// The ids that an option was given, `item`.
+[[nodiscard]] Result<std::vector<Id>> ids_of(const std::vector<std::string>& texts, std::string_view item);
 
 /// The setting template in that file.
 [[nodiscard]] Result<SettingTemplate> load_template(const std::string& name);

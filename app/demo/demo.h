@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "day/weather.h"
 #include "records/visit.h"
 #include "store/store.h"
 
@@ -20,6 +21,9 @@ namespace wetfront {
 
 /// The last visit to House Alder, signed: what `example visit` prints.
 [[nodiscard]] VisitFile example_visit();
+
+/// Four days of weather around that visit, 6 to 9 July 2026: what `example weather` prints.
+[[nodiscard]] Weather demo_weather();
 
 /// Adds every demo visit to a store.
 [[nodiscard]] Result<void> fill_store(Store& store);

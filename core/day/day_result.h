@@ -10,8 +10,6 @@
 
 namespace wetfront {
 
-using Energy = boost::units::quantity<boost::units::si::energy>;  ///< J
-
 /// What happened between two times that are one slot apart: means, and sums of water and time.
 struct DaySlot {
     Temperature outside;

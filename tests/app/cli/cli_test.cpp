@@ -27,6 +27,7 @@ TEST(CliTest, help_stands_everywhere_with_an_example) {
                                                          {"example"},
                                                          {"example", "visit"},
                                                          {"example", "template"},
+                                                         {"example", "weather"},
                                                          {"schema"},
                                                          {"schema", "visit"},
                                                          {"schema", "template"},

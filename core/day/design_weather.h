@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <chrono>
+
+#include "air/design_day.h"
+#include "day/weather.h"
+
+namespace wetfront {
+
+/// The air between two states of it, at a share 0 to 1 of the way: dry bulb and humidity ratio change evenly,
+/// the pressure is that of `before`. Saturated air holds less than the line between two saturated states, so
+/// where that much water does not fit in, the air is saturated (by up to 0.1 g/kg for 3 K between them).
+[[nodiscard]] Result<MoistAir> air_between(const MoistAir& before, const MoistAir& after, double share);
+
+/// The design day as the clock on the wall shows it: 25 hours from midnight to midnight. The design day goes
+/// by the sun, and the clock is ahead of it by `clock_ahead_of_sun` (0 to 3 h, CycleMargins); where that is
+/// not a whole number of hours, the hours of the clock lie between those of the sun, by air_between(). The
+/// last midnight is the first again. `offset_minutes` is that of the clock from UTC, on that day.
+[[nodiscard]] Result<Weather> design_day_weather(const DesignDay& day, Duration clock_ahead_of_sun,
+                                                 std::chrono::year_month_day date,
+                                                 std::int32_t offset_minutes);
+
+}  // namespace wetfront
