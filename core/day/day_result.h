@@ -10,8 +10,6 @@
 
 namespace wetfront {
 
-using Energy = boost::units::quantity<boost::units::si::energy>;  ///< J
-
 /// What happened between two times that are one slot apart: means, and sums of water and time.
 struct DaySlot {
     Temperature outside;
@@ -96,7 +94,7 @@ struct PumpRun {
 struct DayResult {
     WallTime from;
     Duration slot_length;
-    std::vector<DaySlot> slots;
+    std::vector<DaySlot> course;    ///< slot after slot (Qt takes "slots" for a word of its own)
     std::vector<Duration> pump_on;  ///< [slot * timers + timer]
     std::vector<TimerTotals> timers;
     DayTotals totals;

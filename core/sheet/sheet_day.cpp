@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "day/day_words.h"
+#include "day/simulate.h"
+#include "day/visit_day.h"
+#include "sheet/blocks.h"
+
+namespace wetfront {
+namespace {
+
+/// The days that are known, found and advised first, or what they lack.
+struct Days {
+    std::vector<Message> names;
+    std::vector<DayTotals> totals;
+    std::vector<Message> missing;
+};
+
+Days days_of(const SheetInputs& inputs, const VisitDay& day, const Weather& weather) {
+    Days days;
+    auto simulator = DaySimulator::of(day.house, weather);
+    if (!simulator) {
+        days.missing.push_back(verbatim(simulator.error().text()));
+        return days;
+    }
+    DayResult result;
+    for (const auto which : {DaySettings::found, DaySettings::advised, DaySettings::left}) {
+        const auto plans = day_plans(inputs.file, inputs.advice, which);
+        if (!plans.missing.empty()) {
+            if (which != DaySettings::left) {
+                days.missing.insert(days.missing.end(), plans.missing.begin(), plans.missing.end());
+            }
+        } else if (const auto run = simulator.value().run(plans.plans, result); !run) {
+            days.missing.push_back(verbatim(run.error().text()));
+        } else {
+            days.names.push_back(label_of(which));
+            days.totals.push_back(result.totals);
+        }
+    }
+    return days;
+}
+
+Message listed(const std::vector<Message>& all) {
+    Message list = all.front();
+    for (std::size_t i = 1; i < all.size(); ++i) {
+        list = {WF_TEXT("%1; %2"), {std::move(list), all[i]}};
+    }
+    return list;
+}
+
+}  // namespace
+
+void add_day(Blocks& blocks, const SheetInputs& inputs) {
+    blocks.emplace_back(SheetHeading{WF_TEXT("The hottest day, worked out hour by hour")});
+    auto day = visit_day(inputs.file, inputs.advice);
+    const auto weather = design_weather(inputs.file, inputs.advice);
+    if (!weather) {
+        day.missing.push_back(WF_TEXT("the farm's design day"));
+    }
+    const auto days = day.missing.empty() ? days_of(inputs, day, *weather) : Days{{}, {}, day.missing};
+    if (!days.missing.empty()) {
+        blocks.emplace_back(
+            SheetParagraph{Message{WF_TEXT("Not worked out, as it lacks: %1"), {listed(days.missing)}}});
+        return;
+    }
+    const auto words = compared(days.totals, inputs.file.farm.currency);
+    blocks.emplace_back(SheetParagraph{words.sentence, true});
+    SheetTable table;
+    table.columns = {WF_TEXT("On that day")};
+    table.columns.insert(table.columns.end(), days.names.begin(), days.names.end());
+    for (const auto& line : words.rows) {
+        std::vector<Message> texts{line.what};
+        texts.insert(texts.end(), line.values.begin(), line.values.end());
+        table.rows.push_back(row(std::move(texts)));
+    }
+    blocks.emplace_back(std::move(table));
+    if (!day.assumed.empty()) {
+        blocks.emplace_back(SheetParagraph{Message{WF_TEXT("Assumed: %1"), {listed(day.assumed)}}});
+    }
+}
+
+}  // namespace wetfront
