@@ -27,6 +27,11 @@ Message change_of(AnyQuantity by) {
     return {sign, {by}};
 }
 
+/// Nobody needs the seconds of a day.
+AnyQuantity time_of(Duration time) {
+    return any(seconds(60.0 * std::round(in_seconds(time) / 60.0)));
+}
+
 AnyQuantity volume_of(Mass water) {
     return any(from_si<Volume>(in_si(water) / water_kg_per_m3));
 }
@@ -128,11 +133,11 @@ DayComparison compared(std::span<const DayTotals> all, const std::string& curren
         change_of(
             any(from_si<TemperatureDifference>(in_si(second.hottest_house) - in_si(first.hottest_house)))));
     table.add(WF_TEXT("Time above the limit of the house"),
-              [](const DayTotals& totals) { return any(totals.above_house_limit); });
+              [](const DayTotals& totals) { return time_of(totals.above_house_limit); });
     table.add(WF_TEXT("Cooling lost to dry pads"),
               [](const DayTotals& totals) { return any_share(share_lost(totals)); });
     table.add(WF_TEXT("Time in which litter gets wet"),
-              [](const DayTotals& totals) { return any(totals.litter_wet); });
+              [](const DayTotals& totals) { return time_of(totals.litter_wet); });
     table.add(WF_TEXT("Water pumped"), [](const DayTotals& totals) { return volume_of(totals.pumped); });
     table.add(WF_TEXT("Water evaporated"),
               [](const DayTotals& totals) { return volume_of(totals.evaporated); });

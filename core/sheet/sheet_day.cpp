@@ -66,6 +66,8 @@ void add_day(Blocks& blocks, const SheetInputs& inputs) {
     SheetTable table;
     table.columns = {WF_TEXT("On that day")};
     table.columns.insert(table.columns.end(), days.names.begin(), days.names.end());
+    table.widths.assign(table.columns.size(), 0.6 / static_cast<double>(days.names.size()));
+    table.widths.front() = 0.4;
     for (const auto& line : words.rows) {
         std::vector<Message> texts{line.what};
         texts.insert(texts.end(), line.values.begin(), line.values.end());
