@@ -2,6 +2,8 @@
 #include "cli/day_output.h"
 
 #include <algorithm>
+#include <array>
+#include <charconv>
 #include <cmath>
 #include <ostream>
 
@@ -155,6 +157,14 @@ void print_days(std::ostream& out, const DayResult& day, UnitSystem units) {
     print_table(out, table);
 }
 
+/// Of a share that is nearly nothing: "1.2e-15".
+std::string scientific(double value) {
+    std::array<char, 32> buffer{};
+    const auto [end, problem] =
+        std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, std::chars_format::scientific, 1);
+    return {buffer.data(), problem == std::errc{} ? end : buffer.data()};
+}
+
 std::string cost(const std::optional<double>& money) {
     return money ? print_fixed(*money, 2) : "- (no price entered, or nothing to multiply it with)";
 }
@@ -183,8 +193,8 @@ void print_totals(std::ostream& out, const DayResult& day, UnitSystem units) {
         {"cost of power", cost(totals.energy_cost)},
         {"cost of water", cost(totals.water_cost)},
         {"hours of hunting", std::to_string(totals.hunting_hours)},
-        {"error of the water balance", print_exact(day.water.error())},
-        {"error of the heat balance", print_exact(day.heat.error())}};
+        {"error of the water balance", scientific(day.water.error())},
+        {"error of the heat balance", scientific(day.heat.error())}};
     out << '\n';
     print_table(out, table);
     if (in_seconds(totals.fog) > 0.0) {
