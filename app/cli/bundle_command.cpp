@@ -18,15 +18,6 @@ struct ExportOptions {
     std::string file;
 };
 
-Result<std::vector<Id>> ids_of(const std::vector<std::string>& texts, const char* item) {
-    std::vector<Id> ids;
-    for (const auto& text : texts) {
-        WF_TRY(auto id, parse_id(text, item));
-        ids.push_back(std::move(id));
-    }
-    return ids;
-}
-
 Result<BundleChoice> choice_of(const ExportOptions& options) {
     BundleChoice choice;
     WF_TRY(choice.farms, ids_of(options.farms, "--farm"));

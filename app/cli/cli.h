@@ -26,6 +26,10 @@ struct SheetOrder {
 /// Paints the sheet; gives the bytes of the PDF.
 using SheetPrinter = std::function<Result<std::string>(const SheetOrder&)>;
 
+/// A picture file as a record keeps it: scaled, JPEG, without what the camera wrote into it unless that is to
+/// be kept.
+using PhotoTaker = std::function<Result<std::string>(const std::string& file, bool keep_camera_data)>;
+
 /// What the command line is given by its main, and by tests. All must outlive the call.
 struct CliSurroundings {
     std::istream& in;
@@ -33,6 +37,7 @@ struct CliSurroundings {
     std::ostream& err;
     const Clock& clock;
     SheetPrinter print_sheet;  ///< empty: this build has no printer, and says so
+    PhotoTaker take_photo{};   ///< empty: this build reads no pictures, and says so
 };
 
 /// Exit statuses of the program.

@@ -272,6 +272,7 @@ void print_text(const Header& header, const std::vector<Answer>& answers, const 
         headings = {"recovery 0", "recovery 1"};
     }
     std::vector<Results> columns;
+    columns.reserve(answers.size());
     for (const auto& answer : answers) {
         columns.push_back(results_of(answer));
     }

@@ -7,4 +7,8 @@ SheetPrinter printer_of_this_build() {
     return {};
 }
 
+PhotoTaker photo_taker_of_this_build() {
+    return {};
+}
+
 }  // namespace wetfront

@@ -6,6 +6,7 @@
 
 #include "cli/printer.h"
 #include "format/language.h"
+#include "photos/photo_file.h"
 #include "print/pdf.h"
 
 namespace wetfront {
@@ -50,6 +51,15 @@ private:
 
 SheetPrinter printer_of_this_build() {
     return [painter = std::make_shared<Painter>()](const SheetOrder& order) { return painter->paint(order); };
+}
+
+PhotoTaker photo_taker_of_this_build() {
+    return [](const std::string& file, bool keep_camera_data) -> Result<std::string> {
+        WF_TRY(const auto jpeg,
+               ui::photo_of(QString::fromStdString(file),
+                            keep_camera_data ? ui::CameraData::kept : ui::CameraData::dropped));
+        return jpeg.toStdString();
+    };
 }
 
 }  // namespace wetfront

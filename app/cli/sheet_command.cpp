@@ -20,7 +20,8 @@ Result<ExitStatus> run_sheet(const SheetOptions& options, const Common& common) 
     WF_CHECK(check_printer("sheet", common));
     WF_TRY(auto visit, load_visit(options.visit, common));
     const SheetSource source{std::move(visit.file), visit.revision,
-                             std::make_shared<const std::vector<VisitFile>>(std::move(visit.of_house))};
+                             std::make_shared<const std::vector<VisitFile>>(std::move(visit.of_house)),
+                             std::move(visit.photos)};
     const auto content = sheet_content(source, options.form.kind(), common.surroundings.clock.wall_now());
     WF_TRY(const auto bytes, common.surroundings.print_sheet(options.form.order(content, common)));
     WF_CHECK(write_whole(options.file, bytes));

@@ -190,6 +190,7 @@ void add_store(CLI::App& app, const Common& common, Work& chosen) {
         chosen = [&common, of_visit, file] { return run_sheet_kept(*of_visit, *file, common); };
     });
     add_store_history(*command, common, chosen);
+    add_store_photos(*command, common, chosen);
     add_store_sheets(*command, common, chosen);
     add_store_table(*command, common, chosen);
     add_store_verify(*command, common, chosen);

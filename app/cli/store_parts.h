@@ -7,6 +7,7 @@ namespace wetfront {
 
 void add_store_copies(CLI::App& store, const Common& common, Work& chosen);
 void add_store_history(CLI::App& store, const Common& common, Work& chosen);
+void add_store_photos(CLI::App& store, const Common& common, Work& chosen);
 void add_store_sheets(CLI::App& store, const Common& common, Work& chosen);
 void add_store_table(CLI::App& store, const Common& common, Work& chosen);
 void add_store_verify(CLI::App& store, const Common& common, Work& chosen);

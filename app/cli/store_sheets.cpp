@@ -42,15 +42,6 @@ struct Outcome {
     ExitStatus status = ExitStatus::done;  ///< of the failures: the worst
 };
 
-Result<std::vector<Id>> ids_of(const std::vector<std::string>& texts, std::string_view item) {
-    std::vector<Id> ids;
-    for (const auto& text : texts) {
-        WF_TRY(auto id, parse_id(text, item));
-        ids.push_back(std::move(id));
-    }
-    return ids;
-}
-
 Result<SheetChoice> choice_of(const SheetsOptions& options) {
     SheetChoice choice{options.visits};
     if (!options.from.empty()) {

@@ -6,6 +6,7 @@
 #include <fstream>
 #include <istream>
 
+#include "batch/sheet_reader.h"
 #include "records/record_text.h"
 #include "store/house_visits.h"
 
@@ -31,7 +32,8 @@ Result<LoadedVisit> from_store(const std::string& visit, const Common& common) {
     WF_TRY(auto file, store.visit_file(id));
     WF_TRY(const int revision, store.revision_of(id));
     WF_TRY(auto of_house, visit_files_of(store, file.house.id));
-    return LoadedVisit{std::move(file), revision, std::move(of_house)};
+    WF_TRY(auto photos, photos_of(store, file.visit));
+    return LoadedVisit{std::move(file), revision, std::move(photos), std::move(of_house)};
 }
 
 }  // namespace
@@ -63,6 +65,15 @@ Result<LoadedVisit> load_visit(const std::string& visit, const Common& common) {
     }
     WF_TRY(auto file, parse_visit_file(text));
     return LoadedVisit{std::move(file)};
+}
+
+Result<std::vector<Id>> ids_of(const std::vector<std::string>& texts, std::string_view item) {
+    std::vector<Id> ids;
+    for (const auto& text : texts) {
+        WF_TRY(auto id, parse_id(text, item));
+        ids.push_back(std::move(id));
+    }
+    return ids;
 }
 
 Result<SettingTemplate> load_template(const std::string& name) {

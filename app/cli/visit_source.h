@@ -4,6 +4,7 @@
 #include "cli/command.h"
 #include "records/setting_template.h"
 #include "records/visit.h"
+#include "sheet/sheet.h"
 #include "store/store.h"
 
 namespace wetfront {
@@ -12,6 +13,7 @@ namespace wetfront {
 struct LoadedVisit {
     VisitFile file;
     int revision = 1;
+    PhotoBytes photos{};                ///< that the store holds of it
     std::vector<VisitFile> of_house{};  ///< all visits of its house that the store holds
 };
 
@@ -22,6 +24,9 @@ struct LoadedVisit {
 /// too long. An error of the file says what to do `instead`.
 [[nodiscard]] Result<std::string> text_of_file(const std::string& name, std::size_t most_bytes,
                                                const char* instead);
+
+/// The ids that an option was given, `item`.
+[[nodiscard]] Result<std::vector<Id>> ids_of(const std::vector<std::string>& texts, std::string_view item);
 
 /// The setting template in that file.
 [[nodiscard]] Result<SettingTemplate> load_template(const std::string& name);

@@ -47,7 +47,7 @@ constexpr std::array explanations{
 
 // A flow of water by mass or, at 1000 kg/m3, by volume.
 Result<MassFlow> water_flow(const std::string& text, const char* item) {
-    if (const auto mass = parse_quantity<MassFlow>(text, item)) {
+    if (auto mass = parse_quantity<MassFlow>(text, item)) {
         return mass;
     }
     if (const auto volume = parse_quantity<VolumeFlow>(text, item)) {

@@ -15,6 +15,7 @@ Pump pump_of(const std::string& house, const std::string& id, const char* name, 
     pump.bleed_flow = typed<VolumeFlow>("4 gpm");
     pump.riser_volume = typed<Volume>("1.5 gal");
     pump.static_lift = typed<Length>("7.5 ft");
+    pump.power = typed<Power>("1.1 kW");
     return pump;
 }
 
@@ -60,6 +61,10 @@ House house_of(const Farm& farm, const std::string& id, const char* name, const 
     house.name = name;
     house.fan_airflow = typed<VolumeFlow>(airflow);
     house.cross_section = typed<Area>(cross_section);
+    house.birds = 24'000.0;
+    house.bird_mass = typed<Mass>("7.5 lb");
+    house.building_gain = typed<Power>("30 kW");
+    house.sensor_lag = typed<Duration>("4 min");
     house.sensors = {{Id{id + "-sensor-1"}, SensorKind::temperature, SensorPlace::in_house},
                      {Id{id + "-sensor-2"}, SensorKind::humidity, SensorPlace::outside}};
     return house;
@@ -77,6 +82,9 @@ Farm demo_farm() {
     farm.design_dry_bulb = typed<Temperature>("98 degF");
     farm.design_wet_bulb = typed<Temperature>("76 degF");
     farm.design_daily_range = typed<TemperatureDifference>("20 degF");
+    farm.currency = "USD";
+    farm.water_price = typed<WaterPrice>("3.50 /kgal");
+    farm.energy_price = typed<EnergyPrice>("0.14 /kWh");
     return farm;
 }
 

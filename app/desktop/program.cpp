@@ -30,6 +30,23 @@ private:
     const SessionViewModel& session_;
 };
 
+/// Photos of the visit at hand, as image://photo/<place>; places are those of PhotosViewModel.
+class PhotoImages final : public QQuickImageProvider {
+public:
+    explicit PhotoImages(const SessionViewModel& session)
+        : QQuickImageProvider{QQuickImageProvider::Image}, session_{session} {}
+
+    QImage requestImage(const QString& place, QSize* size, const QSize& /*requested*/) override {
+        const auto* visit = session_.visit();
+        const QImage photo = visit == nullptr ? QImage{} : visit->photos()->photo(place);
+        *size = photo.size();
+        return photo;
+    }
+
+private:
+    const SessionViewModel& session_;
+};
+
 }  // namespace
 
 void prepare_engine(QQmlApplicationEngine& engine) {
@@ -49,6 +66,7 @@ Program::Program(Store& store, const Clock& clock, Preferences preferences, Awak
     QCoreApplication::instance()->installEventFilter(&presses_);
     prepare_engine(engine_);
     engine_.addImageProvider(QStringLiteral("sheet"), new SheetImages{session_});
+    engine_.addImageProvider(QStringLiteral("photo"), new PhotoImages{session_});
     engine_.setInitialProperties({{QStringLiteral("session"), QVariant::fromValue(&session_)}});
     // Queued: the row on which the language was chosen is said again too.
     QObject::connect(

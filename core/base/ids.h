@@ -17,6 +17,7 @@ struct Id {
 
     [[nodiscard]] bool empty() const { return text.empty(); }
     friend bool operator==(const Id&, const Id&) = default;
+    // LLVM 14 takes the 0 of a defaulted comparison for a pointer. NOLINTNEXTLINE(modernize-use-nullptr)
     friend auto operator<=>(const Id&, const Id&) = default;
 };
 

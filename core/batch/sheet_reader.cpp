@@ -27,6 +27,7 @@ Result<std::optional<SheetSource>> SheetReader::read_on() {
             source.kept = std::move(kept->pdf);
             return std::optional{std::move(source)};
         }
+        WF_TRY(source.photos, photos_of(store_, source.file.visit));
         if (house_ != source.file.house.id) {
             WF_TRY(const auto visits, store_.visits_of(source.file.house.id));
             house_ = source.file.house.id;
@@ -50,6 +51,17 @@ Result<std::optional<SheetSource>> SheetReader::read_on() {
     return std::exchange(source_, std::nullopt);
 }
 
+Result<PhotoBytes> photos_of(const Store& store, const Visit& visit) {
+    PhotoBytes photos;
+    for (const auto& photo : visit.photos) {
+        WF_TRY(auto jpeg, store.picture(photo.sha256));
+        if (jpeg) {
+            photos.emplace(photo.sha256, std::move(*jpeg));
+        }
+    }
+    return photos;
+}
+
 SheetContent sheet_content(const SheetSource& source, SheetKind kind, WallTime now) {
     const auto& file = source.file;
     const auto timings = timings_of(file);
@@ -58,9 +70,9 @@ SheetContent sheet_content(const SheetSource& source, SheetKind kind, WallTime n
     const auto left = check(file, timings, advice, WhichSettings::left);
     const auto issued = file.visit.is_signed() ? file.visit.signatures.back().at : now;
     auto trends = source.of_house ? trends_after(file, *source.of_house) : std::vector<FollowedTrend>{};
-    return sheet_of(
-        {file, timings, advice, found, left, source.revision, issued, record_hash(file), std::move(trends)},
-        kind);
+    return sheet_of({file, timings, advice, found, left, source.revision, issued, record_hash(file),
+                     std::move(trends), &source.photos},
+                    kind);
 }
 
 }  // namespace wetfront

@@ -17,6 +17,7 @@ struct SheetSource {
     int revision = 1;
     /// All visits of the house, for the trend; none where it is not needed.
     std::shared_ptr<const std::vector<VisitFile>> of_house = {};
+    PhotoBytes photos = {};  ///< of the visit
     /// The bytes that were handed out at the signing: they are the sheet, and none is drawn.
     std::optional<std::string> kept = {};
 };
@@ -41,6 +42,9 @@ private:
     std::vector<VisitFile> read_;
     std::shared_ptr<const std::vector<VisitFile>> of_house_;  ///< once all are
 };
+
+/// The bytes of the visit's photos, as far as they are in the record file.
+[[nodiscard]] Result<PhotoBytes> photos_of(const Store& store, const Visit& visit);
 
 /// The sheet drawn from its source. One that is signed is dated when it was signed, whenever it is drawn.
 [[nodiscard]] SheetContent sheet_content(const SheetSource& source, SheetKind kind, WallTime now);

@@ -33,6 +33,14 @@ void each_field(R& farm, V&& visit) {
     visit(Field{"design_daily_range", WF_TEXT("Design day: warmest minus coolest"),
                 WF_TEXT("For the hours in which pads help."), 0.0, 35.0},
           farm.design_daily_range);
+    visit(Field{"currency", WF_TEXT("Prices are in"), WF_TEXT("What the cost of a day is told in.")},
+          farm.currency);
+    visit(Field{"water_price", WF_TEXT("Price of water"),
+                WF_TEXT("For the cost of a day; without it, none is told."), 0.0, 100.0},
+          farm.water_price);
+    visit(Field{"energy_price", WF_TEXT("Price of power"),
+                WF_TEXT("For the cost of a day; without it, none is told."), 0.0, 1e-3},
+          farm.energy_price);
     visit(Field{"limits", WF_TEXT("Margins and limits")}, farm.limits);
 }
 
@@ -81,6 +89,9 @@ void each_field(R& pump, V&& visit) {
     visit(Field{"static_lift", WF_TEXT("Header above the sump's water"),
                 WF_TEXT("What the pump lifts before anything flows; with its curve."), 0.0, 20.0},
           pump.static_lift);
+    visit(Field{"power", WF_TEXT("Electric power of the pump"),
+                WF_TEXT("For what a day of pumping costs; without it, none is told."), 1.0, 50e3},
+          pump.power);
     visit(Field{"curve", WF_TEXT("Pump curve")}, pump.curve);
 }
 
@@ -171,6 +182,15 @@ void each_field(R& done, V&& visit) {
 }
 
 template <class R, class V>
+requires RecordOf<R, FanStage>
+void each_field(R& stage, V&& visit) {
+    visit(Field{"above_target", WF_TEXT("Above target"),
+                WF_TEXT("From there on these fans run; 0 for those that always do."), 0.0, 20.0},
+          stage.above_target);
+    visit(Field{"airflow", WF_TEXT("air through the pads"), "", 0.0, 1000.0, Scale::coarse}, stage.airflow);
+}
+
+template <class R, class V>
 requires RecordOf<R, House>
 void each_field(R& house, V&& visit) {
     visit(Field{"id", ""}, house.id);
@@ -182,6 +202,22 @@ void each_field(R& house, V&& visit) {
     visit(Field{"cross_section", WF_TEXT("Cross-section of the house"),
                 WF_TEXT("For the air speed over the birds; without it, that is not checked."), 5.0, 300.0},
           house.cross_section);
+    visit(Field{"fan_stages", WF_TEXT("Fan stages"),
+                WF_TEXT("For a day hour by hour; without them, all fans run with the pads.")},
+          house.fan_stages);
+    visit(Field{"birds", WF_TEXT("Number of birds"),
+                WF_TEXT("For the heat that they add along the house; without it, none is counted."), 0.0,
+                200'000.0},
+          house.birds);
+    visit(Field{"bird_mass", WF_TEXT("Mass of a bird, when heaviest"), WF_TEXT("For the same."), 0.03, 20.0},
+          house.bird_mass);
+    visit(Field{"building_gain", WF_TEXT("Heat from sun and building, hottest hour"),
+                WF_TEXT("For the same; without it, none is counted."), 0.0, 500e3},
+          house.building_gain);
+    visit(Field{"sensor_lag", WF_TEXT("Lag of the house sensor"),
+                WF_TEXT("How late the timer sees what the pads do; without it, 3 min are assumed."), 0.0,
+                1.0 * hours},
+          house.sensor_lag);
     visit(Field{"pumps", WF_TEXT("Pumps")}, house.pumps);
     visit(Field{"banks", WF_TEXT("Pad banks")}, house.banks);
     visit(Field{"timers", WF_TEXT("Timers")}, house.timers);
@@ -472,6 +508,16 @@ void each_field(R& signature, V&& visit) {
 }
 
 template <class R, class V>
+requires RecordOf<R, Photo>
+void each_field(R& photo, V&& visit) {
+    visit(Field{"sha256", ""}, photo.sha256);
+    visit(Field{"bank", WF_TEXT("Pad bank")}, photo.bank);
+    visit(Field{"finding", WF_TEXT("Finding")}, photo.finding);
+    visit(Field{"note", WF_TEXT("Note")}, photo.note);
+    visit(Field{"added", ""}, photo.added);
+}
+
+template <class R, class V>
 requires RecordOf<R, Visit>
 void each_field(R& visited, V&& visit) {
     visit(Field{"id", ""}, visited.id);
@@ -488,6 +534,7 @@ void each_field(R& visited, V&& visit) {
     visit(Field{"left", WF_TEXT("Settings left")}, visited.left);
     visit(Field{"proof", WF_TEXT("Proof run")}, visited.proof);
     visit(Field{"open_points", WF_TEXT("Open points")}, visited.open_points);
+    visit(Field{"photos", WF_TEXT("Photos")}, visited.photos);
     visit(Field{"signatures", ""}, visited.signatures);
     visit(Field{"replaces", ""}, visited.replaces);
 }

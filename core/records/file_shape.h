@@ -61,6 +61,9 @@ template <class R, class Member>
             return Need::never;
         }
     }
+    if constexpr (std::same_as<R, Photo>) {
+        return key == "sha256" || key == "added" ? Need::always : Need::never;
+    }
     if constexpr (std::same_as<R, ProofNotes>) {
         return Need::never;  // which of its ids must be there, check_references() says
     }
@@ -100,6 +103,9 @@ constexpr std::size_t most_point_characters = 2000;
     if (key == "pumps" || key == "flows" || key == "timers" || key == "found" || key == "left" ||
         key == "trim_rows") {
         return 4;
+    }
+    if (key == "photos") {
+        return most_photos;
     }
     if (key == "banks" || key == "at_banks") {
         return 8;

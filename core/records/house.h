@@ -25,6 +25,9 @@ struct Farm {
     Optional<Temperature> design_wet_bulb;  ///< coincident with it
     Optional<TemperatureDifference> design_daily_range;
     Limits limits;
+    std::string currency{};              ///< what the two prices are in, as people write it
+    Optional<WaterPrice> water_price{};  ///< of what the pads use
+    Optional<EnergyPrice> energy_price{};
 
     friend bool operator==(const Farm&, const Farm&) = default;
 };
@@ -51,6 +54,7 @@ struct Pump {
     Optional<Length> supply_bore;
     Optional<Length> static_lift;  ///< of the header above the water in the sump
     std::vector<PumpCurvePoint> curve;
+    Optional<Power> power{};  ///< electric, while it runs
 
     friend bool operator==(const Pump&, const Pump&) = default;
 };
@@ -144,6 +148,15 @@ struct Maintenance {
     friend bool operator==(const Maintenance&, const Maintenance&) = default;
 };
 
+/// From that much above target on, this much air goes through the pads. A timer's target counts, as the
+/// controller of most houses switches fans and pads by one.
+struct FanStage {
+    Optional<TemperatureDifference> above_target;
+    Optional<VolumeFlow> airflow;
+
+    friend bool operator==(const FanStage&, const FanStage&) = default;
+};
+
 struct House {
     Id id;
     Id farm;
@@ -155,6 +168,11 @@ struct House {
     std::vector<Timer> timers;
     std::vector<Sensor> sensors;
     std::vector<Maintenance> maintenance;  ///< in the order of entry
+    std::vector<FanStage> fan_stages{};    ///< empty: all fans run whenever pads may
+    std::optional<double> birds{};         ///< how many the house holds
+    Optional<Mass> bird_mass{};            ///< of one, when they are heaviest
+    Optional<Power> building_gain{};       ///< by sun and building into the house's air, at the hottest hour
+    Optional<Duration> sensor_lag{};       ///< until the house sensor shows 63 % of a step of its air
 
     [[nodiscard]] const Pump* pump(const Id& id) const;
     [[nodiscard]] const PadBank* bank(const Id& id) const;

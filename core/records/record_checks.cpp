@@ -183,6 +183,21 @@ Result<void> check_marks(const House& house, const Visit& visit) {
     return boost::outcome_v2::success();
 }
 
+Result<void> check_photos(const House& house, const std::vector<Photo>& photos) {
+    WF_CHECK(check_unique(photos, "visit.photos", "sha256",
+                          [](const Photo& photo) -> const std::string& { return photo.sha256; }));
+    for (std::size_t i = 0; i < photos.size(); ++i) {
+        if (!is_sha256(photos[i].sha256)) {
+            return bad_input(item_of("visit.photos", i, "sha256"), photos[i].sha256,
+                             "a SHA-256 has 64 letters, 0-9 and a-f");
+        }
+        if (!photos[i].bank.empty() && house.bank(photos[i].bank) == nullptr) {
+            return unresolved(item_of("visit.photos", i, "bank"), photos[i].bank, "bank");
+        }
+    }
+    return boost::outcome_v2::success();
+}
+
 Result<void> check_visit(const VisitFile& file) {
     const auto& visit = file.visit;
     if (visit.house != file.house.id) {
@@ -212,6 +227,7 @@ Result<void> check_visit(const VisitFile& file) {
     WF_CHECK(check_marks(file.house, visit));
     WF_CHECK(check_settings(file.house, visit.found, "visit.found"));
     WF_CHECK(check_settings(file.house, visit.left, "visit.left"));
+    WF_CHECK(check_photos(file.house, visit.photos));
     return check_proof(file.house, visit.proof);
 }
 

@@ -123,6 +123,15 @@ struct SheetSignatures {
     std::vector<Line> lines;
 };
 
+/// Photos in small, in the order of their numbers.
+struct SheetPhotos {
+    struct Picture {
+        std::string jpeg;  ///< empty: its bytes are not at hand
+        Message caption;
+    };
+    std::vector<Picture> pictures;
+};
+
 /// A text for a camera (QR code), and what is said of it.
 struct SheetCode {
     std::string text;  ///< not empty, at most 600 bytes
@@ -131,7 +140,7 @@ struct SheetCode {
 
 using SheetBlock =
     std::variant<SheetHeading, SheetParagraph, SheetFacts, SheetTable, SheetTimeline, SheetBanks,
-                 SheetFindings, SheetChecks, SheetCautions, SheetSignatures, SheetCode>;
+                 SheetFindings, SheetPhotos, SheetChecks, SheetCautions, SheetSignatures, SheetCode>;
 
 struct SheetContent {
     Message title;

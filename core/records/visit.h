@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "records/house.h"
+#include "records/photo.h"
 #include "records/stroke.h"
 #include "timing/readings.h"
 
@@ -145,7 +146,8 @@ struct Visit {
     std::vector<ProofNotes> proof;
     std::vector<std::string> open_points;
     std::vector<Signature> signatures;
-    std::optional<Id> replaces;  ///< the visit that this one corrects
+    std::optional<Id> replaces;   ///< the visit that this one corrects
+    std::vector<Photo> photos{};  ///< each picture once
 
     [[nodiscard]] bool is_signed() const { return !signatures.empty(); }
     [[nodiscard]] bool ticked(std::string_view id) const;

@@ -25,6 +25,7 @@ void add_reasons(Blocks& blocks, const SheetInputs& inputs);
 void add_timelines(Blocks& blocks, const SheetInputs& inputs);
 void add_proof(Blocks& blocks, const SheetInputs& inputs);
 void add_findings(Blocks& blocks, const SheetInputs& inputs);
+void add_photos(Blocks& blocks, const SheetInputs& inputs);
 void add_checks(Blocks& blocks, const SheetInputs& inputs);
 void add_cautions(Blocks& blocks);
 void add_open_points(Blocks& blocks, const SheetInputs& inputs);

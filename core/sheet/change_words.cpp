@@ -99,15 +99,20 @@ Message place_words(const House& house, const ChangedPlace& place) {
     return {WF_TEXT("%1: %2"), {owner, label}};
 }
 
-Message tick_words(const ChangedPlace& place) {
-    Message line = verbatim(place.item);
+/// The line of a checklist that was ticked or not.
+Message line_of(const ChangedPlace& place) {
     for (const auto step : {Step::safety, Step::before_leaving}) {
         for (const auto& each : checklist(step)) {
             if (each.id == place.item) {
-                line = each.text;
+                return each.text;
             }
         }
     }
+    return verbatim(place.item);
+}
+
+Message tick_words(const ChangedPlace& place) {
+    const Message line = line_of(place);
     return place.after == "true" ? Message{WF_TEXT("%1: ticked again"), {line}}
                                  : Message{WF_TEXT("%1: not ticked any more"), {line}};
 }
@@ -151,6 +156,26 @@ Message change_words(const VisitFile& file, const ChangedPlaces& changed, const 
     const auto whole = std::ranges::find_if(places, &ChangedPlace::whole_item);
     const auto words = told(file.house, whole != places.end() ? *whole : places.front());
     return count == 1 ? words : Message{WF_TEXT("%1; other places: %2"), {words, count - 1}};
+}
+
+std::vector<TwoStates> state_words(const House& house, const ChangedPlaces& changed) {
+    std::vector<TwoStates> all;
+    for (const auto& place : changed.places) {
+        const auto value = [&](const std::string& text) {
+            return text.empty() ? Message{} : Message{"%1", {value_words(house, place, text)}};
+        };
+        if (place.list == "ticks") {
+            all.push_back({line_of(place), value(place.before), value(place.after)});
+        } else if (place.list == "set_aside") {
+            const auto aside = [](const std::string& mark) {
+                return mark.empty() ? Message{WF_TEXT("counts")} : Message{WF_TEXT("set aside")};
+            };
+            all.push_back({WF_TEXT("A reading"), aside(place.before), aside(place.after)});
+        } else {
+            all.push_back({place_words(house, place), value(place.before), value(place.after)});
+        }
+    }
+    return all;
 }
 
 }  // namespace wetfront

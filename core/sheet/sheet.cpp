@@ -50,6 +50,7 @@ SheetContent commissioning_sheet(const SheetInputs& inputs) {
     add_timelines(blocks, inputs);
     add_proof(blocks, inputs);
     add_findings(blocks, inputs);
+    add_photos(blocks, inputs);
     add_cautions(blocks);
     add_checks(blocks, inputs);
     add_open_points(blocks, inputs);

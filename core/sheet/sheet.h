@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <map>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "cycle/advice.h"
@@ -15,6 +17,9 @@ namespace wetfront {
 /// The commissioning sheet, or the one page in plain words for the grower.
 enum class SheetKind { commissioning, summary };
 
+/// The bytes of photos by their SHA-256.
+using PhotoBytes = std::map<std::string, std::string>;
+
 /// What a sheet is made from besides the visit itself.
 struct SheetInputs {
     const VisitFile& file;
@@ -27,6 +32,7 @@ struct SheetInputs {
     std::string
         record_hash{};  ///< record_hash() of the file (store/record_hash.h); empty: no code is printed
     std::vector<FollowedTrend> trends{};  ///< against earlier visits (trends_after()); empty: there are none
+    const PhotoBytes* photos = nullptr;   ///< of the visit, as far as they are at hand; null: none is
 };
 
 /// The commissioning sheet as data (ISO/IEC 17025 clause 7.8 as yardstick, no accreditation claimed). Missing

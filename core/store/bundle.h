@@ -16,14 +16,17 @@ namespace wetfront {
 // Bundles bring entries of the record file from one machine to another, in both directions; a receipt brings
 // back which of them arrived. bundle_text.h describes the files.
 
-/// What a bundle is to hold: what is named, each with all that it refers to and its whole history, or all
-/// that is new for a device.
+/// What a bundle is to hold: what is named, each with all that it refers to and its whole history, all that
+/// is new for a device, or everything.
 struct BundleChoice {
-    std::vector<Id> farms = {};   ///< with their houses
-    std::vector<Id> houses = {};  ///< with their farm, their visits and the templates that their timers name
+    std::vector<Id> farms = {};  ///< with their houses
+    std::vector<Id> houses =
+        {};  ///< with their farm, their visits with photos, and the templates that their timers name
     std::vector<Id> templates = {};
     /// Everything that this device neither wrote nor acknowledged by a receipt. Instead of the lists.
     std::optional<Id> new_for = {};
+    /// The whole record file. Instead of the lists.
+    bool everything = false;
     bool sheets = false;  ///< the kept sheets of its visits too
 };
 

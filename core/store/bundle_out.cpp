@@ -60,6 +60,7 @@ public:
                 add_entries(
                     "SELECT c.entry FROM mark AS m JOIN mark_change AS c ON c.mark = m.id WHERE m.visit = ?1",
                     kind, record);
+                add_entries("SELECT entry FROM picture WHERE visit = ?1", kind, record);
                 if (sheets) {
                     add_entries("SELECT entry FROM sheet WHERE visit = ?1", kind, record);
                 }
@@ -169,7 +170,7 @@ public:
     Result<void> gather() {
         const auto receiver = choice_.new_for ? key_of(sql_, *choice_.new_for) : 0;
         std::vector<std::int64_t> numbers;
-        if (choice_.new_for) {
+        if (choice_.new_for || choice_.everything) {
             numbers = numbers_of(sql_, new_entries, receiver);
         } else {
             Chosen chosen{sql_};

@@ -64,7 +64,8 @@ Json entry() {
          {"before", hash("of the entry before it of the same device; left out where that stands in the line "
                          "before, and for number 1")},
          {"hash", hash("of this entry, over `before` and all that is here")},
-         {"table", {{"type", "string"}, {"description", "revision, mark, mark_change, removal or sheet"}}},
+         {"table",
+          {{"type", "string"}, {"description", "revision, mark, mark_change, removal, sheet or picture"}}},
          {"fields", fields()}},
         {"before"});
 }

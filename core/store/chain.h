@@ -20,7 +20,7 @@
 //   1. the hash of the entry before it of the same device (the next smaller seq), 32 bytes; 32 zero bytes for
 //      a device's first entry;
 //   2. five lines about the entry: device (its id, not its key in this file), seq, unix_ms, utc_offset_min,
-//      table (in which its content is: revision, mark, mark_change, removal or sheet);
+//      table (in which its content is: revision, mark, mark_change, removal, sheet or picture);
 //   3. a line for each column of the content's row but `entry`, in the order of the columns' names as bytes.
 //      NULL has no line, so a column that a later version adds changes no hash.
 //
@@ -80,7 +80,7 @@ struct Content {
 };
 
 /// The tables that hold contents of entries.
-inline constexpr std::array content_tables{"revision", "mark", "mark_change", "removal", "sheet"};
+inline constexpr std::array content_tables{"revision", "mark", "mark_change", "removal", "sheet", "picture"};
 
 [[nodiscard]] Hash entry_hash(const Hash& previous, const EntryHead& head, const std::string& table,
                               const Fields& fields);

@@ -25,6 +25,10 @@ const std::int64_t* number_of(const Fields& fields, const char* name) {
     const auto found = fields.find(name);
     return found == fields.end() ? nullptr : std::get_if<std::int64_t>(&found->second);
 }
+const Bytes* bytes_of(const Fields& fields, const char* name) {
+    const auto found = fields.find(name);
+    return found == fields.end() ? nullptr : std::get_if<Bytes>(&found->second);
+}
 bool has(const Fields& fields, const char* name) {
     return fields.contains(name);
 }
@@ -49,6 +53,11 @@ bool is_number(const std::int64_t* number) {
 }
 bool is_count(const std::int64_t* number) {
     return number != nullptr && *number > 0;
+}
+
+bool is_hash_of(const Bytes& hash, const Bytes& content) {
+    const auto real = sha256(content.bytes);
+    return hash.bytes == std::string(real.begin(), real.end());
 }
 
 std::string waits_for(const char* what, const std::string& id) {
@@ -173,7 +182,8 @@ Result<std::string> EntryJudge::why_not(const BundleEntry& entry) {
            : table == "mark"        ? of_mark(fields)
            : table == "mark_change" ? of_mark_change(fields)
            : table == "removal"     ? of_removal(fields)
-                                    : of_sheet(fields);
+           : table == "sheet"       ? of_sheet(fields)
+                                    : of_picture(fields);
 }
 
 void EntryJudge::taken_in() {
@@ -396,20 +406,15 @@ Result<std::string> EntryJudge::of_removal(const Fields& fields) {
 }
 
 Result<std::string> EntryJudge::of_sheet(const Fields& fields) {
-    const auto bytes_of = [&](const char* name) {
-        const auto found = fields.find(name);
-        return found == fields.end() ? nullptr : std::get_if<Bytes>(&found->second);
-    };
     const auto* visit = text_of(fields, "visit");
     const auto* revision = text_of(fields, "revision");
-    const auto* pdf = bytes_of("pdf");
-    const auto* hash = bytes_of("sha256");
+    const auto* pdf = bytes_of(fields, "pdf");
+    const auto* hash = bytes_of(fields, "sha256");
     if (!is_id(visit) || !is_id(revision) || pdf == nullptr || hash == nullptr ||
         !pdf->bytes.starts_with("%PDF-")) {
         return std::string{not_readable};
     }
-    const auto real = sha256(pdf->bytes);
-    if (hash->bytes != std::string(real.begin(), real.end())) {
+    if (!is_hash_of(*hash, *pdf)) {
         return "the sheet is not the one that was signed: its SHA-256 is another";
     }
     WF_TRY(auto taken,
@@ -424,6 +429,19 @@ Result<std::string> EntryJudge::of_sheet(const Fields& fields) {
     }
     return flag_at(row, 0) && text_at(row, 1) == *visit ? std::string{}
                                                         : "it is the sheet of a revision that is not signed";
+}
+
+Result<std::string> EntryJudge::of_picture(const Fields& fields) {
+    const auto* visit = text_of(fields, "visit");
+    const auto* jpeg = bytes_of(fields, "jpeg");
+    const auto* hash = bytes_of(fields, "sha256");
+    if (!is_id(visit) || jpeg == nullptr || hash == nullptr || !is_photo(jpeg->bytes)) {
+        return std::string{not_readable};
+    }
+    if (!is_hash_of(*hash, *jpeg)) {
+        return "the photo is not the one that was added: its SHA-256 is another";
+    }
+    return has_record(RecordKind::visit, *visit) ? std::string{} : waits_for("visit", *visit);
 }
 
 }  // namespace wetfront::store_detail

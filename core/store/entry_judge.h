@@ -44,6 +44,7 @@ private:
     [[nodiscard]] Result<std::string> of_mark_change(const Fields& fields);
     [[nodiscard]] Result<std::string> of_removal(const Fields& fields);
     [[nodiscard]] Result<std::string> of_sheet(const Fields& fields);
+    [[nodiscard]] Result<std::string> of_picture(const Fields& fields);
 
     [[nodiscard]] bool knows(const std::string& table, const Fields& fields);
     [[nodiscard]] bool has_record(RecordKind kind, const std::string& record);

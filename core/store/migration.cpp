@@ -13,7 +13,8 @@
 namespace wetfront::store_detail {
 namespace {
 
-constexpr std::array<Migration, 4> released{make_schema_1, make_schema_2, make_schema_3, make_schema_4};
+constexpr std::array<Migration, 5> released{make_schema_1, make_schema_2, make_schema_3, make_schema_4,
+                                            make_schema_5};
 
 }  // namespace
 

@@ -36,5 +36,6 @@ void make_schema_1(SQLite::Database& db);
 void make_schema_2(SQLite::Database& db);
 void make_schema_3(SQLite::Database& db);
 void make_schema_4(SQLite::Database& db);
+void make_schema_5(SQLite::Database& db);
 
 }  // namespace wetfront::store_detail

@@ -10,4 +10,8 @@ std::string record_hash(const VisitFile& file) {
     return store_detail::in_hex(store_detail::sha256(visit_file_text(file)));
 }
 
+std::string photo_hash(std::string_view jpeg) {
+    return store_detail::in_hex(store_detail::sha256(jpeg));
+}
+
 }  // namespace wetfront

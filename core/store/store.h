@@ -188,6 +188,14 @@ public:
     /// A sheet whose bytes no longer fit its hash is a storage error.
     [[nodiscard]] Result<std::optional<SignedSheet>> signed_sheet(const Id& visit) const;
 
+    /// Saves the visit, which names the picture among its photos, and keeps the picture's bytes, both or
+    /// neither. The same again adds nothing. Bad input: bytes that is_photo() refuses or that no photo of the
+    /// visit names, and what save() refuses.
+    [[nodiscard]] Result<void> keep_picture(const Visit& visit, std::string_view jpeg);
+    /// None if its bytes are not here: the visit was read from a file, or the bundle with them has not come.
+    /// Bytes that no longer fit their hash are a storage error.
+    [[nodiscard]] Result<std::optional<std::string>> picture(const std::string& sha256) const;
+
     /// The newest open visit whose marks leave a pump running, or a bank dripping or drying after a stop in
     /// the last 24 h (longer makes no reading), or a pump watched in a proof run within the last hour: where
     /// a killed program reopens.

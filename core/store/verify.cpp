@@ -289,6 +289,23 @@ StoreCheck check_sheets(Statements& sql) {
     });
 }
 
+StoreCheck check_pictures(Statements& sql) {
+    const auto* says = "every photo kept is, byte for byte, the one that was added";
+    return checked("photos", says, [&](StoreCheck& check, std::optional<EntryName>& at) {
+        const auto rows =
+            sql("SELECT d.id, e.seq, p.visit, p.sha256, p.jpeg FROM picture AS p "
+                "LEFT JOIN entry AS e ON e.entry = p.entry LEFT JOIN device AS d ON d.device = e.device "
+                "ORDER BY p.entry");
+        while (rows.next_row()) {
+            ++check.checked;
+            at = EntryName{id_at(rows, 0), number_at(rows, 1)};
+            if (store_detail::sha256(text_at(rows, 4)) != store_detail::hash_at(rows, 3)) {
+                note(check, at, "a photo of visit " + text_at(rows, 2) + " is not the one that was added");
+            }
+        }
+    });
+}
+
 StoreCheck check_aside(Statements& sql) {
     const auto* says = "what is kept aside is what its device wrote";
     return checked("aside", says, [&](StoreCheck& check, std::optional<EntryName>& at) {
@@ -354,7 +371,8 @@ Result<StoreVerdict> verify_store(const std::filesystem::path& file, const Clock
                           check_schema(sql),    check_references(sql),
                           check_numbers(sql),   check_chain(sql),
                           check_revisions(sql), check_marks(sql),
-                          check_sheets(sql),    check_aside(sql)};
+                          check_sheets(sql),    check_pictures(sql),
+                          check_aside(sql)};
         if (known) {
             verdict.checks.push_back(check_known(sql, *known));
         }

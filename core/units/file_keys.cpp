@@ -20,7 +20,7 @@ double file_number(const AnyQuantity& quantity) {
 std::string file_key(const std::string& name, Kind kind) {
     std::string key = name;
     const auto unit = file_unit(kind);
-    if (!unit.empty()) {
+    if (!unit.empty() && unit.front() != '/') {
         key += '_';
     }
     for (std::size_t i = 0; i < unit.size(); ++i) {

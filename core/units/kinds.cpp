@@ -77,6 +77,13 @@ constexpr std::array specific_volumes{Unit{"m3/kg", "m³/kg", 1.0, 0.0},
                                       Unit{"ft3/lb", "ft³/lb", foot* foot* foot / pound, 0.0}};
 constexpr std::array densities{Unit{"kg/m3", "kg/m³", 1.0, 0.0},
                                Unit{"lb/ft3", "lb/ft³", pound / (foot * foot * foot), 0.0}};
+constexpr double kilowatt_hour = 3.6e6;
+constexpr std::array energies{Unit{"J", "J", 1.0, 0.0}, Unit{"kWh", "kWh", kilowatt_hour, 0.0},
+                              Unit{"MJ", "MJ", 1e6, 0.0}, Unit{"Btu", "Btu", btu, 0.0}};
+constexpr std::array water_prices{Unit{"/m3", "per m³", 1.0, 0.0},
+                                  Unit{"/kgal", "per 1000 gal", 1e-3 / us_gallon, 0.0}};
+constexpr std::array energy_prices{Unit{"/J", "per J", 1.0, 0.0},
+                                   Unit{"/kWh", "per kWh", 1.0 / kilowatt_hour, 0.0}};
 
 /// Usual units of a kind, US and SI, each with the digits behind the point that a person can use.
 struct Usual {
@@ -132,6 +139,12 @@ Usual usual(Kind kind, Scale scale) {
             return {1, 2, 0, 3};
         case Kind::density:
             return {1, 4, 0, 3};
+        case Kind::energy:
+            return {1, 1, 1, 1};
+        case Kind::water_price:
+            return {1, 2, 0, 2};
+        case Kind::energy_price:
+            return {1, 3, 1, 3};
     }
     return {0, 3, 0, 3};
 }
@@ -200,6 +213,12 @@ std::string_view name_of(Kind kind) {
             return "specific volume";
         case Kind::density:
             return "density";
+        case Kind::energy:
+            return "energy";
+        case Kind::water_price:
+            return "price of water";
+        case Kind::energy_price:
+            return "price of energy";
     }
     return "quantity";
 }
@@ -250,6 +269,12 @@ std::span<const Unit> units_of(Kind kind) {
             return specific_volumes;
         case Kind::density:
             return densities;
+        case Kind::energy:
+            return energies;
+        case Kind::water_price:
+            return water_prices;
+        case Kind::energy_price:
+            return energy_prices;
     }
     return {};
 }

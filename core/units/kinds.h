@@ -32,8 +32,11 @@ enum class Kind {
     specific_enthalpy,
     specific_volume,
     density,  ///< of air; a concentration in water is a kind of its own, with other usual units
+    energy,
+    water_price,
+    energy_price,
 };
-inline constexpr Kind last_kind = Kind::density;
+inline constexpr Kind last_kind = Kind::energy_price;
 
 enum class UnitSystem { us, si };
 
@@ -95,6 +98,9 @@ template <> struct KindOf<Mass> { static constexpr Kind value = Kind::mass; };
 template <> struct KindOf<FlowPerLength> { static constexpr Kind value = Kind::flow_per_length; };
 template <> struct KindOf<SpecificEnthalpy> { static constexpr Kind value = Kind::specific_enthalpy; };
 template <> struct KindOf<SpecificVolume> { static constexpr Kind value = Kind::specific_volume; };
+template <> struct KindOf<Energy> { static constexpr Kind value = Kind::energy; };
+template <> struct KindOf<WaterPrice> { static constexpr Kind value = Kind::water_price; };
+template <> struct KindOf<EnergyPrice> { static constexpr Kind value = Kind::energy_price; };
 // clang-format on
 
 }  // namespace wetfront

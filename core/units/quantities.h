@@ -36,6 +36,9 @@ using enthalpy_unit = quotient<bu::si::energy, dry_air_unit>;
 using humidity_ratio_unit = quotient<bu::si::mass, dry_air_unit>;
 using specific_volume_unit = quotient<bu::si::volume, dry_air_unit>;
 using flow_per_length_unit = quotient<volume_flow_unit, bu::si::length>;
+// Money has no unit here: which money it is, the farm says.
+using water_price_unit = quotient<bu::si::dimensionless, bu::si::volume>;
+using energy_price_unit = quotient<bu::si::dimensionless, bu::si::energy>;
 }  // namespace units_detail
 
 // The quantities of the trade, SI inside. A difference and a level are two types: a temperature difference
@@ -52,6 +55,9 @@ using FlowPerLength =
 using Mass = boost::units::quantity<boost::units::si::mass>;            ///< kg
 using MassFlow = boost::units::quantity<units_detail::mass_flow_unit>;  ///< kg/s
 using Power = boost::units::quantity<boost::units::si::power>;          ///< W
+using Energy = boost::units::quantity<boost::units::si::energy>;        ///< J
+using WaterPrice = boost::units::quantity<units_detail::water_price_unit>;  ///< of 1 m3, in the farm's money
+using EnergyPrice = boost::units::quantity<units_detail::energy_price_unit>;  ///< of 1 J, in the farm's money
 using PressureDifference = boost::units::quantity<boost::units::si::pressure>;                        ///< Pa
 using AbsolutePressure = boost::units::quantity<boost::units::absolute<boost::units::si::pressure>>;  ///< Pa
 using TemperatureDifference = boost::units::quantity<boost::units::si::temperature>;                  ///< K

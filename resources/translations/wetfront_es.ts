@@ -124,6 +124,81 @@
     </message>
 </context>
 <context>
+    <name>BundlesPage</name>
+    <message>
+        <source>Records to and from other machines</source>
+        <translation>Registros de y para otros equipos</translation>
+    </message>
+    <message>
+        <source>A bundle on a stick takes records to the office or to another tablet. Nothing is lost or doubled, however often it is taken in; a receipt comes back on the same stick.</source>
+        <translation>Un paquete en una memoria lleva registros a la oficina o a otra tableta. Nada se pierde ni se duplica, por más veces que se reciba; un recibo vuelve en la misma memoria.</translation>
+    </message>
+    <message>
+        <source>Choose the state %1?</source>
+        <translation>¿Elegir el estado %1?</translation>
+    </message>
+    <message>
+        <source>Lists and sheets show it from then on, here and wherever the next bundle goes. The other stays in the record&apos;s history.</source>
+        <translation>Desde entonces lo muestran las listas y las hojas, aquí y adonde vaya el próximo paquete. El otro queda en el historial del registro.</translation>
+    </message>
+    <message>
+        <source>Leave both</source>
+        <translation>Dejar ambos</translation>
+    </message>
+    <message>
+        <source>Choose it</source>
+        <translation>Elegirlo</translation>
+    </message>
+    <message>
+        <source>To another machine</source>
+        <translation>Hacia otro equipo</translation>
+    </message>
+    <message>
+        <source>What to take along, with the sheets of signed visits</source>
+        <translation>Qué llevar, con las hojas de las visitas firmadas</translation>
+    </message>
+    <message>
+        <source>No stick or card is plugged in.</source>
+        <translation>No hay memoria ni tarjeta conectada.</translation>
+    </message>
+    <message>
+        <source>Write to %1</source>
+        <translation>Escribir en %1</translation>
+    </message>
+    <message>
+        <source>Look for sticks</source>
+        <translation>Buscar memorias</translation>
+    </message>
+    <message>
+        <source>From another machine</source>
+        <translation>Desde otro equipo</translation>
+    </message>
+    <message>
+        <source>No bundle and no receipt is on a stick.</source>
+        <translation>No hay paquete ni recibo en una memoria.</translation>
+    </message>
+    <message>
+        <source>Touch one to see what is in it.</source>
+        <translation>Toque uno para ver qué contiene.</translation>
+    </message>
+    <message>
+        <source>Receipt %1, %2</source>
+        <translation>Recibo %1, %2</translation>
+    </message>
+    <message>
+        <source>Bundle %1, %2</source>
+        <translation>Paquete %1, %2</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>Take it in</source>
+        <translation>Recibirlo</translation>
+    </message>
+</context>
+<context>
     <name>BusyPanel</name>
     <message>
         <source>%1 %</source>
@@ -477,81 +552,6 @@
     </message>
 </context>
 <context>
-    <name>HandoverPage</name>
-    <message>
-        <source>Records to and from other machines</source>
-        <translation>Registros de y para otros equipos</translation>
-    </message>
-    <message>
-        <source>A bundle on a stick takes records to the office or to another tablet. Nothing is lost or doubled, however often it is taken in; a receipt comes back on the same stick.</source>
-        <translation>Un paquete en una memoria lleva registros a la oficina o a otra tableta. Nada se pierde ni se duplica, por más veces que se reciba; un recibo vuelve en la misma memoria.</translation>
-    </message>
-    <message>
-        <source>Choose the state %1?</source>
-        <translation>¿Elegir el estado %1?</translation>
-    </message>
-    <message>
-        <source>Lists and sheets show it from then on, here and wherever the next bundle goes. The other stays in the record&apos;s history.</source>
-        <translation>Desde entonces lo muestran las listas y las hojas, aquí y adonde vaya el próximo paquete. El otro queda en el historial del registro.</translation>
-    </message>
-    <message>
-        <source>Leave both</source>
-        <translation>Dejar ambos</translation>
-    </message>
-    <message>
-        <source>Choose it</source>
-        <translation>Elegirlo</translation>
-    </message>
-    <message>
-        <source>To another machine</source>
-        <translation>Hacia otro equipo</translation>
-    </message>
-    <message>
-        <source>What to take along, with the sheets of signed visits</source>
-        <translation>Qué llevar, con las hojas de las visitas firmadas</translation>
-    </message>
-    <message>
-        <source>No stick or card is plugged in.</source>
-        <translation>No hay memoria ni tarjeta conectada.</translation>
-    </message>
-    <message>
-        <source>Write to %1</source>
-        <translation>Escribir en %1</translation>
-    </message>
-    <message>
-        <source>Look for sticks</source>
-        <translation>Buscar memorias</translation>
-    </message>
-    <message>
-        <source>From another machine</source>
-        <translation>Desde otro equipo</translation>
-    </message>
-    <message>
-        <source>No bundle and no receipt is on a stick.</source>
-        <translation>No hay paquete ni recibo en una memoria.</translation>
-    </message>
-    <message>
-        <source>Touch one to see what is in it.</source>
-        <translation>Toque uno para ver qué contiene.</translation>
-    </message>
-    <message>
-        <source>Receipt %1, %2</source>
-        <translation>Recibo %1, %2</translation>
-    </message>
-    <message>
-        <source>Bundle %1, %2</source>
-        <translation>Paquete %1, %2</translation>
-    </message>
-    <message>
-        <source>Leave it</source>
-        <translation>Dejarlo</translation>
-    </message>
-    <message>
-        <source>Take it in</source>
-        <translation>Recibirlo</translation>
-    </message>
-</context>
-<context>
     <name>HeaderFold</name>
     <message>
         <source>Flow by outlet</source>
@@ -708,6 +708,10 @@
     <message>
         <source>Farm and its design day</source>
         <translation>Granja y su día de diseño</translation>
+    </message>
+    <message>
+        <source>For a day, hour by hour: birds, fans, prices</source>
+        <translation>Para un día, hora por hora: aves, ventiladores, precios</translation>
     </message>
 </context>
 <context>
@@ -1092,6 +1096,76 @@
     <message>
         <source>Take over the change: %1</source>
         <translation>Adoptar el cambio: %1</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoChooser</name>
+    <message>
+        <source>Add a photo</source>
+        <translation>Agregar una foto</translation>
+    </message>
+    <message>
+        <source>Looking for pictures</source>
+        <translation>Buscando fotos</translation>
+    </message>
+    <message>
+        <source>The newest in %1 and on what is plugged in. Touch one.</source>
+        <translation>Las más nuevas en %1 y en lo que está conectado. Toque una.</translation>
+    </message>
+    <message>
+        <source>No picture is in %1, and none on a stick. Take one with the tablet&apos;s camera, or plug a stick in.</source>
+        <translation>No hay fotos en %1 ni en una memoria. Tome una con la cámara de la tableta, o conecte una memoria.</translation>
+    </message>
+    <message>
+        <source>Picture %1</source>
+        <translation>Foto %1</translation>
+    </message>
+    <message>
+        <source>What it shows</source>
+        <translation>Qué muestra</translation>
+    </message>
+    <message>
+        <source>To a finding</source>
+        <translation>De un hallazgo</translation>
+    </message>
+    <message>
+        <source>Keep what the camera wrote into it: place, time, owner</source>
+        <translation>Conservar lo que la cámara escribió en ella: lugar, hora, dueño</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>Add this photo</source>
+        <translation>Agregar esta foto</translation>
+    </message>
+</context>
+<context>
+    <name>PhotosCard</name>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Note to photo %1</source>
+        <translation>Nota a la foto %1</translation>
+    </message>
+    <message>
+        <source>Take photo %1 out</source>
+        <translation>Quitar la foto %1</translation>
+    </message>
+    <message>
+        <source>A photo of a pad&apos;s face, an outlet or a setting says in the office what words do not. Take it with the tablet&apos;s camera, then add it here.</source>
+        <translation>Una foto de la cara de un panel, de un orificio o de un ajuste dice en la oficina lo que no dicen las palabras. Tómela con la cámara de la tableta y luego agréguela aquí.</translation>
+    </message>
+    <message>
+        <source>No more photos fit into this visit</source>
+        <translation>No caben más fotos en esta visita</translation>
+    </message>
+    <message>
+        <source>Add a photo</source>
+        <translation>Agregar una foto</translation>
     </message>
 </context>
 <context>
@@ -1835,6 +1909,10 @@
     <message>
         <source>Choose %1</source>
         <translation>Elegir %1</translation>
+    </message>
+    <message>
+        <source>They differ in places that no page shows.</source>
+        <translation>Difieren en lugares que ninguna página muestra.</translation>
     </message>
 </context>
 <context>
@@ -7531,72 +7609,112 @@
         <translation>Firmado %1, dibujado en la pantalla</translation>
     </message>
     <message>
-        <source>The file names daylight saving from %1 to %2; its hours are in standard time all year, as the format has them.</source>
-        <translation>El archivo indica horario de verano del %1 al %2; sus horas están en hora estándar todo el año, como lo manda el formato.</translation>
+        <source>Prices are in</source>
+        <translation>Los precios están en</translation>
     </message>
     <message>
-        <source>A year made of months of several years; it is dated %1.</source>
-        <translation>Un año hecho de meses de varios años; se fecha como %1.</translation>
+        <source>What the cost of a day is told in.</source>
+        <translation>En qué se dice el costo de un día.</translation>
     </message>
     <message>
-        <source>Hours without an air pressure: %1; they have that of the standard atmosphere at the station&apos;s elevation, %2.</source>
-        <translation>Horas sin presión del aire: %1; llevan la de la atmósfera estándar a la altitud de la estación, %2.</translation>
+        <source>Price of water</source>
+        <translation>Precio del agua</translation>
     </message>
     <message>
-        <source>%1 of the cooling of continuous pumping would be lost, and at most %2 may be</source>
-        <translation>se perdería %1 del enfriamiento del bombeo continuo, y se permite a lo más %2</translation>
+        <source>For the cost of a day; without it, none is told.</source>
+        <translation>Para el costo de un día; sin él, no se dice ninguno.</translation>
     </message>
     <message>
-        <source>the house would get %1 warmer at its hottest than with continuous pumping, and at most %2 are accepted</source>
-        <translation>la caseta se calentaría %1 más en su punto más caliente que con bombeo continuo, y se aceptan a lo más %2</translation>
+        <source>Price of power</source>
+        <translation>Precio de la energía</translation>
     </message>
     <message>
-        <source>With runs of %1 to %2 every %3, %4.</source>
-        <translation>Con encendidos de %1 a %2 cada %3, %4.</translation>
+        <source>Electric power of the pump</source>
+        <translation>Potencia eléctrica de la bomba</translation>
     </message>
     <message>
-        <source>Pads are not called in this weather.</source>
-        <translation>En este clima no se piden los paneles.</translation>
+        <source>For what a day of pumping costs; without it, none is told.</source>
+        <translation>Para lo que cuesta un día de bombeo; sin ella, no se dice.</translation>
     </message>
     <message>
-        <source>No other setting of the timer pumps less and cools as well as the advised one.</source>
-        <translation>Ningún otro ajuste del temporizador bombea menos y enfría tan bien como el recomendado.</translation>
+        <source>From there on these fans run; 0 for those that always do.</source>
+        <translation>Desde ahí trabajan estos ventiladores; 0 para los que trabajan siempre.</translation>
     </message>
     <message>
-        <source>The timer holds no shorter run than %1.</source>
-        <translation>El temporizador no admite un encendido más corto que %1.</translation>
+        <source>air through the pads</source>
+        <translation>aire por los paneles</translation>
     </message>
     <message>
-        <source>No setting of the timer was found that pumps less.</source>
-        <translation>No se encontró ningún ajuste del temporizador que bombee menos.</translation>
+        <source>Fan stages</source>
+        <translation>Etapas de ventiladores</translation>
     </message>
     <message>
-        <source>No cycle pumps less than continuous pumping in this weather.</source>
-        <translation>En este clima ningún ciclo bombea menos que el bombeo continuo.</translation>
+        <source>For a day hour by hour; without them, all fans run with the pads.</source>
+        <translation>Para un día hora por hora; sin ellas, todos los ventiladores trabajan con los paneles.</translation>
     </message>
     <message>
-        <source>No run that the timer can hold fits into a period with a rest of %1.</source>
-        <translation>Ningún encendido que el temporizador admita cabe en un periodo con un descanso de %1.</translation>
+        <source>Number of birds</source>
+        <translation>Número de aves</translation>
     </message>
     <message>
-        <source>Column %1 is not used.</source>
-        <translation>La columna %1 no se usa.</translation>
+        <source>For the heat that they add along the house; without it, none is counted.</source>
+        <translation>Por el calor que agregan a lo largo de la caseta; sin él, no se cuenta ninguno.</translation>
     </message>
     <message>
-        <source>Hours without an air pressure: %1; they have that of the site, %2.</source>
-        <translation>Horas sin presión del aire: %1; llevan la del sitio, %2.</translation>
+        <source>Mass of a bird, when heaviest</source>
+        <translation>Masa de un ave, cuando más pesa</translation>
     </message>
     <message>
-        <source>%1 to %2: not in the file</source>
-        <translation>%1 a %2: no está en el archivo</translation>
+        <source>Heat from sun and building, hottest hour</source>
+        <translation>Calor del sol y del edificio, hora más caliente</translation>
     </message>
     <message>
-        <source>%1 to %2: a value is missing (from line %3 on)</source>
-        <translation>%1 a %2: falta un valor (desde la línea %3)</translation>
+        <source>For the same; without it, none is counted.</source>
+        <translation>Para lo mismo; sin él, no se cuenta ninguno.</translation>
     </message>
     <message>
-        <source>%1: a single hour between two gaps (line %2)</source>
-        <translation>%1: una sola hora entre dos huecos (línea %2)</translation>
+        <source>Lag of the house sensor</source>
+        <translation>Retraso del sensor de la caseta</translation>
+    </message>
+    <message>
+        <source>How late the timer sees what the pads do; without it, 3 min are assumed.</source>
+        <translation>Qué tan tarde ve el temporizador lo que hacen los paneles; sin él, se suponen 3 min.</translation>
+    </message>
+    <message>
+        <source>Pad bank</source>
+        <translation>Banco de paneles</translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <translation>Hallazgo</translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>counts</source>
+        <translation>cuenta</translation>
+    </message>
+    <message>
+        <source>set aside</source>
+        <translation>apartada</translation>
+    </message>
+    <message>
+        <source>A reading</source>
+        <translation>Una lectura</translation>
+    </message>
+    <message>
+        <source>Photo %1. %2</source>
+        <translation>Foto %1. %2</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>The photo itself is not at hand here; the record names it.</source>
+        <translation>La foto misma no está a la mano aquí; el registro la nombra.</translation>
     </message>
 </context>
 <context>
@@ -7632,6 +7750,133 @@
     <message>
         <source>Cannot be held as advised. %1</source>
         <translation>No se admite como se recomienda. %1</translation>
+    </message>
+</context>
+<context>
+    <name>wetfront::ui::BundlesViewModel</name>
+    <message>
+        <source>Farm: %1</source>
+        <translation>Granja: %1</translation>
+    </message>
+    <message>
+        <source>House: %1</source>
+        <translation>Caseta: %1</translation>
+    </message>
+    <message>
+        <source>A visit of %1</source>
+        <translation>Una visita de %1</translation>
+    </message>
+    <message>
+        <source>Setting template %1</source>
+        <translation>Plantilla de ajustes %1</translation>
+    </message>
+    <message>
+        <source>entered %1, signed</source>
+        <translation>ingresado %1, firmado</translation>
+    </message>
+    <message>
+        <source>entered %1</source>
+        <translation>ingresado %1</translation>
+    </message>
+    <message>
+        <source>Entries kept aside, unharmed: %1. They wait for other bundles, or a later version of this program made them; each bundle from here passes them on.</source>
+        <translation>Entradas apartadas, intactas: %1. Esperan otros paquetes, o las hizo una versión posterior de este programa; cada paquete de aquí las pasa adelante.</translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <translation>en %1</translation>
+    </message>
+    <message>
+        <source>Writing to %1</source>
+        <translation>Escribiendo en %1</translation>
+    </message>
+    <message>
+        <source>No bundle was written. %1</source>
+        <translation>No se escribió ningún paquete. %1</translation>
+    </message>
+    <message>
+        <source>Nothing is new for that machine: no bundle was written.</source>
+        <translation>No hay nada nuevo para ese equipo: no se escribió ningún paquete.</translation>
+    </message>
+    <message>
+        <source>Written and read back: %1. Entries: %2. It counts as delivered once its receipt is read here.</source>
+        <translation>Escrito y vuelto a leer: %1. Entradas: %2. Cuenta como entregado cuando aquí se lea su recibo.</translation>
+    </message>
+    <message>
+        <source>Made on %1</source>
+        <translation>Hecho el %1</translation>
+    </message>
+    <message>
+        <source>New entries: %1; farms %2, houses %3, visits %4, templates %5, marks %6</source>
+        <translation>Entradas nuevas: %1; granjas %2, casetas %3, visitas %4, plantillas %5, marcas %6</translation>
+    </message>
+    <message>
+        <source>Entries there already: %1</source>
+        <translation>Entradas que ya estaban: %1</translation>
+    </message>
+    <message>
+        <source>Entries kept aside, because something they need is not here yet or a later version made them: %1</source>
+        <translation>Entradas apartadas, porque aún falta algo que necesitan o las hizo una versión posterior: %1</translation>
+    </message>
+    <message>
+        <source>Entries kept aside earlier and in their place now: %1</source>
+        <translation>Entradas apartadas antes y ahora en su lugar: %1</translation>
+    </message>
+    <message>
+        <source>Changed on two machines, both are kept: %1</source>
+        <translation>Cambiado en dos equipos, se conservan ambos: %1</translation>
+    </message>
+    <message>
+        <source>Reading the bundle</source>
+        <translation>Leyendo el paquete</translation>
+    </message>
+    <message>
+        <source>This bundle cannot be used, and nothing was changed. %1</source>
+        <translation>Este paquete no sirve, y nada cambió. %1</translation>
+    </message>
+    <message>
+        <source>Reading the receipt</source>
+        <translation>Leyendo el recibo</translation>
+    </message>
+    <message>
+        <source>Entries delivered: %1, newly: %2.</source>
+        <translation>Entradas entregadas: %1, recién: %2.</translation>
+    </message>
+    <message>
+        <source>This receipt cannot be used. %1</source>
+        <translation>Este recibo no sirve. %1</translation>
+    </message>
+    <message>
+        <source>Taking in the records</source>
+        <translation>Recibiendo los registros</translation>
+    </message>
+    <message>
+        <source>Nothing was taken in. %1</source>
+        <translation>No se recibió nada. %1</translation>
+    </message>
+    <message>
+        <source>The receipt for the sender is beside the bundle: bring the stick back.</source>
+        <translation>El recibo para quien envía está junto al paquete: devuelva la memoria.</translation>
+    </message>
+    <message>
+        <source>The receipt could not be written: %1 Take the bundle in once more to get one.</source>
+        <translation>No se pudo escribir el recibo: %1 Reciba el paquete otra vez para obtener uno.</translation>
+    </message>
+    <message>
+        <source>That state is the record now. The other stays in its history.</source>
+        <translation>Ese estado es ahora el registro. El otro queda en su historial.</translation>
+    </message>
+    <message>
+        <source>Nothing was chosen. %1</source>
+        <translation>No se eligió nada. %1</translation>
+    </message>
+    <message>
+        <source>All records</source>
+        <translation>Todos los registros</translation>
+    </message>
+    <message>
+        <source>What is new for machine %1</source>
+        <translation>Lo nuevo para el equipo %1</translation>
     </message>
 </context>
 <context>
@@ -7880,133 +8125,6 @@
     </message>
 </context>
 <context>
-    <name>wetfront::ui::HandoverViewModel</name>
-    <message>
-        <source>All records</source>
-        <translation>Todos los registros</translation>
-    </message>
-    <message>
-        <source>What is new for machine %1</source>
-        <translation>Lo nuevo para el equipo %1</translation>
-    </message>
-    <message>
-        <source>Farm: %1</source>
-        <translation>Granja: %1</translation>
-    </message>
-    <message>
-        <source>House: %1</source>
-        <translation>Caseta: %1</translation>
-    </message>
-    <message>
-        <source>A visit of house %1</source>
-        <translation>Una visita de la caseta %1</translation>
-    </message>
-    <message>
-        <source>Setting template %1</source>
-        <translation>Plantilla de ajustes %1</translation>
-    </message>
-    <message>
-        <source>entered %1, signed</source>
-        <translation>ingresado %1, firmado</translation>
-    </message>
-    <message>
-        <source>entered %1</source>
-        <translation>ingresado %1</translation>
-    </message>
-    <message>
-        <source>Kept aside, unharmed: %1 entries. They wait for other bundles, or a later version of this program made them; each bundle from here passes them on.</source>
-        <translation>Apartadas, intactas: %1 entradas. Esperan otros paquetes, o las hizo una versión posterior de este programa; cada paquete de aquí las pasa adelante.</translation>
-    </message>
-    <message>
-        <source>on %1</source>
-        <translation>en %1</translation>
-    </message>
-    <message>
-        <source>Writing to %1</source>
-        <translation>Escribiendo en %1</translation>
-    </message>
-    <message>
-        <source>No bundle was written. %1</source>
-        <translation>No se escribió ningún paquete. %1</translation>
-    </message>
-    <message>
-        <source>Nothing is new for that machine: no bundle was written.</source>
-        <translation>No hay nada nuevo para ese equipo: no se escribió ningún paquete.</translation>
-    </message>
-    <message>
-        <source>Written and read back: %1, %2 entries. It counts as delivered once its receipt is read here.</source>
-        <translation>Escrito y vuelto a leer: %1, %2 entradas. Cuenta como entregado cuando aquí se lea su recibo.</translation>
-    </message>
-    <message>
-        <source>Made on %1</source>
-        <translation>Hecho el %1</translation>
-    </message>
-    <message>
-        <source>New: %1 entries; farms %2, houses %3, visits %4, templates %5, marks %6</source>
-        <translation>Nuevas: %1 entradas; granjas %2, casetas %3, visitas %4, plantillas %5, marcas %6</translation>
-    </message>
-    <message>
-        <source>There already: %1 entries</source>
-        <translation>Ya estaban: %1 entradas</translation>
-    </message>
-    <message>
-        <source>Kept aside, because something they need is not here yet or a later version made them: %1 entries</source>
-        <translation>Apartadas, porque aún falta algo que necesitan o las hizo una versión posterior: %1 entradas</translation>
-    </message>
-    <message>
-        <source>Kept aside earlier and in their place now: %1 entries</source>
-        <translation>Apartadas antes y ahora en su lugar: %1 entradas</translation>
-    </message>
-    <message>
-        <source>Changed on two machines, both are kept: %1</source>
-        <translation>Cambiado en dos equipos, se conservan ambos: %1</translation>
-    </message>
-    <message>
-        <source>Reading the bundle</source>
-        <translation>Leyendo el paquete</translation>
-    </message>
-    <message>
-        <source>This bundle cannot be used, and nothing was changed. %1</source>
-        <translation>Este paquete no sirve, y nada cambió. %1</translation>
-    </message>
-    <message>
-        <source>Reading the receipt</source>
-        <translation>Leyendo el recibo</translation>
-    </message>
-    <message>
-        <source>Delivered: %1 entries, %2 of them newly.</source>
-        <translation>Entregadas: %1 entradas, %2 de ellas recién.</translation>
-    </message>
-    <message>
-        <source>This receipt cannot be used. %1</source>
-        <translation>Este recibo no sirve. %1</translation>
-    </message>
-    <message>
-        <source>Taking in the records</source>
-        <translation>Recibiendo los registros</translation>
-    </message>
-    <message>
-        <source>Nothing was taken in. %1</source>
-        <translation>No se recibió nada. %1</translation>
-    </message>
-    <message>
-        <source>The receipt for the sender is beside the bundle: bring the stick back.</source>
-        <translation>El recibo para quien envía está junto al paquete: devuelva la memoria.</translation>
-    </message>
-    <message>
-        <source>The receipt could not be written: %1 Take the bundle in once more to get one.</source>
-        <translation>No se pudo escribir el recibo: %1 Reciba el paquete otra vez para obtener uno.</translation>
-    </message>
-    <message>
-        <source>That state is the record now. The other stays in its history.</source>
-        <translation>Ese estado es ahora el registro. El otro queda en su historial.</translation>
-    </message>
-    <message>
-        <source>Nothing was chosen. %1</source>
-        <translation>No se eligió nada. %1</translation>
-    </message>
-</context>
-<context>
     <name>wetfront::ui::HistoryViewModel</name>
     <message>
         <source>%1 on %2</source>
@@ -8195,6 +8313,10 @@
         <source>The template was changed after it was chosen here. This timer keeps to it as it was.</source>
         <translation>La plantilla cambió después de elegirla aquí. Este temporizador la conserva como era.</translation>
     </message>
+    <message>
+        <source>Fan stage %1</source>
+        <translation>Etapa de ventiladores %1</translation>
+    </message>
 </context>
 <context>
     <name>wetfront::ui::HousesModel</name>
@@ -8259,6 +8381,29 @@
     <message>
         <source>Taken back.</source>
         <translation>Deshecho.</translation>
+    </message>
+</context>
+<context>
+    <name>wetfront::ui::PhotosViewModel</name>
+    <message>
+        <source>House</source>
+        <translation>Caseta</translation>
+    </message>
+    <message>
+        <source>Photo %1. %2</source>
+        <translation>Foto %1. %2</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Ninguno</translation>
+    </message>
+    <message>
+        <source>Choose a picture.</source>
+        <translation>Elija una foto.</translation>
+    </message>
+    <message>
+        <source>This photo is there already.</source>
+        <translation>Esta foto ya está.</translation>
     </message>
 </context>
 <context>

@@ -25,6 +25,7 @@
 #include <string>
 #include <vector>
 
+#include "bench_files.h"
 #include "store/bundle_text.h"
 #include "store/store.h"
 #include "support/visit_builder.h"
@@ -38,24 +39,6 @@ using store_detail::BundleReader;
 constexpr int entries_each = 500;
 constexpr int visits = 3;
 
-[[noreturn]] void give_up(const std::string& why) {
-    std::cerr << "import_bench: " << why << '\n';
-    std::exit(1);
-}
-
-template <class T>
-T value_of(Result<T> result) {
-    if (!result) {
-        give_up(result.error().text());
-    }
-    return std::move(result).value();
-}
-void succeed(const Result<void>& result) {
-    if (!result) {
-        give_up(result.error().text());
-    }
-}
-
 int tablet_count() {
     const char* told = std::getenv("WETFRONT_BENCH_TABLETS");
     const int count = told == nullptr ? 20 : std::atoi(told);
@@ -64,24 +47,6 @@ int tablet_count() {
     }
     return count;
 }
-
-class Folder {
-public:
-    Folder() {
-        auto name = (std::filesystem::temp_directory_path() / "import-bench-XXXXXX").string();
-        if (::mkdtemp(name.data()) == nullptr) {
-            give_up("no temporary folder");
-        }
-        path_ = name;
-    }
-    ~Folder() { std::filesystem::remove_all(path_); }
-    Folder(const Folder&) = delete;
-    Folder& operator=(const Folder&) = delete;
-    [[nodiscard]] std::filesystem::path file(const std::string& name) const { return path_ / name; }
-
-private:
-    std::filesystem::path path_;
-};
 
 /// What one tablet enters, as the program writes it. Every id of it holds "t000".
 std::vector<BundleEntry> entries_of_a_tablet(const Folder& folder) {
@@ -290,7 +255,7 @@ void import_of_a_bundle(benchmark::State& state) {
     const SystemClock clock;
     const int tablets = tablet_count();
     for (auto _ : state) {
-        const Folder folder;
+        const Folder folder{"import-bench"};
         const auto one = entries_of_a_tablet(folder);
         if (one.size() != entries_each) {
             give_up("a tablet has " + std::to_string(one.size()) + " entries");

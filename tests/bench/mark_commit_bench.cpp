@@ -28,6 +28,7 @@
 #include <thread>
 #include <vector>
 
+#include "bench_files.h"
 #include "store/store.h"
 #include "support/visit_builder.h"
 
@@ -41,37 +42,6 @@ constexpr int commits_with(std::chrono::microseconds sync_more) {
     return sync_more.count() == 0 ? 8000 : 2000;
 }
 constexpr int columns = 16;
-
-[[noreturn]] void give_up(const std::string& why) {
-    std::cerr << "mark_commit_bench: " << why << '\n';
-    std::exit(1);
-}
-
-template <class T>
-T value_of(Result<T> result) {
-    if (!result) {
-        give_up(result.error().text());
-    }
-    return std::move(result).value();
-}
-
-class Folder {
-public:
-    Folder() {
-        auto name = (std::filesystem::temp_directory_path() / "mark-commit-XXXXXX").string();
-        if (::mkdtemp(name.data()) == nullptr) {
-            give_up("no temporary folder");
-        }
-        path_ = name;
-    }
-    ~Folder() { std::filesystem::remove_all(path_); }
-    Folder(const Folder&) = delete;
-    Folder& operator=(const Folder&) = delete;
-    [[nodiscard]] std::filesystem::path file(const char* name) const { return path_ / name; }
-
-private:
-    std::filesystem::path path_;
-};
 
 /// While it lives every sync of SQLite takes longer.
 class SlowerSync {
@@ -216,7 +186,7 @@ void commit_of_a_mark(benchmark::State& state) {
     const SlowerSync slower{sync_more};
     const int commits = commits_with(sync_more);
     for (auto _ : state) {
-        const Folder folder;
+        const Folder folder{"mark-commit"};
         const auto file = a_visit();
         auto store = value_of(Store::open(folder.file("records"), clock));
         if (const auto added = store.add(file); !added) {

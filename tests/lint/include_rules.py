@@ -25,7 +25,8 @@ CORE = {
 }
 UI = {
     "format": ["units"],
-    "viewmodels": [*CORE, "format"],
+    "photos": ["records"],
+    "viewmodels": [*CORE, "format", "photos"],
     "charts": ["format", "records"],  # the cycle strip is one value for screen and paper
     "print": ["records", "format", "charts"],
     "qml": ["viewmodels", "charts"],

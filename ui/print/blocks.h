@@ -22,6 +22,7 @@ struct Measure {
 [[nodiscard]] Rows rows_of(const SheetTimeline& timeline, const Measure& measure);
 [[nodiscard]] Rows rows_of(const SheetBanks& banks, const Measure& measure);
 [[nodiscard]] Rows rows_of(const SheetFindings& findings, const Measure& measure);
+[[nodiscard]] Rows rows_of(const SheetPhotos& photos, const Measure& measure);
 [[nodiscard]] Rows rows_of(const SheetChecks& checks, const Measure& measure);
 [[nodiscard]] Rows rows_of(const SheetCautions& cautions, const Measure& measure);
 [[nodiscard]] Rows rows_of(const SheetSignatures& signatures, const Measure& measure);

@@ -18,9 +18,7 @@ std::function<bool(double)> BusyViewModel::told() {
 
 void BusyViewModel::finish() {
     stop_ = true;
-    if (thread_) {
-        thread_->wait();
-    }
+    worker_.wait();
 }
 
 }  // namespace wetfront::ui

@@ -3,11 +3,10 @@
 
 #include <QtQml/qqmlregistration.h>
 #include <QObject>
-#include <QThread>
 #include <atomic>
 #include <functional>
-#include <memory>
-#include <optional>
+
+#include "viewmodels/worker.h"
 
 namespace wetfront::ui {
 
@@ -26,7 +25,7 @@ public:
     explicit BusyViewModel(QObject* parent) : QObject{parent} {}
     ~BusyViewModel() override { finish(); }
 
-    [[nodiscard]] bool busy() const { return thread_ != nullptr; }
+    [[nodiscard]] bool busy() const { return busy_; }
     [[nodiscard]] QString busyText() const { return busy_text_; }
     [[nodiscard]] bool stoppable() const { return stoppable_; }
     [[nodiscard]] double progress() const { return progress_; }
@@ -45,15 +44,12 @@ protected:
         stoppable_ = stoppable;
         progress_ = -1.0;
         stop_ = false;
-        const auto result = std::make_shared<std::optional<std::invoke_result_t<Work>>>();
-        thread_.reset(QThread::create([result, work] { result->emplace(work()); }));
-        connect(thread_.get(), &QThread::finished, this, [this, result, then] {
-            thread_->wait();
-            thread_.release()->deleteLater();
-            then(**result);
+        busy_ = true;
+        worker_.run(std::move(work), [this, then = std::move(then)](const auto& result) {
+            busy_ = false;
+            then(result);
             emit busyChanged();
         });
-        thread_->start();
         emit busyChanged();
     }
     /// For `work` to tell how far it is; false: it has to stop.
@@ -63,11 +59,12 @@ protected:
     void finish();
 
 private:
-    std::unique_ptr<QThread> thread_;
     QString busy_text_;
     bool stoppable_ = false;
     double progress_ = -1.0;
     std::atomic<bool> stop_ = false;
+    bool busy_ = false;
+    Worker worker_{this};
 };
 
 }  // namespace wetfront::ui

@@ -14,6 +14,7 @@ constexpr std::size_t most_banks = 8;
 constexpr std::size_t most_timers = 4;
 constexpr std::size_t most_curve_points = 10;
 constexpr std::size_t most_outlet_changes = 4;
+constexpr std::size_t most_fan_stages = 8;
 
 QString qstring(const Id& id) {
     return QString::fromStdString(id.text);
@@ -73,7 +74,8 @@ HouseViewModel::HouseViewModel(VisitRecord& record, QObject* parent)
     : QObject{parent},
       record_{record},
       farm_{new FormModel{record.context().formatter, this}},
-      house_{new FormModel{record.context().formatter, this}} {
+      house_{new FormModel{record.context().formatter, this}},
+      day_{new FormModel{record.context().formatter, this}} {
     farm_->set_fields(form_lines<Farm>(
         [this]() -> Farm& { return record_.farm(); },
         {"name", "customer", "service_firm", "elevation", "design_dry_bulb", "design_wet_bulb",
@@ -90,6 +92,7 @@ HouseViewModel::HouseViewModel(VisitRecord& record, QObject* parent)
     house_->set_fields(form_lines<House>([this]() -> House& { return record_.house(); },
                                          {"name", "fan_airflow", "cross_section"},
                                          [this] { return record_.save_house(); }));
+    day_->set_fields(day_lines());
     const auto& formatter = record.context().formatter;
     pumps_ = new PartsModel{
         formatter,
@@ -206,6 +209,7 @@ HouseViewModel::HouseViewModel(VisitRecord& record, QObject* parent)
     connect(&record_, &VisitRecord::changed, this, [this] {
         farm_->refresh();
         house_->refresh();
+        day_->change_fields(day_lines());
         pumps_->refresh();
         banks_->refresh();
         timers_->refresh();
@@ -260,8 +264,24 @@ Result<void> HouseViewModel::refuse_if_measured(const Id& pump, const Id& bank,
         if (visit.measured_flow(pump) != nullptr || visit.conditions_at(bank) != nullptr) {
             return bad_input(name, "", "was measured on " + local_date(visit.started) + " and stays");
         }
+        if (!bank.empty() && std::ranges::find(visit.photos, bank, &Photo::bank) != visit.photos.end()) {
+            return bad_input(name, "", "is on a photo of " + local_date(visit.started) + " and stays");
+        }
     }
     return boost::outcome_v2::success();
+}
+
+std::vector<FormField> HouseViewModel::day_lines() {
+    const auto save = [this] { return record_.save_house(); };
+    auto lines = form_lines<House>([this]() -> House& { return record_.house(); },
+                                   {"birds", "bird_mass", "building_gain", "sensor_lag"}, save);
+    append(lines,
+           list_lines<FanStage>([this]() -> std::vector<FanStage>& { return record_.house().fan_stages; },
+                                {"above_target", "airflow"}, tr("Fan stage %1"), most_fan_stages, save));
+    append(lines, form_lines<Farm>([this]() -> Farm& { return record_.farm(); },
+                                   {"currency", "water_price", "energy_price"},
+                                   [this] { return record_.save_farm(); }));
+    return lines;
 }
 
 std::vector<FormField> HouseViewModel::pump_lines(std::size_t row) {
@@ -303,7 +323,8 @@ std::vector<FormField> HouseViewModel::more_pump_lines(std::size_t row) {
     const auto save = [this] { return record_.save_house(); };
     auto lines = form_lines<Pump>(
         [this, row]() -> Pump& { return record_.house().pumps[row]; },
-        {"sump_area", "sump_freeboard", "bleed_flow", "supply_length", "supply_bore", "static_lift"}, save);
+        {"sump_area", "sump_freeboard", "bleed_flow", "supply_length", "supply_bore", "static_lift", "power"},
+        save);
     append(lines,
            list_lines<PumpCurvePoint>(
                [this, row]() -> std::vector<PumpCurvePoint>& { return record_.house().pumps[row].curve; },

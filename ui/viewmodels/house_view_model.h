@@ -16,6 +16,7 @@ class HouseViewModel : public QObject {
     QML_UNCREATABLE("made by a visit")
     Q_PROPERTY(wetfront::ui::FormModel* farm READ farm CONSTANT)
     Q_PROPERTY(wetfront::ui::FormModel* house READ house CONSTANT)
+    Q_PROPERTY(wetfront::ui::FormModel* day READ day CONSTANT)  ///< what a day hour by hour needs besides
     Q_PROPERTY(wetfront::ui::PartsModel* pumps READ pumps CONSTANT)
     Q_PROPERTY(wetfront::ui::PartsModel* banks READ banks CONSTANT)
     Q_PROPERTY(wetfront::ui::PartsModel* timers READ timers CONSTANT)
@@ -25,11 +26,13 @@ public:
 
     [[nodiscard]] FormModel* farm() const { return farm_; }
     [[nodiscard]] FormModel* house() const { return house_; }
+    [[nodiscard]] FormModel* day() const { return day_; }
     [[nodiscard]] PartsModel* pumps() const { return pumps_; }
     [[nodiscard]] PartsModel* banks() const { return banks_; }
     [[nodiscard]] PartsModel* timers() const { return timers_; }
 
 private:
+    [[nodiscard]] std::vector<FormField> day_lines();
     [[nodiscard]] std::vector<FormField> pump_lines(std::size_t row);
     [[nodiscard]] std::vector<FormField> more_pump_lines(std::size_t row);
     [[nodiscard]] QStringList pump_results(std::size_t row);
@@ -51,6 +54,7 @@ private:
     VisitRecord& record_;
     FormModel* farm_;
     FormModel* house_;
+    FormModel* day_;
     PartsModel* pumps_;
     PartsModel* banks_;
     PartsModel* timers_;

@@ -49,7 +49,7 @@ bool SessionViewModel::asks_before_leaving(bool closing) {
 }
 
 bool SessionViewModel::busy() const {
-    return copies_->busy() || handover_->busy() || sheets_->busy() || (visit_ && visit_->handout()->busy());
+    return copies_->busy() || bundles_->busy() || sheets_->busy() || (visit_ && visit_->handout()->busy());
 }
 
 bool SessionViewModel::mayClose() {

@@ -84,19 +84,19 @@ void SessionViewModel::say_again() {
         failed(history_->show(house_));
         maintenance_->show_again();
     }
-    if (at_copies_) {
+    if (over_ == Over::copies) {
         copies_->look();
     }
-    if (at_handover_) {
-        handover_->look();
+    if (over_ == Over::bundles) {
+        bundles_->look();
     }
-    if (at_sheets_) {
+    if (over_ == Over::sheets) {
         showSheets();
     }
-    if (at_removed_) {
+    if (over_ == Over::removed) {
         failed(removed_->reload());
     }
-    if (at_templates_) {
+    if (over_ == Over::templates) {
         failed(templates_->reload());
     }
     if (described_) {

@@ -42,7 +42,7 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
       houses_{new HousesModel{context, this}},
       templates_{new TemplatesViewModel{context, template_folders_of_mine(), this}},
       copies_{new CopiesViewModel{context, media, this}},
-      handover_{new HandoverViewModel{context, media, this}},
+      bundles_{new BundlesViewModel{context, media, this}},
       sheets_{new SheetsViewModel{context, paper_, this}},
       removed_{new RemovedViewModel{context, this}},
       history_{new HistoryViewModel{context, this}},
@@ -58,7 +58,7 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
         failed(removed_->reload());
     }
     connect(removed_, &RemovedViewModel::changed, this, &SessionViewModel::follow_removed);
-    connect(handover_, &HandoverViewModel::recordsChanged, this, [this] {
+    connect(bundles_, &BundlesViewModel::recordsChanged, this, [this] {
         if (!failed(houses_->reload())) {
             failed(removed_->reload());
         }
@@ -81,15 +81,31 @@ void SessionViewModel::set_problem(const QString& problem) {
 }
 
 QString SessionViewModel::place() const {
-    return described_          ? QStringLiteral("template")
-           : at_templates_     ? QStringLiteral("templates")
-           : at_copies_        ? QStringLiteral("copies")
-           : at_handover_      ? QStringLiteral("handover")
-           : at_sheets_        ? QStringLiteral("sheets")
-           : at_removed_       ? QStringLiteral("removed")
-           : visit_            ? QStringLiteral("visit")
+    if (described_) {
+        return QStringLiteral("template");
+    }
+    switch (over_) {
+        case Over::templates:
+            return QStringLiteral("templates");
+        case Over::copies:
+            return QStringLiteral("copies");
+        case Over::bundles:
+            return QStringLiteral("bundles");
+        case Over::sheets:
+            return QStringLiteral("sheets");
+        case Over::removed:
+            return QStringLiteral("removed");
+        case Over::nothing:
+            break;
+    }
+    return visit_              ? QStringLiteral("visit")
            : house_.id.empty() ? QStringLiteral("houses")
                                : QStringLiteral("house");
+}
+
+void SessionViewModel::lay_over(Over page) {
+    over_ = page;
+    emit placeChanged();
 }
 
 QVariantList SessionViewModel::farms() const {
@@ -278,17 +294,15 @@ std::function<QStringList()> SessionViewModel::template_folders_of_mine() const 
 
 void SessionViewModel::showTemplates() {
     if (!failed(templates_->reload())) {
-        at_templates_ = true;
         removed_->forget();
-        emit placeChanged();
+        lay_over(Over::templates);
     }
 }
 
 void SessionViewModel::showRemoved() {
     removed_->forget();
     if (!failed(removed_->reload())) {
-        at_removed_ = true;
-        emit placeChanged();
+        lay_over(Over::removed);
     }
 }
 
@@ -296,34 +310,31 @@ void SessionViewModel::follow_removed() {
     if (removed_->holds(RecordKind::house, house_.id)) {
         house_ = House{};
     }
-    if (!failed(houses_->reload()) && at_templates_) {
+    if (!failed(houses_->reload()) && over_ == Over::templates) {
         failed(templates_->reload());
     }
     emit placeChanged();
 }
 
 void SessionViewModel::showCopies() {
-    if (visit_ || at_templates_) {
+    if (visit_ || over_ == Over::templates) {
         return;
     }
     copies_->set_outcome({});
     copies_->look();
-    at_copies_ = true;
-    emit placeChanged();
+    lay_over(Over::copies);
 }
 
-void SessionViewModel::showHandover() {
-    if (place() != QStringLiteral("houses") || readOnly()) {
+void SessionViewModel::showBundles() {
+    if (visit_ || over_ != Over::nothing || readOnly()) {
         return;
     }
-    handover_->drop();
-    handover_->look();
-    at_handover_ = true;
-    emit placeChanged();
+    bundles_->begin_anew(house_);
+    lay_over(Over::bundles);
 }
 
 void SessionViewModel::showSheets() {
-    if (visit_ || at_templates_) {
+    if (visit_ || over_ == Over::templates) {
         return;
     }
     const auto all = context_.store.houses();  // a name may have changed since the list was read
@@ -333,8 +344,7 @@ void SessionViewModel::showSheets() {
     removed_->forget();
     sheets_->offer(all.value(), house_.id.empty() ? std::nullopt : std::optional{house_.id},
                    houses_->listed());
-    at_sheets_ = true;
-    emit placeChanged();
+    lay_over(Over::sheets);
 }
 
 void SessionViewModel::goBackToCopy() {
@@ -380,11 +390,10 @@ void SessionViewModel::go_back_from_templates() {
         take_down(std::move(described_));
         return;
     }
-    at_templates_ = false;
     if (visit_) {
         visit_->show_again();
     }
-    emit placeChanged();
+    lay_over(Over::nothing);
 }
 
 void SessionViewModel::leave() {
@@ -392,24 +401,12 @@ void SessionViewModel::leave() {
         return;
     }
     removed_->forget();
-    if (at_copies_ || at_sheets_) {
-        at_copies_ = false;
-        at_sheets_ = false;
-        emit placeChanged();
-        return;
-    }
-    if (at_handover_) {
-        at_handover_ = false;
-        emit placeChanged();
-        return;
-    }
-    if (at_templates_) {
+    if (over_ == Over::templates) {
         go_back_from_templates();
         return;
     }
-    if (at_removed_) {
-        at_removed_ = false;
-        emit placeChanged();
+    if (over_ != Over::nothing) {
+        lay_over(Over::nothing);
         return;
     }
     if (!asks_before_leaving(false)) {

@@ -8,8 +8,8 @@
 #include <memory>
 
 #include "viewmodels/awake.h"
+#include "viewmodels/bundles_view_model.h"
 #include "viewmodels/copies_view_model.h"
-#include "viewmodels/handover_view_model.h"
 #include "viewmodels/history_view_model.h"
 #include "viewmodels/houses_model.h"
 #include "viewmodels/maintenance_view_model.h"
@@ -31,10 +31,10 @@ class SessionViewModel : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(QString place READ place NOTIFY placeChanged)  ///< "houses", "house", "visit", "templates",
-                                                              ///< "template", "copies", "handover", "sheets"
+                                                              ///< "template", "copies", "bundles", "sheets"
                                                               ///< or "removed"
     Q_PROPERTY(wetfront::ui::CopiesViewModel* copies READ copies CONSTANT)
-    Q_PROPERTY(wetfront::ui::HandoverViewModel* handover READ handover CONSTANT)
+    Q_PROPERTY(wetfront::ui::BundlesViewModel* bundles READ bundles CONSTANT)
     Q_PROPERTY(wetfront::ui::SheetsViewModel* sheets READ sheets CONSTANT)
     Q_PROPERTY(wetfront::ui::RemovedViewModel* removed READ removed CONSTANT)
     Q_PROPERTY(wetfront::ui::HistoryViewModel* history READ history CONSTANT)              ///< of the house
@@ -83,7 +83,7 @@ public:
     [[nodiscard]] QString place() const;
     [[nodiscard]] HousesModel* houses() const { return houses_; }
     [[nodiscard]] CopiesViewModel* copies() const { return copies_; }
-    [[nodiscard]] HandoverViewModel* handover() const { return handover_; }
+    [[nodiscard]] BundlesViewModel* bundles() const { return bundles_; }
     [[nodiscard]] SheetsViewModel* sheets() const { return sheets_; }
     [[nodiscard]] RemovedViewModel* removed() const { return removed_; }
     [[nodiscard]] HistoryViewModel* history() const { return history_; }
@@ -128,7 +128,7 @@ public:
     /// To the copies of the records, from the houses or a house.
     Q_INVOKABLE void showCopies();
     /// To the records that go to another machine or come from one, from the houses.
-    Q_INVOKABLE void showHandover();
+    Q_INVOKABLE void showBundles();
     /// To printing and handing out the sheets of many visits, from the houses or a house.
     Q_INVOKABLE void showSheets();
     /// To what was taken out of the lists, from the houses.
@@ -194,6 +194,9 @@ private:
     void go_back();
     void show_template(SettingTemplate described);
     void go_back_from_templates();
+    /// The page that lies over houses, house or visit; where it closes, that is there again.
+    enum class Over { nothing, templates, copies, bundles, sheets, removed };
+    void lay_over(Over page);
     void follow_removed();
     [[nodiscard]] std::function<QStringList()> template_folders_of_mine() const;
     void show_house(House house);
@@ -215,17 +218,13 @@ private:
     HousesModel* houses_;
     House house_;
     std::unique_ptr<VisitViewModel> visit_;
+    Over over_ = Over::nothing;
     TemplatesViewModel* templates_;
     std::unique_ptr<TemplateViewModel> described_;
-    bool at_templates_ = false;
     CopiesViewModel* copies_;
-    bool at_copies_ = false;
-    HandoverViewModel* handover_;
-    bool at_handover_ = false;
+    BundlesViewModel* bundles_;
     SheetsViewModel* sheets_;
-    bool at_sheets_ = false;
     RemovedViewModel* removed_;
-    bool at_removed_ = false;
     HistoryViewModel* history_;
     MaintenanceViewModel* maintenance_;
     QString theme_ = QStringLiteral("sun");

@@ -3,10 +3,10 @@
 
 #include <QDir>
 
+#include "batch/sheet_reader.h"
 #include "rules/checklists.h"
 #include "sheet/sheet_file_name.h"
 #include "store/house_visits.h"
-#include "store/record_hash.h"
 #include "viewmodels/pump_off.h"
 
 namespace wetfront::ui {
@@ -231,17 +231,16 @@ void SheetViewModel::removeOpenPoint(int row) {
     keep_or_restore(before);
 }
 
-// A signed sheet is dated when it was signed, whenever it is drawn.
 Result<SheetContent> SheetViewModel::content(SheetKind kind, int revisions_to_come) const {
     const auto& context = record_.context();
     const auto& visit = record_.file().visit;
     WF_TRY(const int revision, context.store.revision_of(visit.id));
-    WF_TRY(const auto of_house, visit_files_of(context.store, visit.house));
-    return sheet_of({record_.file(), record_.timings(), record_.advice(), record_.found_findings(),
-                     record_.left_findings(), revision + revisions_to_come,
-                     visit.is_signed() ? visit.signatures.back().at : context.clock.wall_now(),
-                     record_hash(record_.file()), trends_after(record_.file(), of_house)},
-                    kind);
+    WF_TRY(auto of_house, visit_files_of(context.store, visit.house));
+    WF_TRY(auto photos, photos_of(context.store, visit));
+    const SheetSource source{record_.file(), revision + revisions_to_come,
+                             std::make_shared<const std::vector<VisitFile>>(std::move(of_house)),
+                             std::move(photos)};
+    return sheet_content(source, kind, context.clock.wall_now());
 }
 
 Result<QByteArray> SheetViewModel::pdf() const {

@@ -71,6 +71,10 @@ Result<void> VisitRecord::save_signed(std::string_view pdf) {
     return announce_entry(context_.store.keep_sheet(file_.visit, pdf));
 }
 
+Result<void> VisitRecord::save_with_photo(std::string_view jpeg) {
+    return announce_entry(context_.store.keep_picture(file_.visit, jpeg));
+}
+
 Result<std::optional<UndoStep>> VisitRecord::undo() {
     return turn(&Store::undo);
 }

@@ -46,6 +46,8 @@ public:
     [[nodiscard]] Result<void> save_visit();
     /// The visit with its signature, and its sheet with it.
     [[nodiscard]] Result<void> save_signed(std::string_view pdf);
+    /// The visit with one photo more, and its bytes with it.
+    [[nodiscard]] Result<void> save_with_photo(std::string_view jpeg);
 
     /// Takes back the last entry of the visit, its house or its farm, or makes it again (Store::undo), and
     /// reads all three anew. None: there is no such entry. Refused also while marks wait to be stored.

@@ -19,6 +19,7 @@ VisitViewModel::VisitViewModel(const Context& context, const PressClock& presses
       limits_{new LimitsViewModel{record_, this}},
       stopwatch_{new StopwatchViewModel{record_, presses, std::move(known.earlier), this}},
       conditions_{new ConditionsViewModel{record_, this}},
+      photos_{new PhotosViewModel{record_, paper.media, this}},
       found_{new SettingsViewModel{record_, WhichSettings::found, this}},
       advice_{new AdviceViewModel{record_, this}},
       left_{new SettingsViewModel{record_, WhichSettings::left, this}},

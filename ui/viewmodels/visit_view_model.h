@@ -11,6 +11,7 @@
 #include "viewmodels/handout_view_model.h"
 #include "viewmodels/house_view_model.h"
 #include "viewmodels/limits_view_model.h"
+#include "viewmodels/photos_view_model.h"
 #include "viewmodels/proof_view_model.h"
 #include "viewmodels/settings_view_model.h"
 #include "viewmodels/sheet_view_model.h"
@@ -39,6 +40,7 @@ class VisitViewModel : public QObject {
     Q_PROPERTY(wetfront::ui::LimitsViewModel* limits READ limits CONSTANT)
     Q_PROPERTY(wetfront::ui::StopwatchViewModel* stopwatch READ stopwatch CONSTANT)
     Q_PROPERTY(wetfront::ui::ConditionsViewModel* conditions READ conditions CONSTANT)
+    Q_PROPERTY(wetfront::ui::PhotosViewModel* photos READ photos CONSTANT)
     Q_PROPERTY(wetfront::ui::SettingsViewModel* found READ found CONSTANT)
     Q_PROPERTY(wetfront::ui::AdviceViewModel* advice READ advice CONSTANT)
     Q_PROPERTY(wetfront::ui::SettingsViewModel* left READ left CONSTANT)
@@ -77,6 +79,7 @@ public:
     [[nodiscard]] LimitsViewModel* limits() const { return limits_; }
     [[nodiscard]] StopwatchViewModel* stopwatch() const { return stopwatch_; }
     [[nodiscard]] ConditionsViewModel* conditions() const { return conditions_; }
+    [[nodiscard]] PhotosViewModel* photos() const { return photos_; }
     [[nodiscard]] SettingsViewModel* found() const { return found_; }
     [[nodiscard]] AdviceViewModel* advice() const { return advice_; }
     [[nodiscard]] SettingsViewModel* left() const { return left_; }
@@ -115,6 +118,7 @@ private:
     LimitsViewModel* limits_;
     StopwatchViewModel* stopwatch_;
     ConditionsViewModel* conditions_;
+    PhotosViewModel* photos_;
     SettingsViewModel* found_;
     AdviceViewModel* advice_;
     SettingsViewModel* left_;

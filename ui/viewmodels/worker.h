@@ -29,6 +29,9 @@ public:
         });
     }
 
+    /// Until the job at hand is done; what follows it still comes later, in the owner's thread.
+    void wait() { pool_.waitForDone(); }
+
 private:
     QObject* owner_;
     QThreadPool pool_;

@@ -52,13 +52,15 @@ TEST_F(StoreOfficeTest, verify_of_a_good_file_is_status_0_and_names_every_check)
     std::string names;
     for (const auto& check : json.at("checks")) {
         names += check.at("check").get<std::string>() + " ";
-        // A file that was closed has no -wal beside it, and this one has nothing of a later version.
-        const auto has_none = check.at("check") == "wal" || check.at("check") == "aside";
+        // A file that was closed has no -wal beside it, and this one has nothing of a later version and no
+        // photo.
+        const auto has_none =
+            check.at("check") == "wal" || check.at("check") == "aside" || check.at("check") == "photos";
         EXPECT_EQ(check.at("checked").get<int>() == 0, has_none) << check;
         EXPECT_EQ(check.at("wrong"), 0) << check;
         EXPECT_TRUE(check.at("first_wrong").is_null()) << check;
     }
-    EXPECT_EQ(names, "file wal schema references numbers chain revisions marks sheets aside ");
+    EXPECT_EQ(names, "file wal schema references numbers chain revisions marks sheets photos aside ");
     EXPECT_EQ(json.at("chains").at(0).at("hash").get<std::string>().size(), 64U);
     EXPECT_EQ(bytes(), before);
     const auto text = store({"verify"});

@@ -313,7 +313,7 @@ TEST_F(CopiesWalkTest,
     begin();
     click("Language, units and light");
     click("Records to and from other machines");
-    ASSERT_EQ(run_->program()->session().place(), QStringLiteral("handover"));
+    ASSERT_EQ(run_->program()->session().place(), QStringLiteral("bundles"));
     EXPECT_TRUE(says(QStringLiteral("No bundle and no receipt is on a stick.")));
     hand_->click(QStringLiteral("Write to ") + stick_);
     ASSERT_TRUE(comes_to_say("Written and read back"));
@@ -321,7 +321,7 @@ TEST_F(CopiesWalkTest,
         QDir{stick_ + QStringLiteral("/Wetfront bundles")}.entryList({QStringLiteral("*.bundle")});
     ASSERT_EQ(written.size(), 1);
     hand_->click(QStringLiteral("Bundle %1, on %2").arg(written.front(), stick_));
-    ASSERT_TRUE(comes_to_say("New: 0 entries"));
+    ASSERT_TRUE(comes_to_say("New entries: 0"));
     click("Take it in");
     EXPECT_TRUE(comes_to_say("The receipt for the sender is beside the bundle"));
     click("Back");

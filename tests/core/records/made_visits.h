@@ -119,7 +119,7 @@ private:
     void fill(const Field&, std::vector<T>&) {}
     template <class T>
     requires RecordOf<T, PumpCurvePoint> || RecordOf<T, OutletChange> || RecordOf<T, FacePoint> ||
-        RecordOf<T, OutletCatch>
+        RecordOf<T, OutletCatch> || RecordOf<T, FanStage>
     void fill(const Field&, std::vector<T>& list) {
         list.resize(below(4));
         for (auto& item : list) {
@@ -208,6 +208,11 @@ private:
         visit.proof.push_back(made<ProofNotes>());
         visit.proof.back().bank = house.banks.front().id;
         visit.proof.back().cycles_since_change.reset();
+        visit.photos.push_back(made<Photo>());
+        visit.photos.back().sha256 = std::string(64, 'a');
+        visit.photos.push_back(made<Photo>());
+        visit.photos.back().sha256 = std::string(32, '0') + std::string(32, 'f');
+        visit.photos.back().bank = house.banks.front().id;
         visit.open_points = {"one", "two \xE2\x80\x93 dash"};
         visit.signatures.push_back(made<Signature>());
         for (std::size_t i = 0; i < 3 + below(20); ++i) {

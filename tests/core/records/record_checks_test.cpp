@@ -64,6 +64,8 @@ VisitFile two_pump_visit() {
     file.visit.conditions.flows.emplace_back().pump = Id{"pump-0"};
     file.visit.conditions.at_banks.emplace_back().bank = Id{"bank-0"};
     file.visit.ticks = {{"safety.first", true, ""}};
+    file.visit.photos = {{std::string(64, 'a'), Id{"bank-0"}, {}, {}, {}},
+                         {std::string(64, '0'), {}, {}, {}, {}}};
     return file;
 }
 
@@ -122,6 +124,11 @@ TEST(RecordChecksTest, every_broken_reference_is_named_by_its_path) {
          [](VisitFile& f) { f.visit.conditions.at_banks.push_back(f.visit.conditions.at_banks[0]); }},
         {"visit.conditions.flows[1].pump", "twice",
          [](VisitFile& f) { f.visit.conditions.flows.push_back(f.visit.conditions.flows[0]); }},
+        {"visit.photos[1].sha256", "twice",
+         [](VisitFile& f) { f.visit.photos[1].sha256 = f.visit.photos[0].sha256; }},
+        {"visit.photos[0].sha256", "64 letters", [](VisitFile& f) { f.visit.photos[0].sha256.pop_back(); }},
+        {"visit.photos[1].sha256", "64 letters", [](VisitFile& f) { f.visit.photos[1].sha256[7] = 'G'; }},
+        {"visit.photos[0].bank", "no bank", [](VisitFile& f) { f.visit.photos[0].bank = Id{"pump-0"}; }},
         {"visit.ticks[1].id", "twice", [](VisitFile& f) { f.visit.ticks.push_back(f.visit.ticks[0]); }},
         {"visit.proof[0].timer", "no timer", [](VisitFile& f) { f.visit.proof[0].timer = Id{"x"}; }},
         {"visit.proof[1].bank", "no bank", [](VisitFile& f) { f.visit.proof[1].bank = Id{"x"}; }},

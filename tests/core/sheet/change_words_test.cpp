@@ -114,5 +114,22 @@ TEST_F(ChangeWordsTest, a_long_text_is_shortened) {
     EXPECT_LT(visit({{"/open_points/0", text, ""}}).size(), 120U);
 }
 
+TEST_F(ChangeWordsTest, two_states_stand_side_by_side_under_the_words_of_their_place) {
+    const auto& line = checklist(Step::safety).front();
+    file_.visit.ticks = {{std::string{line.id}, true, {}}};
+    const auto states = state_words(
+        file_.house, changed_places(file_.visit, {{"/conditions/outside_dry_bulb", "35degC", "30degC"},
+                                                  {"/conditions/house_humidity", "60%", ""},
+                                                  {"/ticks/0/done", "true", "false"}}));
+    std::string all;
+    for (const auto& each : states) {
+        for (const auto* message : {&each.place, &each.first, &each.second}) {
+            all += in_english(*message, UnitSystem::us) + "|";
+        }
+    }
+    EXPECT_EQ(all, "Outside temperature|95 °F|86 °F|House relative humidity|60%||" +
+                       in_english(line.text, UnitSystem::us) + "|yes|no|");
+}
+
 }  // namespace
 }  // namespace wetfront::test

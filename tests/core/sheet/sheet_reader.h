@@ -160,6 +160,11 @@ struct TextsOf {
             out.push_back(finding.source);
         }
     }
+    void operator()(const SheetPhotos& block) const {
+        for (const auto& picture : block.pictures) {
+            add(picture.caption);
+        }
+    }
     void operator()(const SheetChecks& block) const {
         for (const auto& line : block.lines) {
             add(line.word);

@@ -79,8 +79,22 @@ TEST(Bundle, another_program_finds_hash_and_entries_as_the_schema_says) {
     enter_visit(tablet);
     sign(tablet);
     const auto made =
-        value_of(tablet.store().write_bundle({.new_for = Id{"nobody"}, .sheets = true}, tablet.place("b")));
+        value_of(tablet.store().write_bundle({.everything = true, .sheets = true}, tablet.place("b")));
     EXPECT_EQ(said_by_python(BUNDLE_SCRIPT, made.file), made.sha256 + " 8\n");
+}
+
+TEST(Bundle, a_photo_goes_with_its_visit) {
+    Machine tablet;
+    Machine office;
+    enter_visit(tablet);
+    auto visit = value_of(tablet.store().visit(Id{"visit-1"}));
+    visit.photos = {sample_photo()};
+    succeed(tablet.store().keep_picture(visit, sample_jpeg));
+    office.take(tablet.bundle({.houses = {Id{"house-1"}}}));
+    EXPECT_EQ(value_of(office.store().visit(Id{"visit-1"})).photos, std::vector{sample_photo()});
+    EXPECT_EQ(value_of(office.store().picture(sample_photo().sha256)), std::string{sample_jpeg});
+    EXPECT_EQ(office.contents(), tablet.contents());
+    EXPECT_EQ(wrong_in(office.verdict()), "");
 }
 
 TEST(Bundle, the_same_bundle_twice_adds_nothing) {

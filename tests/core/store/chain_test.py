@@ -8,7 +8,7 @@ import hashlib
 import sqlite3
 import sys
 
-TABLES = ("revision", "mark", "mark_change", "removal", "sheet")
+TABLES = ("revision", "mark", "mark_change", "removal", "sheet", "picture")
 
 
 def line(name, value):

@@ -41,7 +41,7 @@ std::string Machine::contents() {
             text, db,
             "SELECT d.id, e.seq, e.unix_ms, e.utc_offset_min, hex(e.hash) FROM entry AS e JOIN device AS d "
             "USING (device) ORDER BY d.id, e.seq");
-        for (const std::string table : {"revision", "mark", "mark_change", "removal", "sheet"}) {
+        for (const std::string table : {"revision", "mark", "mark_change", "removal", "sheet", "picture"}) {
             add_rows(text, db,
                      "SELECT '" + table + "', d.id, e.seq, " + columns_of(db, table) + " FROM " + table +
                          " AS t JOIN entry AS e ON e.entry = t.entry JOIN device AS d ON d.device = e.device "

@@ -28,7 +28,7 @@ public:
         return made.entries == 0 ? std::string{} : value_of(read_bundle_file(path));
     }
     [[nodiscard]] std::string all(bool sheets = false) const {
-        return bundle({.new_for = Id{"nobody"}, .sheets = sheets});
+        return bundle({.everything = true, .sheets = sheets});
     }
     [[nodiscard]] std::string new_for(const Machine& other) const {
         return bundle({.new_for = other.device()});

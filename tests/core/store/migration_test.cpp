@@ -63,8 +63,8 @@ protected:
 };
 
 TEST_F(MigrationTest, the_released_schemas_have_not_changed) {
-    ASSERT_EQ(store_detail::released_migrations().size(), 4U);
-    for (std::size_t version = 1; version <= 4; ++version) {
+    ASSERT_EQ(store_detail::released_migrations().size(), 5U);
+    for (std::size_t version = 1; version <= 5; ++version) {
         std::filesystem::remove(file);
         make(version);
         EXPECT_EQ(schema_text(file), data_text("store/schema_" + std::to_string(version) + ".sql"));
@@ -84,7 +84,7 @@ TEST_F(MigrationTest, a_file_of_version_1_keeps_every_row) {
     for (std::size_t i = 0; i < tables.size(); ++i) {
         EXPECT_EQ(rows_of(tables[i], columns[i]), before[i]) << tables[i];
     }
-    EXPECT_EQ(schema_text(file), data_text("store/schema_4.sql"));
+    EXPECT_EQ(schema_text(file), data_text("store/schema_5.sql"));
 }
 
 TEST_F(MigrationTest, the_migrated_file_fits_together) {
@@ -136,7 +136,7 @@ TEST_F(MigrationTest, the_copy_kept_is_of_version_1_with_all_its_rows) {
     make_version_1_with_rows();
     const auto before = rows_of("revision", "id, body");
     { const auto store = open(); }
-    file = file.string() + ".before-v4-2026-07-01";
+    file = file.string() + ".before-v5-2026-07-01";
     EXPECT_EQ(schema_text(file), data_text("store/schema_1.sql"));
     EXPECT_EQ(rows_of("revision", "id, body"), before);
 }
@@ -161,7 +161,7 @@ TEST_F(MigrationTest, a_program_killed_while_it_migrates_leaves_every_record) {
         migrator.kill();
         { const auto store = open(); }
         EXPECT_EQ(rows_of("revision", "id, body"), before) << round;
-        EXPECT_EQ(schema_text(file), data_text("store/schema_4.sql")) << round;
+        EXPECT_EQ(schema_text(file), data_text("store/schema_5.sql")) << round;
     }
 }
 

@@ -87,11 +87,12 @@ TEST_F(RecordFileTest, whatever_the_user_lets_others_do_everything_the_store_mak
         }
         EXPECT_NE(names_in(file.parent_path()), "records ") << "nothing was looked at while it was open";
     }
-    const std::array<Migration, 5> steps{store_detail::make_schema_1, store_detail::make_schema_2,
-                                         store_detail::make_schema_3, store_detail::make_schema_4,
-                                         [](SQLite::Database& db) { db.exec("CREATE TABLE later (x)"); }};
+    const std::array<Migration, 6> steps{
+        store_detail::make_schema_1, store_detail::make_schema_2,
+        store_detail::make_schema_3, store_detail::make_schema_4,
+        store_detail::make_schema_5, [](SQLite::Database& db) { db.exec("CREATE TABLE later (x)"); }};
     { const auto migrated = value_of(RecordFile::open(file, clock, OpenMode::read_write, steps)); }
-    EXPECT_THAT(names_in(file.parent_path()), HasSubstr("records.before-v5-2026-07-01 "));
+    EXPECT_THAT(names_in(file.parent_path()), HasSubstr("records.before-v6-2026-07-01 "));
     for (const auto& entry : std::filesystem::directory_iterator{file.parent_path()}) {
         EXPECT_EQ(mode_of(entry.path()), 0600U) << entry.path();
     }
@@ -118,7 +119,7 @@ TEST_F(RecordFileTest, the_connection_syncs_each_commit_checks_foreign_keys_and_
                                                                      {"synchronous", "2"},
                                                                      {"foreign_keys", "1"},
                                                                      {"locking_mode", "exclusive"},
-                                                                     {"user_version", "4"},
+                                                                     {"user_version", "5"},
                                                                      {"application_id", "1466323555"}}};
     for (const auto& [pragma, value] : wanted) {
         EXPECT_EQ(opened.database().execAndGet(std::string{"PRAGMA "} + pragma).getString(), value) << pragma;
@@ -292,10 +293,10 @@ TEST_F(RecordFileTest, a_migration_keeps_a_whole_copy_first) {
     const auto steps = released_and(add_colour);
     {
         const auto opened = value_of(RecordFile::open(file, clock, OpenMode::read_write, steps));
-        EXPECT_EQ(store_detail::schema_version(opened.database()), 5);
+        EXPECT_EQ(store_detail::schema_version(opened.database()), 6);
     }
-    EXPECT_EQ(names_in(folder.path()), "records records.before-v5-2026-07-01 ");
-    const auto kept = file.string() + ".before-v5-2026-07-01";
+    EXPECT_EQ(names_in(folder.path()), "records records.before-v6-2026-07-01 ");
+    const auto kept = file.string() + ".before-v6-2026-07-01";
     EXPECT_EQ(mode_of(kept), 0600U);
     file = kept;
     EXPECT_EQ(value_of(open().houses()).size(), 1U);
@@ -309,9 +310,9 @@ TEST_F(RecordFileTest, a_migration_that_fails_changes_nothing_and_a_second_copy_
                     Not(HasSubstr("newer")));
     }
     EXPECT_EQ(names_in(folder.path()),
-              "records records.before-v5-2026-07-01 records.before-v5-2026-07-01-2 ");
+              "records records.before-v6-2026-07-01 records.before-v6-2026-07-01-2 ");
     EXPECT_EQ(value_of(open().houses()).size(), 1U);
-    EXPECT_EQ(schema_text(file), data_text("store/schema_4.sql"));
+    EXPECT_EQ(schema_text(file), data_text("store/schema_5.sql"));
 }
 
 TEST_F(RecordFileTest, an_older_file_is_not_viewed_before_it_was_migrated) {

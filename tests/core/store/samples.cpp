@@ -56,6 +56,16 @@ Signature sample_signature() {
     return {{.name = "Ottoline Brask", .role = "technician"}, {1'782'910'000'000, -300}};
 }
 
+// Its hash: printf '\\377\\330\\377\\340 not to be drawn \\0\\377\\331' | sha256sum
+Photo sample_photo() {
+    Photo photo;
+    photo.sha256 = "6b6c2c5d61701b9c5abe79bd7740d8117bfcc7a137860a836d8ad7ed2c173512";
+    photo.bank = Id{"bank-1"};
+    photo.note = "scale at the far end";
+    photo.added = {1'782'910'000'000, -300};
+    return photo;
+}
+
 Mark sample_mark(const std::string& id, MarkKind kind, std::int64_t second) {
     Mark mark;
     mark.id = Id{id};

@@ -52,6 +52,9 @@ template <class Q>
 [[nodiscard]] House sample_house();
 [[nodiscard]] Visit sample_visit(const std::string& id = "visit-1");
 [[nodiscard]] Signature sample_signature();
+/// Bytes that pass for a photo, and the photo of bank-1 that names them.
+inline constexpr std::string_view sample_jpeg{"\xFF\xD8\xFF\xE0 not to be drawn \0\xFF\xD9", 24};
+[[nodiscard]] Photo sample_photo();
 /// The nth press of a run: made `second` seconds after the fake clock's start.
 [[nodiscard]] Mark sample_mark(const std::string& id, MarkKind kind, std::int64_t second = 0);
 

@@ -75,6 +75,7 @@ inline std::vector<SheetBlock> example_blocks() {
         {Severity::waste, "Timer 3", "The pump never rests.", {}, ""},
         {Severity::note, "North bank", "Read from a wet pad.", "Read it again.", ""}};
     blocks.push_back(findings);
+    blocks.push_back(SheetPhotos{{{"", "Photo 1. North bank"}}});
     SheetChecks checks;
     checks.lines = {{"Breaker on", true, "", "done"}, {"Make-up open", false, "float sticks", "NOT done"}};
     blocks.push_back(checks);
@@ -175,6 +176,8 @@ inline QStringList example_text() {
             "North bank",
             "Read from a wet pad.",
             "Remedy: Read it again.",
+            "The photo itself is not at hand here; the record names it.",
+            "Photo 1. North bank",
             "done: Breaker on",
             "NOT done: Make-up open",
             "Note: float sticks",

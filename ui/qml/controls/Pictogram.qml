@@ -17,6 +17,7 @@ Item {
             "back": "M15 4 L7 12 L15 20",
             "backspace": "M8 5 H21 V19 H8 L2 12 Z M11 9 L17 15 M17 9 L11 15",
             "bin": "M4 6 H20 M9 6 V3 H15 V6 M6 6 L7 21 H17 L18 6 M10 10 V17 M14 10 V17",
+            "camera": "M3 7 H8 L10 4 H14 L16 7 H21 V20 H3 Z M8 13 a4 4 0 1 0 8 0 a4 4 0 1 0 -8 0",
             "clock": "M3 12 a9 9 0 1 0 18 0 a9 9 0 1 0 -18 0 M12 6 V12 L16 15",
             "cross": "M6 6 L18 18 M18 6 L6 18",
             "down": "M4 8 L12 16 L20 8",

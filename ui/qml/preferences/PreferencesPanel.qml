@@ -103,10 +103,10 @@ Item {
                 ActionButton {
                     text: qsTr("Records to and from other machines")
                     pictogram: "forward"
-                    visible: !asked.session.readOnly && asked.session.place === "houses"
+                    visible: !asked.session.readOnly && asked.session.place.startsWith("house")
                     onClicked: {
                         panel.close();
-                        asked.session.showHandover();
+                        asked.session.showBundles();
                     }
                 }
             }

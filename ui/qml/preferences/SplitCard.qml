@@ -20,6 +20,11 @@ Card {
         text: qsTr("Both are kept. The first is shown until one is chosen.")
         Layout.fillWidth: true
     }
+    PlainWords {
+        visible: card.record["differences"].length === 0
+        text: qsTr("They differ in places that no page shows.")
+        Layout.fillWidth: true
+    }
     Repeater {
         model: card.record["differences"]
         delegate: RowLayout {

@@ -125,6 +125,7 @@ QtObject {
     readonly property real pageWidth: mm(220)
     readonly property real sideWidth: mm(52)
     readonly property real fieldWidth: mm(60)
+    readonly property real photoSide: mm(32)
     readonly property real thumbnailWidth: mm(48)
     readonly property real thumbnailHeight: mm(24)
     readonly property real pictureHeight: mm(58)

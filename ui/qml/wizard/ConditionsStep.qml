@@ -68,6 +68,11 @@ ScrollColumn {
             }
         }
     }
+    PhotosCard {
+        photos: step.visit.photos
+        readOnly: step.visit.frozen
+        Layout.fillWidth: true
+    }
     Card {
         title: qsTr("For whoever wants to know more")
         Layout.fillWidth: true

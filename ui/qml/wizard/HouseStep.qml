@@ -18,6 +18,13 @@ ScrollColumn {
         pad: step.pad
         readOnly: step.visit.frozen
         Layout.fillWidth: true
+        FoldedForm {
+            title: qsTr("For a day, hour by hour: birds, fans, prices")
+            form: step.visit.house.day
+            pad: step.pad
+            readOnly: step.visit.frozen
+            Layout.fillWidth: true
+        }
     }
     PlainWords {
         text: qsTr("Pad banks, seen from outside")

@@ -27,6 +27,11 @@ ScrollColumn {
             }
         }
     }
+    PhotosCard {
+        photos: step.visit.photos
+        readOnly: step.visit.frozen
+        Layout.fillWidth: true
+    }
     CautionList {
         visit: step.visit
         Layout.fillWidth: true

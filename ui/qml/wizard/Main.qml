@@ -78,8 +78,8 @@ Window {
             page.setSource("qrc:/qt/qml/Wetfront/Preferences/CopiesPage.qml", {
                 session: session
             });
-        else if (place === "handover")
-            page.setSource("qrc:/qt/qml/Wetfront/Preferences/HandoverPage.qml", {
+        else if (place === "bundles")
+            page.setSource("qrc:/qt/qml/Wetfront/Preferences/BundlesPage.qml", {
                 session: session
             });
         else if (place === "sheets")
@@ -103,7 +103,7 @@ Window {
             return qsTr("Setting template: %1").arg(session.described?.name ?? "");
         if (place === "copies")
             return qsTr("Copies of the records");
-        if (place === "handover")
+        if (place === "bundles")
             return qsTr("Records to and from other machines");
         if (place === "sheets")
             return qsTr("Sheets of many visits: print or hand out");

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-#include "viewmodels/handover_view_model.h"
+#include "viewmodels/bundles_view_model.h"
 
 #include <algorithm>
 #include <system_error>
@@ -18,15 +18,19 @@ std::filesystem::path folder_on(const QString& medium) {
     return std::filesystem::path{medium.toStdString()} / "Wetfront bundles";
 }
 
-/// "everything", "farm:<id>", "new:<id of a device>"
+/// "everything", "house:<id>", "farm:<id>", "new:<id of a device>"
 BundleChoice choice_of(const QString& what) {
     const Id id{what.section(QLatin1Char{':'}, 1).toStdString()};
     BundleChoice choice;
     choice.sheets = true;
     if (what.startsWith(QStringLiteral("farm:"))) {
         choice.farms = {id};
+    } else if (what.startsWith(QStringLiteral("house:"))) {
+        choice.houses = {id};
+    } else if (what.startsWith(QStringLiteral("new:"))) {
+        choice.new_for = id;
     } else {
-        choice.new_for = what.startsWith(QStringLiteral("new:")) ? id : Id{"nobody"};
+        choice.everything = true;
     }
     return choice;
 }
@@ -55,26 +59,23 @@ Result<BundleMade> write_into(const Store& store, const std::filesystem::path& f
     return store.write_bundle(choice, new_file_in(folder, store.device(), now));
 }
 
-QString place_words(const std::string& pointer) {
-    return qstring(pointer)
-        .mid(1)
-        .replace(QLatin1Char{'_'}, QLatin1Char{' '})
-        .split(QLatin1Char{'/'})
-        .join(QStringLiteral(", "));
-}
-
 }  // namespace
 
-HandoverViewModel::HandoverViewModel(const Context& context, Media media, QObject* parent)
+BundlesViewModel::BundlesViewModel(const Context& context, Media media, QObject* parent)
     : BusyViewModel{parent}, context_{context}, find_media_{std::move(media)} {}
 
-void HandoverViewModel::set_outcome(const QString& outcome) {
+void BundlesViewModel::set_outcome(const QString& outcome) {
     outcome_ = outcome;
     emit outcomeChanged();
 }
 
-QVariantList HandoverViewModel::outgoing() const {
-    QVariantList list{QVariantMap{{"value", QStringLiteral("everything")}, {"text", tr("All records")}}};
+QVariantList BundlesViewModel::outgoing() const {
+    QVariantList list;
+    if (!house_.id.empty()) {
+        list.append(QVariantMap{{"value", QStringLiteral("house:") + qstring(house_.id.text)},
+                                {"text", qstring(house_.name)}});
+    }
+    list.append(QVariantMap{{"value", QStringLiteral("everything")}, {"text", tr("All records")}});
     if (const auto devices = context_.store.other_devices()) {
         for (const auto& device : devices.value()) {
             list.append(QVariantMap{{"value", QStringLiteral("new:") + qstring(device.id.text)},
@@ -90,7 +91,7 @@ QVariantList HandoverViewModel::outgoing() const {
     return list;
 }
 
-QVariantList HandoverViewModel::incoming() const {
+QVariantList BundlesViewModel::incoming() const {
     QVariantList list;
     for (const auto& each : incoming_) {
         list.append(QVariantMap{{"file", qstring(each.file.string())},
@@ -101,7 +102,7 @@ QVariantList HandoverViewModel::incoming() const {
     return list;
 }
 
-QString HandoverViewModel::name_of(const SplitRecord& record) const {
+QString BundlesViewModel::name_of(const SplitRecord& record) const {
     const QString name = qstring(record.name);
     switch (record.kind) {
         case RecordKind::farm:
@@ -109,14 +110,37 @@ QString HandoverViewModel::name_of(const SplitRecord& record) const {
         case RecordKind::house:
             return tr("House: %1").arg(name);
         case RecordKind::visit:
-            return tr("A visit of house %1").arg(name);
+            return tr("A visit of %1").arg(name);
         case RecordKind::setting_template:
             return tr("Setting template %1").arg(name);
     }
     return {};
 }
 
-QVariantList HandoverViewModel::split() const {
+std::vector<TwoStates> BundlesViewModel::differences_of(const SplitRecord& record) const {
+    const auto& store = context_.store;
+    const auto places_of = [&](const auto& present) {
+        return present ? changed_places(present.value(), record.differences) : ChangedPlaces{};
+    };
+    switch (record.kind) {
+        case RecordKind::farm:
+            return state_words(House{}, places_of(store.farm(record.record)));
+        case RecordKind::house: {
+            const auto house = store.house(record.record);
+            return state_words(house ? house.value() : House{}, places_of(house));
+        }
+        case RecordKind::visit: {
+            const auto visit = store.visit(record.record);
+            const auto house = visit ? store.house(visit.value().house) : Result<House>{House{}};
+            return state_words(house ? house.value() : House{}, places_of(visit));
+        }
+        case RecordKind::setting_template:
+            break;  // no page tells its places
+    }
+    return {};
+}
+
+QVariantList BundlesViewModel::split() const {
     QVariantList list;
     for (const auto& record : split_) {
         QVariantList states;
@@ -127,10 +151,10 @@ QVariantList HandoverViewModel::split() const {
                 {"text", state.is_signed ? tr("entered %1, signed").arg(when) : tr("entered %1").arg(when)}});
         }
         QVariantList differences;
-        for (const auto& change : record.differences) {
-            differences.append(QVariantMap{{"place", place_words(change.pointer)},
-                                           {"first", qstring(change.before)},
-                                           {"second", qstring(change.after)}});
+        for (const auto& place : differences_of(record)) {
+            differences.append(QVariantMap{{"place", context_.formatter.text(place.place)},
+                                           {"first", context_.formatter.text(place.first)},
+                                           {"second", context_.formatter.text(place.second)}});
         }
         list.append(
             QVariantMap{{"title", name_of(record)}, {"states", states}, {"differences", differences}});
@@ -138,14 +162,21 @@ QVariantList HandoverViewModel::split() const {
     return list;
 }
 
-QString HandoverViewModel::aside() const {
+QString BundlesViewModel::aside() const {
     return aside_.empty() ? QString{}
-                          : tr("Kept aside, unharmed: %1 entries. They wait for other bundles, or a later "
+                          : tr("Entries kept aside, unharmed: %1. They wait for other bundles, or a later "
                                "version of this program made them; each bundle from here passes them on.")
                                 .arg(QString::number(aside_.size()));
 }
 
-void HandoverViewModel::look() {
+void BundlesViewModel::begin_anew(const House& house) {
+    house_ = house;
+    drop();
+    set_outcome({});
+    look();
+}
+
+void BundlesViewModel::look() {
     media_ = find_media_();
     incoming_.clear();
     for (const auto& medium : media_) {
@@ -170,7 +201,7 @@ void HandoverViewModel::look() {
     emit changed();
 }
 
-void HandoverViewModel::writeTo(const QString& medium, const QString& what) {
+void BundlesViewModel::writeTo(const QString& medium, const QString& what) {
     if (busy()) {
         return;
     }
@@ -186,27 +217,27 @@ void HandoverViewModel::writeTo(const QString& medium, const QString& what) {
             !made ? tr("No bundle was written. %1").arg(qstring(made.error().text()))
             : made.value().entries == 0
                 ? tr("Nothing is new for that machine: no bundle was written.")
-                : tr("Written and read back: %1, %2 entries. It counts as delivered once its "
+                : tr("Written and read back: %1. Entries: %2. It counts as delivered once its "
                      "receipt is read here.")
                       .arg(qstring(made.value().file.string()), QString::number(made.value().entries)));
     });
 }
 
-QStringList HandoverViewModel::lines_of(const BundleReport& report) const {
+QStringList BundlesViewModel::lines_of(const BundleReport& report) const {
     const auto number = [](auto count) { return QString::number(count); };
     QStringList lines{tr("Made on %1").arg(context_.formatter.date_and_time(report.made)),
-                      tr("New: %1 entries; farms %2, houses %3, visits %4, templates %5, marks %6")
+                      tr("New entries: %1; farms %2, houses %3, visits %4, templates %5, marks %6")
                           .arg(number(report.added), number(report.farms), number(report.houses),
                                number(report.visits), number(report.templates), number(report.marks)),
-                      tr("There already: %1 entries").arg(number(report.there))};
+                      tr("Entries there already: %1").arg(number(report.there))};
     if (!report.aside.empty()) {
-        lines.append(tr("Kept aside, because something they need is not here yet or a later version made "
-                        "them: %1 entries")
+        lines.append(tr("Entries kept aside, because something they need is not here yet or a later version "
+                        "made them: %1")
                          .arg(number(report.aside.size())));
     }
     if (report.taken_in_later > 0) {
         lines.append(
-            tr("Kept aside earlier and in their place now: %1 entries").arg(number(report.taken_in_later)));
+            tr("Entries kept aside earlier and in their place now: %1").arg(number(report.taken_in_later)));
     }
     for (const auto& record : report.split) {
         lines.append(tr("Changed on two machines, both are kept: %1").arg(name_of(record)));
@@ -214,7 +245,7 @@ QStringList HandoverViewModel::lines_of(const BundleReport& report) const {
     return lines;
 }
 
-void HandoverViewModel::lookAt(const QString& file) {
+void BundlesViewModel::lookAt(const QString& file) {
     const auto found = std::ranges::find_if(
         incoming_, [&](const Incoming& each) { return qstring(each.file.string()) == file; });
     if (busy() || found == incoming_.end()) {
@@ -243,7 +274,7 @@ void HandoverViewModel::lookAt(const QString& file) {
           });
 }
 
-void HandoverViewModel::read_receipt(const std::filesystem::path& file) {
+void BundlesViewModel::read_receipt(const std::filesystem::path& file) {
     const auto work = [this, file]() -> Result<ReceiptRead> {
         WF_TRY(const auto text, read_bundle_file(file));
         return context_.store.read_receipt(text);
@@ -251,13 +282,13 @@ void HandoverViewModel::read_receipt(const std::filesystem::path& file) {
     begin(tr("Reading the receipt"), false, work, [this](const Result<ReceiptRead>& read) {
         look();
         set_outcome(
-            read ? tr("Delivered: %1 entries, %2 of them newly.")
+            read ? tr("Entries delivered: %1, newly: %2.")
                        .arg(QString::number(read.value().entries), QString::number(read.value().marked))
                  : tr("This receipt cannot be used. %1").arg(qstring(read.error().text())));
     });
 }
 
-void HandoverViewModel::takeIn() {
+void BundlesViewModel::takeIn() {
     if (busy() || looked_at_.empty()) {
         return;
     }
@@ -287,13 +318,13 @@ void HandoverViewModel::takeIn() {
     });
 }
 
-void HandoverViewModel::drop() {
+void BundlesViewModel::drop() {
     looked_.clear();
     looked_at_.clear();
     emit outcomeChanged();
 }
 
-void HandoverViewModel::choose(const QString& revision) {
+void BundlesViewModel::choose(const QString& revision) {
     if (busy()) {
         return;
     }

@@ -11,10 +11,10 @@ Item {
     id: page
 
     required property SessionViewModel session
-    readonly property HandoverViewModel handover: session.handover
-    readonly property var looked: handover.looked
+    readonly property BundlesViewModel bundles: session.bundles
+    readonly property var looked: bundles.looked
     readonly property bool looking: looked["title"] !== undefined
-    property string what: "everything"
+    property string what: bundles.outgoing[0]?.value ?? "everything"
 
     ScrollColumn {
         anchors.fill: parent
@@ -31,14 +31,14 @@ Item {
         }
         PlainWords {
             visible: text.length > 0
-            text: page.handover.outcome
+            text: page.bundles.outcome
             font.bold: true
             Layout.fillWidth: true
             Accessible.role: Accessible.AlertMessage
             Accessible.name: text
         }
         Repeater {
-            model: page.handover.split
+            model: page.bundles.split
             delegate: SplitCard {
                 required property var modelData
                 record: modelData
@@ -48,7 +48,7 @@ Item {
                         keepText: qsTr("Leave both"),
                         doText: qsTr("Choose it"),
                         warning: false,
-                        act: () => page.handover.choose(revision)
+                        act: () => page.bundles.choose(revision)
                     })
                 Layout.fillWidth: true
             }
@@ -58,13 +58,13 @@ Item {
             Layout.fillWidth: true
             ChoiceRow {
                 label: qsTr("What to take along, with the sheets of signed visits")
-                model: page.handover.outgoing
+                model: page.bundles.outgoing
                 current: page.what
                 onChosen: value => page.what = value
                 Layout.fillWidth: true
             }
             PlainWords {
-                visible: page.handover.media.length === 0
+                visible: page.bundles.media.length === 0
                 text: qsTr("No stick or card is plugged in.")
                 Layout.fillWidth: true
             }
@@ -72,18 +72,18 @@ Item {
                 spacing: Theme.gap
                 Layout.fillWidth: true
                 Repeater {
-                    model: page.handover.media
+                    model: page.bundles.media
                     delegate: ActionButton {
                         required property string modelData
                         text: qsTr("Write to %1").arg(modelData)
                         pictogram: "sheet"
                         kind: "primary"
-                        onClicked: page.handover.writeTo(modelData, page.what)
+                        onClicked: page.bundles.writeTo(modelData, page.what)
                     }
                 }
                 ActionButton {
                     text: qsTr("Look for sticks")
-                    onClicked: page.handover.look()
+                    onClicked: page.bundles.look()
                 }
             }
         }
@@ -91,23 +91,23 @@ Item {
             title: qsTr("From another machine")
             Layout.fillWidth: true
             PlainWords {
-                text: page.handover.incoming.length === 0 ? qsTr("No bundle and no receipt is on a stick.") : qsTr("Touch one to see what is in it.")
+                text: page.bundles.incoming.length === 0 ? qsTr("No bundle and no receipt is on a stick.") : qsTr("Touch one to see what is in it.")
                 soft: true
                 Layout.fillWidth: true
             }
             Repeater {
-                model: page.handover.incoming
+                model: page.bundles.incoming
                 delegate: ActionButton {
                     required property var modelData
                     text: Sentence.fill(modelData.isReceipt ? qsTr("Receipt %1, %2") : qsTr("Bundle %1, %2"), [modelData.title, modelData.place])
                     pictogram: "forward"
-                    onClicked: page.handover.lookAt(modelData.file)
+                    onClicked: page.bundles.lookAt(modelData.file)
                     Layout.fillWidth: true
                 }
             }
             PlainWords {
                 visible: text.length > 0
-                text: page.handover.aside
+                text: page.bundles.aside
                 Layout.fillWidth: true
             }
         }
@@ -125,31 +125,19 @@ Item {
             keepText: qsTr("Leave it"),
             doText: qsTr("Take it in"),
             warning: false,
-            act: () => page.handover.takeIn()
+            act: () => page.bundles.takeIn()
         })
     }
     ConfirmPanel {
         id: confirm
-        onKept: page.handover.drop()
+        onKept: page.bundles.drop()
     }
 
-    // What takes a moment is not told, but nothing else can be pressed meanwhile.
-    BusyPanel {
-        text: page.handover.busyText
-        progress: page.handover.progress
-        cancellable: page.handover.stoppable
-        visible: page.handover.busy
-        dim: late.passed
-        opacity: late.passed ? 1 : 0
-        onCancelAsked: page.handover.stop()
-    }
-    Timer {
-        id: late
-        property bool passed: false
-        interval: 500
-        running: page.handover.busy
-        onRunningChanged: if (running)
-            passed = false
-        onTriggered: passed = true
+    WorkPanel {
+        working: page.bundles.busy
+        text: page.bundles.busyText
+        progress: page.bundles.progress
+        cancellable: page.bundles.stoppable
+        onCancelAsked: page.bundles.stop()
     }
 }

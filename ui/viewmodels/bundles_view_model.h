@@ -4,6 +4,7 @@
 #include <QVariantMap>
 #include <vector>
 
+#include "sheet/change_words.h"
 #include "store/bundle.h"
 #include "viewmodels/busy_view_model.h"
 #include "viewmodels/media.h"
@@ -13,7 +14,7 @@ namespace wetfront::ui {
 
 /// Records that go to another machine or come from one, on a stick: bundles out, bundles in with a look
 /// before, receipts both ways, and the choice where two machines changed the same.
-class HandoverViewModel : public wetfront::ui::BusyViewModel {  // by its whole name, or QML misses it
+class BundlesViewModel : public wetfront::ui::BusyViewModel {  // by its whole name, or QML misses it
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the session")
@@ -28,8 +29,8 @@ class HandoverViewModel : public wetfront::ui::BusyViewModel {  // by its whole 
     Q_PROPERTY(QString outcome READ outcome NOTIFY outcomeChanged)    ///< of what was pressed last
 
 public:
-    HandoverViewModel(const Context& context, Media media, QObject* parent);
-    ~HandoverViewModel() override { finish(); }
+    BundlesViewModel(const Context& context, Media media, QObject* parent);
+    ~BundlesViewModel() override { finish(); }
 
     [[nodiscard]] QStringList media() const { return media_; }
     [[nodiscard]] QVariantList outgoing() const;
@@ -39,6 +40,9 @@ public:
     [[nodiscard]] QVariantMap looked() const { return looked_; }
     [[nodiscard]] QString outcome() const { return outcome_; }
 
+    /// The page is opened: nothing stands there from before. `house`: the one it was opened from; its id is
+    /// empty where it was opened from the list of all.
+    void begin_anew(const House& house);
     /// Looks for media and their files anew, and for records that have two states.
     Q_INVOKABLE void look();
     /// Writes that value of `outgoing` to that medium, and reads it back.
@@ -70,11 +74,13 @@ private:
     void set_outcome(const QString& outcome);
     [[nodiscard]] QStringList lines_of(const BundleReport& report) const;
     [[nodiscard]] QString name_of(const SplitRecord& record) const;
+    [[nodiscard]] std::vector<TwoStates> differences_of(const SplitRecord& record) const;
     void read_receipt(const std::filesystem::path& file);
 
     Context context_;
     Media find_media_;
     QStringList media_;
+    House house_;  ///< offered first; without an id: none is
     std::vector<Incoming> incoming_;
     std::vector<SplitRecord> split_;
     std::vector<KeptAside> aside_;
