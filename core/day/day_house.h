@@ -47,7 +47,7 @@ struct DayTimer {
 };
 
 /// Fans that run from so many degrees above target on. The first stage runs below them as well.
-struct FanStage {
+struct DayFanStage {
     TemperatureDifference above_target = from_si<TemperatureDifference>(0.0);  ///< rising from stage to stage
     VolumeFlow airflow;  ///< of all fans that run then, of outside air; above 0, rising
 };
@@ -76,8 +76,8 @@ struct DayHouse {
     std::vector<DayPump> pumps;
     std::vector<DayTimer> timers;
 
-    std::vector<FanStage> fan_stages;   ///< at least one; one: these fans always run
-    std::optional<Temperature> target;  ///< needed for more than one stage
+    std::vector<DayFanStage> fan_stages;  ///< at least one; one: these fans always run
+    std::optional<Temperature> target;    ///< needed for more than one stage
     /// A stage ends so far below where it began; above 0; assumed.
     TemperatureDifference fan_band = from_si<TemperatureDifference>(0.5);
 

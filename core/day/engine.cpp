@@ -12,7 +12,7 @@ namespace {
 
 constexpr double at_once = 1e-6;  // two moments so near are one, s
 constexpr double hunting_calls = 4;
-constexpr double wet_share_off = 3e-5;     // from a parabola, of all pads' air: about 1 mK
+constexpr double wet_share_off = 1e-5;     // from a parabola, of all pads' air: about 1 mK
 constexpr double longest_supplied = 60.0;  // step, s
 
 }  // namespace
@@ -188,7 +188,7 @@ double DaySimulator::Engine::longest_step(Bank& bank, double end) const {
     // What decays by exp(-k t) from a wet share is a parabola to (k t)^3 / 125 of it: about a ten-thousandth.
     const double wet = bank.columns.wet_share(bank.now);
     const double k = b / (1.0 - c);
-    const double longest = k > 0.0 && wet > 0.0 ? std::min(std::cbrt(0.004 / wet), 1.0) / k : never;
+    const double longest = k > 0.0 && wet > 0.0 ? std::min(std::cbrt(0.00125 / wet), 1.0) / k : never;
     return std::min(now_ + longest, first);
 }
 

@@ -216,14 +216,16 @@ void DaySimulator::Engine::close(Tally& tally, DayResult& into) {
         auto& of = into.timers[t];
         of.called = seconds(timer.called);
         of.pump_on = seconds(timer.pump_on);
-        of.pump_starts = timer.state.starts;
+        // A run that would begin just as the weather ends is none.
+        const bool too_late = timer.state.running() && now_ - timer.state.pump_start() < at_once;
+        of.pump_starts = timer.state.starts - (too_late ? 1 : 0);
         of.calls = timer.state.calls;
         of.longest_on_time = seconds(timer.state.longest_on_time);
         for (const auto b : timer.banks) {
             of.wet_dry_cycles += banks_[b].began_to_dry / static_cast<double>(timer.banks.size());
         }
         const auto& pumps = house_.timers[t].pumps;
-        totals.pump_starts += timer.state.starts * static_cast<std::int64_t>(pumps.size());
+        totals.pump_starts += of.pump_starts * static_cast<std::int64_t>(pumps.size());
         for (const auto p : pumps) {
             if (timer.pump_on > 0.0 && !house_.pumps[p].power) {
                 energy_known = false;
@@ -236,7 +238,7 @@ void DaySimulator::Engine::close(Tally& tally, DayResult& into) {
             for (const auto b : timer.banks) {
                 stored += banks_[b].columns.flow() * banks_[b].columns.filling_time(running);
             }
-            if (choice_.keep_runs) {
+            if (choice_.keep_runs && !too_late) {
                 into.runs.push_back({t, seconds(timer.state.pump_start()), seconds(now_)});
             }
         }

@@ -28,6 +28,9 @@ public:
         day.weather = weather(hours);
         for (std::size_t t = 0; t < day.house.timers.size(); ++t) {
             day.plans.push_back(plan());
+            if (in_seconds(day.house.sensor_lag) == 0.0) {  // a limit without a band would only chatter
+                day.plans.back().lowest_house_temperature.reset();
+            }
         }
         return day;
     }
