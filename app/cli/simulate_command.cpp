@@ -5,12 +5,16 @@
 #include "cli/day_output.h"
 #include "cli/interruption.h"
 #include "cli/visit_source.h"
+#include "day/design_weather.h"
 #include "day/simulate.h"
 #include "day/visit_day.h"
 #include "day/weather_file.h"
 
 namespace wetfront {
 namespace {
+
+/// By which settings the timers run.
+enum class DaySettings { found, advised, left, continuous, none };
 
 struct SimulateOptions {
     std::string visit;
@@ -33,6 +37,22 @@ const char* name_of(DaySettings which) {
             return "none";
     }
     return "";
+}
+
+const WayToRun& way_of(const VisitDay& day, DaySettings which) {
+    switch (which) {
+        case DaySettings::found:
+            return day.found;
+        case DaySettings::advised:
+            return day.advised;
+        case DaySettings::left:
+            return day.left;
+        case DaySettings::continuous:
+            return day.continuous;
+        case DaySettings::none:
+            break;
+    }
+    return day.none;
 }
 
 /// A weather, and what is to be told about how it was read.
@@ -122,18 +142,18 @@ void print_texts(std::ostream& out, const char* heading, const std::vector<Messa
 Result<ExitStatus> run_simulate(const SimulateOptions& options, const Common& common) {
     WF_TRY(const auto visit, load_visit(options.visit, common));
     const auto advice = advise(visit.file);
-    auto house = day_house_of(visit.file, advice);
-    const auto plans = day_plans_of(visit.file, advice, options.which);
+    auto known = visit_day(visit.file, advice);
+    const auto& way = way_of(known, options.which);
     WF_TRY(const auto read, weather_for(options, visit.file, advice));
-    auto missing = house.missing;
-    missing.insert(missing.end(), plans.missing.begin(), plans.missing.end());
+    auto missing = known.missing;
+    missing.insert(missing.end(), way.missing.begin(), way.missing.end());
     WF_CHECK(nothing_missing(missing, common.units));
-    WF_TRY(house.house->clock_ahead, clock_ahead(visit.file, read.weather));
-    WF_TRY(auto simulator, DaySimulator::of(*house.house, read.weather));
+    WF_TRY(known.house->clock_ahead, clock_ahead(visit.file, read.weather));
+    WF_TRY(auto simulator, DaySimulator::of(*known.house, read.weather));
     Interruption interruption;
     DayResult day;
     bool stopped = false;
-    const auto done = simulator.run(plans.plans, day, [&](double) {
+    const auto done = simulator.run(*way.plans, day, [&](double) {
         stopped = stopped || interruption.asked();
         return !stopped;
     });
@@ -141,23 +161,23 @@ Result<ExitStatus> run_simulate(const SimulateOptions& options, const Common& co
         return ExitStatus::stopped;
     }
     WF_CHECK(done);
-    auto notes = read.notes;
-    notes.insert(notes.end(), plans.notes.begin(), plans.notes.end());
+    auto assumed = known.assumed;
+    assumed.insert(assumed.end(), way.assumed.begin(), way.assumed.end());
     if (common.json) {
         JsonObject object = {{"visit", visit.file.visit.id.text},
                              {"settings", name_of(options.which)},
                              {"weather", read.weather.source}};
         object.update(day_json(day));
-        object["assumed"] = texts_json(house.assumed, common.units);
-        object["notes"] = texts_json(notes, common.units);
+        object["assumed"] = texts_json(assumed, common.units);
+        object["notes"] = texts_json(read.notes, common.units);
         print_json(common.out(), object);
         return ExitStatus::done;
     }
     common.out() << headline(visit.file) << ": settings " << name_of(options.which) << ", weather "
                  << read.weather.source << "\n\n";
     print_day(common.out(), day, common.units);
-    print_texts(common.out(), "Assumed:", house.assumed, common.units);
-    print_texts(common.out(), "Notes:", notes, common.units);
+    print_texts(common.out(), "Assumed:", assumed, common.units);
+    print_texts(common.out(), "Notes on the weather:", read.notes, common.units);
     return ExitStatus::done;
 }
 

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "day/weather_file.h"
+
 namespace wetfront {
 
 Result<MoistAir> air_between(const MoistAir& before, const MoistAir& after, double share) {
@@ -39,6 +41,17 @@ Result<Weather> design_day_weather(const DesignDay& day, Duration clock_ahead_of
         WF_TRY(weather.hours.emplace_back(), air_between(at(before), at(before + 1), solar - before));
     }
     return weather;
+}
+
+Result<Weather> design_weather_of(const VisitFile& file, const Advice& advice) {
+    if (!advice.weather.day) {
+        return bad_input(
+            "design day", "",
+            "the farm's design dry bulb, coincident wet bulb and daily range, or a weather file");
+    }
+    WF_TRY(const auto date, parse_day(local_date(file.visit.started), "visit"));
+    return design_day_weather(*advice.weather.day, advice.margins.clock_ahead_of_sun, date,
+                              file.visit.started.utc_offset_minutes);
 }
 
 }  // namespace wetfront
