@@ -2,379 +2,333 @@
 #include "day/visit_day.h"
 
 #include <algorithm>
-#include <cmath>
 
-#include "cycle/bank_evidence.h"
 #include "cycle/labels.h"
 #include "cycle/pump_runs.h"
-#include "day/design_weather.h"
 #include "pad/wet_pad.h"
 
 namespace wetfront {
 namespace {
 
-constexpr double least_circulation_m2_per_s = 9.31e-3 / 60.0;
-constexpr double water_kg_per_m3 = 1000.0;
-constexpr double joules_per_kwh = 3.6e6;
-constexpr double minute_s = 60.0;
+constexpr double water_density = 1000.0;  // kg/m3, as in cycle/visit_water.h
 
-double face_of(const PadBank& bank) {
-    return bank.length && bank.height ? in_si(bank.length->value()) * in_si(bank.height->value()) : 0.0;
+// The advice of one bank, on whichever timer it hangs.
+const BankAdvice* advice_of(const Advice& advice, const Id& bank) {
+    for (const auto& timer : advice.timers) {
+        for (const auto& of : timer.banks) {
+            if (of.bank == bank) {
+                return &of;
+            }
+        }
+    }
+    return nullptr;
 }
 
-/// Puts one house together; what it cannot know it says.
-class HouseWork {
-public:
-    HouseWork(const VisitFile& file, const Advice& advice)
-        : file_{file}, house_{file.house}, advice_{advice}, timings_{timings_of(file)} {}
-
-    VisitDay done() && {
-        add_fans();
-        add_banks();
-        add_pumps();
-        add_heat();
-        return std::move(day_);
+std::optional<ColumnRates> rates_of(const BankQuestion& question, const CycleMargins& margins) {
+    const double c = margins.constant_share;
+    if (const auto* dry = question.dry_start()) {
+        const auto rates =
+            rates_from_timings(dry->wet_through - question.fill, dry->dry_out, dry->fans_on, c);
+        return rates ? std::optional{rates.value()} : std::nullopt;
     }
-
-private:
-    void lacks(Message what) { day_.missing.push_back(std::move(what)); }
-    void lacks(const PadBank& bank, Message what) {
-        lacks({WF_TEXT("%1: %2"), {label_of(house_, bank), std::move(what)}});
-    }
-    void assume(Message what) { day_.assumed.push_back(std::move(what)); }
-
-    void add_fans() {
-        auto& stages = day_.house.fan_stages;
-        for (const auto& stage : house_.fan_stages) {
-            if (stage.above_target && stage.airflow) {
-                stages.push_back({stage.above_target->value(), stage.airflow->value()});
-            }
-        }
-        std::ranges::stable_sort(stages, {}, [](const auto& stage) { return in_si(stage.above_target); });
-        if (!stages.empty()) {
-            day_.house.target = target();
-            if (stages.size() > 1 && !day_.house.target) {
-                lacks(WF_TEXT("the target of a timer, by which the fan stages go"));
-            }
-            return;
-        }
-        if (house_.fan_airflow) {
-            stages.push_back({from_si<TemperatureDifference>(0.0), house_.fan_airflow->value()});
-            assume(WF_TEXT("all fans run all day, as no stages are entered"));
-            return;
-        }
-        lacks(WF_TEXT("the airflow of the fans"));
-    }
-
-    [[nodiscard]] std::optional<Temperature> target() const {
-        for (const auto* all : {&file_.visit.left, &file_.visit.found}) {
-            for (const auto& settings : *all) {
-                if (settings.target) {
-                    return settings.target->value();
-                }
-            }
-        }
+    const auto& wet = std::get<WetStart>(question.start);
+    const auto share = evaporated_share_from_wet_start(wet.off, wet.drip_return, question.fill);
+    if (!share || !(share.value() > 0.0)) {
         return std::nullopt;
     }
+    const double drying = c / in_seconds(wet.off + question.fill);
+    return ColumnRates{from_si<Rate>(drying / share.value()), from_si<Rate>(drying), c};
+}
 
-    void add_banks() {
-        double whole_face = 0.0;
-        for (const auto& bank : house_.banks) {
-            if (face_of(bank) <= 0.0) {
-                lacks(bank, WF_TEXT("length and height of the pad"));
-            }
-            whole_face += face_of(bank);
+// What is put together for one house.
+class VisitHouse {
+public:
+    VisitHouse(const VisitFile& file, const Advice& advice, VisitDay& day)
+        : file_{file}, advice_{advice}, day_{day} {}
+
+    void build() {
+        DayHouse house;
+        double airflow = 0.0;
+        for (const auto& bank : file_.house.banks) {
+            airflow += add_bank(bank, house);
         }
-        if (house_.banks.empty()) {
-            lacks(WF_TEXT("a pad bank"));
-        }
-        if (!advice_.weather.test) {
-            lacks(WF_TEXT("the weather in which the readings were taken"));
+        if (file_.house.banks.empty()) {
+            day_.missing.emplace_back(WF_TEXT("a pad bank"));
         }
         if (!day_.missing.empty()) {
             return;
         }
-        for (const auto& bank : house_.banks) {
-            add_bank(bank, face_of(bank) / whole_face);
+        for (auto& bank : house.banks) {
+            bank.face_share /= airflow;
         }
+        house.fan_stages = {{from_si<TemperatureDifference>(0.0), from_si<VolumeFlow>(airflow)}};
+        add_pumps(house);
+        day_.assumed.emplace_back(WF_TEXT("all fans run at all hours"));
+        day_.assumed.emplace_back(WF_TEXT("no heat of birds and building"));
+        day_.assumed.push_back({WF_TEXT("lag of the house sensor %1"), {any(house.sensor_lag)}});
+        day_.house = std::move(house);
     }
 
-    void add_bank(const PadBank& bank, double share) {
-        const auto evidence =
-            evidence_of(file_, timings_, advice_.weather, advice_.water, bank, advice_.margins);
-        const auto* dry = evidence.question ? evidence.question->dry_start() : nullptr;
-        if (dry == nullptr) {
-            lacks(bank, WF_TEXT("fill, wet-through from a dry pad, and dry-out"));
-            return;
+private:
+    // Air through the bank, m3/s, which its share of the face is put down as for now.
+    double add_bank(const PadBank& bank, DayHouse& house) {
+        const auto label = label_of(file_.house, bank);
+        const auto* known = advice_of(advice_, bank.id);
+        if (known == nullptr || !known->question) {
+            if (known != nullptr && !known->missing.empty()) {
+                day_.missing.insert(day_.missing.end(), known->missing.begin(), known->missing.end());
+            } else if (!advice_.missing.empty()) {
+                for (const auto& missing : advice_.missing) {
+                    if (std::find(day_.missing.begin(), day_.missing.end(), missing) == day_.missing.end()) {
+                        day_.missing.push_back(missing);
+                    }
+                }
+            } else {
+                day_.missing.push_back({WF_TEXT("%1: readings by the stopwatch"), {label}});
+            }
+            return 0.0;
         }
-        const auto fill = evidence.question->fill;
-        const auto rates = rates_from_timings(dry->wet_through - fill, dry->dry_out, dry->fans_on,
-                                              advice_.margins.constant_share);
-        const auto area = from_si<Area>(face_of(bank));
-        const auto speed = face_of(file_, bank);
-        const auto flux = speed
-                              ? evaporation(*advice_.weather.test, evidence.effectiveness.value, speed->speed)
-                              : Result<EvaporationFlux>{bad_input("face speed", "", "")};
-        const auto holds = rates && flux ? water_held(rates.value(), flux.value(), area)
-                                         : Result<Mass>{bad_input("water held", "", "")};
-        if (!holds) {
-            lacks(bank, WF_TEXT("readings from which the water that the pad holds can be worked out"));
-            return;
+        const auto face = face_of(file_, bank);
+        if (!bank.length || !bank.height || !face) {
+            day_.missing.push_back(
+                {WF_TEXT("%1: length and height of the pads, and the fans' airflow"), {label}});
+            return 0.0;
         }
-        DayBank of_day;
-        of_day.face_share = share;
-        of_day.holds = holds.value();
-        of_day.wetting = rates.value().wetting;
-        of_day.constant_share = advice_.margins.constant_share;
-        of_day.effectiveness = {evidence.effectiveness.value};
-        of_day.fill = fill;
-        add_water(bank, of_day);
-        day_.house.banks.push_back(std::move(of_day));
+        const auto& question = *known->question;
+        const auto rates = rates_of(question, advice_.margins);
+        const auto area = bank.length->value() * bank.height->value();
+        const auto effectiveness = effectiveness_of(file_, advice_.weather, bank);
+        const auto flux = advice_.weather.test
+                              ? evaporation(*advice_.weather.test, effectiveness.value, face->speed)
+                              : bad_input("weather of the readings", "not known", "both its temperatures");
+        const auto held = rates && flux ? water_held(*rates, flux.value(), area)
+                                        : bad_input("readings", "not usable", "others");
+        if (!held) {
+            day_.missing.push_back({WF_TEXT("%1: readings in drier air (%2)"), {label, held.error().text()}});
+            return 0.0;
+        }
+        DayBank made;
+        made.holds = held.value();
+        made.constant_share = rates->constant_share;
+        made.effectiveness = {effectiveness.value};
+        if (effectiveness.origin == Origin::assumed) {
+            day_.assumed.push_back({WF_TEXT("%1: effectiveness %2"), {label, any(effectiveness.value)}});
+        }
+        if (question.dry_start() == nullptr) {
+            day_.assumed.push_back(
+                {WF_TEXT("%1: its pads begin to dry as soon as the pause tested at the wet start is over"),
+                 {label}});
+        }
+        made.fill = question.fill;
+        add_water(bank, question, *rates, made, label);
+        const double air = in_si(face->speed) * in_si(area);
+        made.face_share = air;
+        house.banks.push_back(made);
+        return air;
     }
 
-    void add_water(const PadBank& bank, DayBank& of_day) {
+    // How fast it is wetted and by how much water.
+    void add_water(const PadBank& bank, const BankQuestion& question, const ColumnRates& rates, DayBank& made,
+                   const Message& label) {
+        double wetting = in_si(rates.wetting);
+        if (question.evaporated_share && *question.evaporated_share > 0.0) {
+            wetting = std::min(wetting, in_si(rates.drying) / *question.evaporated_share);
+        }
         const auto* water = advice_.water.bank(bank.id);
-        const double taken_up = in_si(of_day.wetting) * in_si(of_day.holds) / water_kg_per_m3;
-        double flow = least_circulation_m2_per_s * in_si(bank.length->value());
-        if (water != nullptr && water->flow && water->flow_measured) {
-            flow = in_si(*water->flow);
-            if (flow < taken_up) {
-                // Two readings that contradict each other, which is a finding elsewhere: no more than what
-                // comes can be taken up.
-                of_day.wetting = from_si<Rate>(flow * water_kg_per_m3 / in_si(of_day.holds));
-                assume({WF_TEXT("%1: the pad takes up all that its header brings, less than its wet-through "
-                                "time asks for"),
-                        {label_of(house_, bank)}});
-            }
+        const auto taken = [&] { return wetting * in_si(made.holds) / water_density; };
+        if (water != nullptr && water->flow) {
+            made.flow = *water->flow;
+            wetting = std::min(wetting, water_density * in_si(made.flow) / in_si(made.holds));
         } else {
-            flow = std::max(flow, taken_up);
-            assume({WF_TEXT("%1: %2 flow into its header, as none was measured"),
-                    {label_of(house_, bank), any(from_si<VolumeFlow>(flow))}});
+            made.flow = from_si<VolumeFlow>(taken());
+            day_.assumed.push_back(
+                {WF_TEXT("%1: flow of %2, no more than its pads take up"), {label, any(made.flow)}});
         }
-        of_day.flow = from_si<VolumeFlow>(flow);
-        if (water != nullptr && water->filling) {
-            of_day.arrival_shares = water->filling->shares;
-            of_day.arrival_times = water->filling->times;
-        }
+        made.wetting = from_si<Rate>(wetting);
         const auto* pump = advice_.water.pump(bank.pump);
-        const auto* flow_of_pump = pump == nullptr ? nullptr : pump->flow();
-        if (pump != nullptr && pump->riser && flow_of_pump != nullptr) {
-            const double riser = in_si(*pump->riser) / in_si(flow_of_pump->flow);
-            of_day.riser = seconds(std::min(riser, 0.5 * in_seconds(of_day.fill)));
+        if (pump != nullptr && pump->riser && pump->flow() != nullptr) {
+            const auto riser = *pump->riser / pump->flow()->flow;
+            made.riser = riser < made.fill ? riser : made.riser;
+        }
+        if (water != nullptr && water->filling) {
+            made.arrival_shares = water->filling->shares;
+            made.arrival_times = water->filling->times;
+        } else {
+            day_.assumed.push_back({WF_TEXT("%1: water comes along the header evenly"), {label}});
         }
     }
 
-    void add_pumps() {
-        for (const auto& pump : house_.pumps) {
-            DayPump of_day;
-            for (std::size_t i = 0; i < house_.banks.size(); ++i) {
-                if (house_.banks[i].pump == pump.id) {
-                    of_day.banks.push_back(i);
+    void add_pumps(DayHouse& house) const {
+        for (const auto& pump : file_.house.pumps) {
+            DayPump made;
+            for (std::size_t b = 0; b < file_.house.banks.size(); ++b) {
+                if (file_.house.banks[b].pump == pump.id) {
+                    made.banks.push_back(b);
                 }
             }
-            of_day.power = pump.power ? std::optional{pump.power->value()} : std::nullopt;
-            of_day.bleed = pump.bleed_flow ? pump.bleed_flow->value() : of_day.bleed;
-            day_.house.pumps.push_back(std::move(of_day));
+            if (pump.bleed_flow) {
+                made.bleed = pump.bleed_flow->value();
+            }
+            house.pumps.push_back(made);
         }
-        for (const auto& timer : house_.timers) {
-            DayTimer of_day;
-            for (std::size_t i = 0; i < house_.pumps.size(); ++i) {
-                if (std::ranges::find(timer.pumps, house_.pumps[i].id) != timer.pumps.end()) {
-                    of_day.pumps.push_back(i);
+        for (const auto& timer : file_.house.timers) {
+            DayTimer made;
+            for (std::size_t p = 0; p < file_.house.pumps.size(); ++p) {
+                if (std::find(timer.pumps.begin(), timer.pumps.end(), file_.house.pumps[p].id) !=
+                    timer.pumps.end()) {
+                    made.pumps.push_back(p);
                 }
             }
-            day_.house.timers.push_back(std::move(of_day));
-        }
-    }
-
-    void add_heat() {
-        if (house_.birds && house_.bird_mass) {
-            day_.house.flock = {*house_.birds, house_.bird_mass->value()};
-        } else {
-            assume(WF_TEXT("no heat of birds, as their number or mass is not entered"));
-        }
-        if (house_.building_gain) {
-            day_.house.building_gain = house_.building_gain->value();
-        } else {
-            assume(WF_TEXT("no heat of sun and building, as none is entered"));
-        }
-        if (house_.sensor_lag) {
-            day_.house.sensor_lag = house_.sensor_lag->value();
-        } else {
-            assume({WF_TEXT("a lag of the house sensor of %1"), {any(day_.house.sensor_lag)}});
-        }
-        if (const auto& price = file_.farm.energy_price) {
-            day_.house.prices.energy = in_si(price->value()) * joules_per_kwh;
-        }
-        if (const auto& price = file_.farm.water_price) {
-            day_.house.prices.water = in_si(price->value());
+            house.timers.push_back(made);
         }
     }
 
     const VisitFile& file_;
-    const House& house_;
     const Advice& advice_;
-    VisitTimings timings_;
-    VisitDay day_;
+    VisitDay& day_;
 };
 
-bool has_humidity_sensor_outside(const House& house) {
-    return std::ranges::any_of(house.sensors, [](const Sensor& sensor) {
-        return sensor.kind == SensorKind::humidity && sensor.place == SensorPlace::outside;
-    });
-}
-
 template <class Q>
-std::optional<Q> value_of(const Optional<Q>& entry) {
-    return entry ? std::optional{entry->value()} : std::nullopt;
+std::optional<Q> value_of(const Optional<Q>& entered) {
+    return entered ? std::optional{entered->value()} : std::nullopt;
 }
+
 std::optional<Duration> since_midnight(const std::optional<TimeOfDay>& time) {
-    return time ? std::optional{seconds(minute_s * time->minutes)} : std::nullopt;
+    return time ? std::optional{seconds(60.0 * time->minutes)} : std::nullopt;
 }
 
-class PlanWork {
+// What a timer does with settings, on-times as its controller counts them.
+class VisitPlans {
 public:
-    PlanWork(const VisitFile& file, const Advice& advice) : file_{file}, advice_{advice} {}
+    VisitPlans(const VisitFile& file, const Advice& advice)
+        : file_{file}, advice_{advice}, timings_{timings_of(file)} {}
 
-    DayPlans of(DaySettings which) && {
+    // `settings_of` a timer: none where they are not known; `cycled`: its pumps run by period and on-time.
+    template <class Settings, class Cycled>
+    WayToRun way(const char* whose, Settings settings_of, Cycled cycled) const {
+        WayToRun way;
+        std::vector<TimerPlan> plans;
         for (const auto& timer : file_.house.timers) {
-            add(timer, which);
+            const auto settings = settings_of(timer);
+            if (!settings) {
+                way.missing.push_back({whose, {label_of(file_.house, timer)}});
+                continue;
+            }
+            if (auto plan = plan_of(timer, *settings, cycled(timer), way)) {
+                plans.push_back(std::move(*plan));
+            }
         }
-        return std::move(plans_);
+        if (plans.size() == file_.house.timers.size() && !plans.empty()) {
+            way.plans = std::move(plans);
+        }
+        return way;
+    }
+
+    // The advised settings; what they don't speak of is that of the timer.
+    [[nodiscard]] std::optional<TimerSettings> advised(const Timer& timer) const {
+        const auto* of = advice_.of(timer.id);
+        if (of == nullptr) {
+            return std::nullopt;
+        }
+        auto settings = settings_to_enter(*of);
+        for (const auto* own : {file_.visit.left_of(timer.id), file_.visit.found_of(timer.id)}) {
+            if (own != nullptr) {
+                settings.target = settings.target ? settings.target : own->target;
+                settings.start_temperature =
+                    settings.start_temperature ? settings.start_temperature : own->start_temperature;
+            }
+        }
+        return settings;
+    }
+    // When pads may run, the same whatever the pumping.
+    TimerPlan when_pads_may_run(const Timer& timer, const TimerSettings& settings, WayToRun& way) const {
+        TimerPlan plan;
+        plan.start_temperature = value_of(settings.start_temperature);
+        if (!plan.start_temperature) {
+            way.assumed.push_back(
+                {WF_TEXT("%1: pads called for at all hours, as there is no start temperature"),
+                 {label_of(file_.house, timer)}});
+        }
+        plan.lowest_house_temperature = value_of(settings.lowest_house_temperature);
+        plan.humidity_cut_off = value_of(settings.humidity_cut_off);
+        if (settings.pad_hours_from && settings.pad_hours_to) {
+            plan.hours_from = since_midnight(settings.pad_hours_from);
+            plan.hours_to = since_midnight(settings.pad_hours_to);
+        }
+        return plan;
     }
 
 private:
-    void lacks(const Timer& timer, Message what) {
-        plans_.missing.push_back({WF_TEXT("%1: %2"), {label_of(file_.house, timer), std::move(what)}});
-    }
-
-    void add(const Timer& timer, DaySettings which) {
-        TimerPlan plan;
-        if (which == DaySettings::none) {
-            plans_.plans.push_back(plan);
-            return;
-        }
-        const auto* advised = advice_.of(timer.id);
-        const bool by_advice = which == DaySettings::advised || which == DaySettings::continuous;
-        const auto* held = which == DaySettings::found  ? file_.visit.found_of(timer.id)
-                           : which == DaySettings::left ? file_.visit.left_of(timer.id)
-                                                        : nullptr;
-        if (by_advice ? advised == nullptr : held == nullptr) {
-            lacks(timer, by_advice ? WF_TEXT("nothing is advised") : WF_TEXT("no settings are entered"));
-            return;
-        }
-        const auto settings = by_advice ? settings_to_enter(*advised) : *held;
-        add_when(timer, settings, plan);
-        const bool on_demand = timer.kind == TimerKind::on_demand || which == DaySettings::continuous ||
-                               (which == DaySettings::advised && !advised->cycled);
-        if (on_demand) {
+    std::optional<TimerPlan> plan_of(const Timer& timer, const TimerSettings& settings, bool cycled,
+                                     WayToRun& way) const {
+        auto plan = when_pads_may_run(timer, settings, way);
+        const auto label = label_of(file_.house, timer);
+        if (!cycled) {
             plan.pumping = Pumping::while_called;
-        } else if (!add_cycle(timer, settings, plan)) {
-            return;
+            return plan;
         }
-        plans_.plans.push_back(std::move(plan));
-    }
-
-    void add_when(const Timer& timer, const TimerSettings& settings, TimerPlan& plan) {
-        plan.start_temperature = value_of(settings.start_temperature);
-        plan.lowest_house_temperature = value_of(settings.lowest_house_temperature);
-        if (settings.humidity_cut_off) {
-            if (has_humidity_sensor_outside(file_.house)) {
-                plan.humidity_cut_off = settings.humidity_cut_off->value();
-            } else {
-                plans_.notes.push_back(
-                    {WF_TEXT("%1: its humidity cut-off is not in this, as its sensor does not hang outside"),
-                     {label_of(file_.house, timer)}});
-            }
-        }
-        const auto from = since_midnight(settings.pad_hours_from);
-        const auto to = since_midnight(settings.pad_hours_to);
-        if (from && to) {
-            plan.hours_from = from;
-            plan.hours_to = to;
-        }
-        if (settings.rinse_at && settings.rinse_length) {
-            plan.rinse_at = since_midnight(settings.rinse_at);
-            plan.rinse_length = settings.rinse_length->value();
-        }
-    }
-
-    /// False: it lacks something.
-    bool add_cycle(const Timer& timer, const TimerSettings& settings, TimerPlan& plan) {
-        const auto runs = pump_runs(file_.house, timings_of(file_), timer, settings);
-        if (!settings.period || !runs.settings.base_on_time) {
-            lacks(timer, runs.fill_missing ? WF_TEXT("the fill time, from which its on-times count")
-                                           : WF_TEXT("period and base on-time"));
-            return false;
+        const auto runs = pump_runs(file_.house, timings_, timer, settings);
+        const auto& base =
+            runs.settings.base_on_time ? runs.settings.base_on_time : runs.settings.shown_on_time;
+        if (!settings.period || !base) {
+            way.missing.push_back({WF_TEXT("%1: period and on-time"), {label}});
+            return std::nullopt;
         }
         plan.pumping = Pumping::in_cycles;
         plan.period = settings.period->value();
-        plan.base = std::min(runs.settings.base_on_time->value(), plan.period);
-        if (runs.settings.on_time_ceiling) {
-            plan.ceiling = std::clamp(runs.settings.on_time_ceiling->value(), plan.base, plan.period);
-        }
+        plan.base = base->value();
+        plan.ceiling = value_of(runs.settings.on_time_ceiling);
         plan.target = value_of(settings.target);
         for (const auto& row : settings.trim_rows) {
             if (row.above_target && row.change) {
                 plan.trim_rows.push_back({row.above_target->value(), row.change->value()});
             }
         }
-        std::ranges::stable_sort(plan.trim_rows, {},
-                                 [](const TrimStep& row) { return in_si(row.above_target); });
         if (!plan.trim_rows.empty() && !plan.target) {
             plan.trim_rows.clear();
-            plans_.notes.push_back(
-                {WF_TEXT("%1: its trim rows are not in this, as its target is not entered"),
-                 {label_of(file_.house, timer)}});
+            way.assumed.push_back(
+                {WF_TEXT("%1: the on-time stays at its base, as there is no target temperature"), {label}});
         }
+        plan.dead_band = advice_.margins.dead_band;
         if (settings.review_interval) {
             plan.review_interval = settings.review_interval->value();
         }
-        return true;
+        plan.rinse_at = since_midnight(settings.rinse_at);
+        if (settings.rinse_length) {
+            plan.rinse_length = settings.rinse_length->value();
+        }
+        return plan;
     }
 
     const VisitFile& file_;
     const Advice& advice_;
-    DayPlans plans_;
+    VisitTimings timings_;
 };
+
+std::optional<TimerSettings> copy_of(const TimerSettings* settings) {
+    return settings != nullptr ? std::optional{*settings} : std::nullopt;
+}
 
 }  // namespace
 
-Message label_of(DaySettings which) {
-    switch (which) {
-        case DaySettings::found:
-            return WF_TEXT("found");
-        case DaySettings::advised:
-            return WF_TEXT("advised");
-        case DaySettings::left:
-            return WF_TEXT("left");
-        case DaySettings::continuous:
-            return WF_TEXT("continuous");
-        case DaySettings::none:
-            return WF_TEXT("no pads");
-    }
-    return {};
-}
-
 VisitDay visit_day(const VisitFile& file, const Advice& advice) {
-    return HouseWork{file, advice}.done();
-}
-
-DayPlans day_plans(const VisitFile& file, const Advice& advice, DaySettings which) {
-    return PlanWork{file, advice}.of(which);
-}
-
-std::optional<Weather> design_weather(const VisitFile& file, const Advice& advice) {
-    if (!advice.weather.day) {
-        return std::nullopt;
-    }
-    const auto started = file.visit.started;
-    const std::chrono::sys_time<std::chrono::milliseconds> local{
-        std::chrono::milliseconds{started.unix_ms} + std::chrono::minutes{started.utc_offset_minutes}};
-    const std::chrono::year_month_day date{std::chrono::floor<std::chrono::days>(local)};
-    auto weather = design_day_weather(*advice.weather.day, advice.margins.clock_ahead_of_sun, date,
-                                      started.utc_offset_minutes);
-    return weather ? std::optional{std::move(weather).value()} : std::nullopt;
+    VisitDay day;
+    VisitHouse{file, advice, day}.build();
+    const VisitPlans plans{file, advice};
+    const auto by_interval = [](const Timer& timer) { return timer.kind != TimerKind::on_demand; };
+    day.found = plans.way(
+        WF_TEXT("%1: settings found"),
+        [&](const Timer& timer) { return copy_of(file.visit.found_of(timer.id)); }, by_interval);
+    day.left = plans.way(
+        WF_TEXT("%1: settings left"),
+        [&](const Timer& timer) { return copy_of(file.visit.left_of(timer.id)); }, by_interval);
+    const auto advised = [&](const Timer& timer) { return plans.advised(timer); };
+    day.advised = plans.way(WF_TEXT("%1: advice"), advised, [&](const Timer& timer) {
+        return by_interval(timer) && advice.of(timer.id)->cycled;
+    });
+    day.continuous = plans.way(WF_TEXT("%1: advice"), advised, [](const Timer&) { return false; });
+    day.none.plans.emplace(file.house.timers.size());
+    return day;
 }
 
 }  // namespace wetfront

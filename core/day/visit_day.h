@@ -1,50 +1,40 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-#include <chrono>
 #include <optional>
 #include <vector>
 
 #include "cycle/advice.h"
 #include "day/day_house.h"
-#include "day/weather.h"
 
 namespace wetfront {
 
-/// Whose settings a day is worked out with.
-enum class DaySettings {
-    found,
-    advised,  ///< as the timer's controller can hold them
-    left,
-    continuous,  ///< pumps on while pads are called, at the times that are advised
-    none,        ///< no pads
+/// One way to run all timers of a house; no plans where it is not known how one of them would run.
+struct WayToRun {
+    std::optional<std::vector<TimerPlan>> plans;
+    std::vector<Message> missing;  ///< what it takes to know that
+    std::vector<Message> assumed;  ///< what is not entered, and what it was taken to be
 };
-[[nodiscard]] Message label_of(DaySettings which);
 
-/// A visit's house as a day is worked out for it.
+/// A visit as the simulation asks for it (day/simulate.h), but for the weather.
 struct VisitDay {
-    DayHouse house;
-    std::vector<Message> missing;  ///< what has to be entered or timed first; not empty: there is no day
-    std::vector<Message> assumed;  ///< what stands in for what was not entered
-};
-
-/// The house with what was measured at the visit: columns from the timings of each bank (a wet start says how
-/// much evaporates and not how fast a dry pad takes up water: that is missing then), the weather of its
-/// readings, fans, birds and prices. Flow that was not measured is assumed: the least circulation of 9.31
-/// L/min for each metre of pad (Univ. of Georgia, Poultry Housing Tips 14(4), 2002), or what the pad took up
-/// if that is more.
-[[nodiscard]] VisitDay visit_day(const VisitFile& file, const Advice& advice);
-
-/// What its timers do under those settings, in the house's order, or what is missing for it.
-struct DayPlans {
-    std::vector<TimerPlan> plans;
+    std::optional<DayHouse> house;  ///< none: something is missing
     std::vector<Message> missing;
-    std::vector<Message> notes;  ///< what of the settings a day does not know
+    std::vector<Message> assumed;
+    WayToRun found;       ///< the settings found
+    WayToRun advised;     ///< the advice: its cycle, or continuous pumping where none is advised
+    WayToRun left;        ///< the settings left
+    WayToRun continuous;  ///< pumps on while the advised settings call for pads
+    WayToRun none;        ///< no pads
 };
-[[nodiscard]] DayPlans day_plans(const VisitFile& file, const Advice& advice, DaySettings which);
 
-/// The farm's design day, midnight to midnight by the clock there, dated on the visit's day; none where it is
-/// not entered (VisitWeather::missing says what).
-[[nodiscard]] std::optional<Weather> design_weather(const VisitFile& file, const Advice& advice);
+/// Banks by their readings, in the weather of these: a dry start gives both rates; a wet start gives how much
+/// of the water evaporates, and the pad is taken to begin to dry just when the tested pause was over, which
+/// is the soonest that it can (assumed). Where a measured flow says that a larger share evaporates, that
+/// counts, as in the advice. Nothing fails: what is missing or assumed is said.
+///
+/// A target that the advice does not speak of is that of the settings left, else found; so is a start
+/// temperature that is not advised. The weather's clock is taken to be the timers'.
+[[nodiscard]] VisitDay visit_day(const VisitFile& file, const Advice& advice);
 
 }  // namespace wetfront

@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
+
 #include "day/day_words.h"
+#include "day/design_weather.h"
 #include "day/simulate.h"
 #include "day/visit_day.h"
 #include "sheet/blocks.h"
@@ -12,27 +15,37 @@ struct Days {
     std::vector<Message> names;
     std::vector<DayTotals> totals;
     std::vector<Message> missing;
+    std::vector<Message> assumed;
 };
 
-Days days_of(const SheetInputs& inputs, const VisitDay& day, const Weather& weather) {
+/// One way to run the timers, and what it is called.
+struct NamedWay {
+    Message name;
+    const WayToRun& way;
+    bool needed;  ///< without it there is nothing to compare
+};
+
+Days days_of(const VisitDay& day, const Weather& weather) {
     Days days;
-    auto simulator = DaySimulator::of(day.house, weather);
+    auto simulator = DaySimulator::of(*day.house, weather);
     if (!simulator) {
         days.missing.push_back(verbatim(simulator.error().text()));
         return days;
     }
     DayResult result;
-    for (const auto which : {DaySettings::found, DaySettings::advised, DaySettings::left}) {
-        const auto plans = day_plans(inputs.file, inputs.advice, which);
-        if (!plans.missing.empty()) {
-            if (which != DaySettings::left) {
-                days.missing.insert(days.missing.end(), plans.missing.begin(), plans.missing.end());
+    for (const auto& [name, way, needed] :
+         {NamedWay{WF_TEXT("found"), day.found, true}, NamedWay{WF_TEXT("advised"), day.advised, true},
+          NamedWay{WF_TEXT("left"), day.left, false}}) {
+        if (!way.plans) {
+            if (needed) {
+                days.missing.insert(days.missing.end(), way.missing.begin(), way.missing.end());
             }
-        } else if (const auto run = simulator.value().run(plans.plans, result); !run) {
+        } else if (const auto run = simulator.value().run(*way.plans, result); !run) {
             days.missing.push_back(verbatim(run.error().text()));
         } else {
-            days.names.push_back(label_of(which));
+            days.names.push_back(name);
             days.totals.push_back(result.totals);
+            days.assumed.insert(days.assumed.end(), way.assumed.begin(), way.assumed.end());
         }
     }
     return days;
@@ -51,11 +64,11 @@ Message listed(const std::vector<Message>& all) {
 void add_day(Blocks& blocks, const SheetInputs& inputs) {
     blocks.emplace_back(SheetHeading{WF_TEXT("The hottest day, worked out hour by hour")});
     auto day = visit_day(inputs.file, inputs.advice);
-    const auto weather = design_weather(inputs.file, inputs.advice);
+    const auto weather = design_weather_of(inputs.file, inputs.advice);
     if (!weather) {
-        day.missing.push_back(WF_TEXT("the farm's design day"));
+        day.missing.push_back(verbatim(weather.error().text()));
     }
-    const auto days = day.missing.empty() ? days_of(inputs, day, *weather) : Days{{}, {}, day.missing};
+    const auto days = day.house && weather ? days_of(day, weather.value()) : Days{{}, {}, day.missing, {}};
     if (!days.missing.empty()) {
         blocks.emplace_back(
             SheetParagraph{Message{WF_TEXT("Not worked out, as it lacks: %1"), {listed(days.missing)}}});
@@ -74,8 +87,14 @@ void add_day(Blocks& blocks, const SheetInputs& inputs) {
         table.rows.push_back(row(std::move(texts)));
     }
     blocks.emplace_back(std::move(table));
-    if (!day.assumed.empty()) {
-        blocks.emplace_back(SheetParagraph{Message{WF_TEXT("Assumed: %1"), {listed(day.assumed)}}});
+    auto assumed = day.assumed;
+    for (const auto& each : days.assumed) {
+        if (std::ranges::find(assumed, each) == assumed.end()) {
+            assumed.push_back(each);
+        }
+    }
+    if (!assumed.empty()) {
+        blocks.emplace_back(SheetParagraph{Message{WF_TEXT("Assumed: %1"), {listed(assumed)}}});
     }
 }
 

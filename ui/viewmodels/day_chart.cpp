@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 
+#include "day/design_weather.h"
 #include "day/simulate.h"
 #include "day/visit_day.h"
 
@@ -102,27 +103,22 @@ QVariantMap picture_of(const std::vector<std::pair<QString, const DayResult*>>& 
 }
 
 /// As advised, but for one timer.
-DayPlans plans_with(const VisitFile& file, const Advice& advice, const TimerSettings& tried) {
-    VisitFile with_tried = file;
-    auto& left = with_tried.visit.left;
-    std::erase_if(left, [&](const TimerSettings& settings) { return settings.timer == tried.timer; });
-    left.push_back(tried);
-    auto plans = day_plans(file, advice, DaySettings::advised);
+WayToRun way_with(const VisitDay& day, const VisitFile& file, const Advice& advice,
+                  const TimerSettings& tried) {
     const auto timer = std::ranges::find(file.house.timers, tried.timer, &Timer::id);
-    House alone = file.house;
-    if (timer == file.house.timers.end()) {
-        return plans;
+    if (timer == file.house.timers.end() || !day.advised.plans) {
+        return day.advised;
     }
-    alone.timers = {*timer};
-    with_tried.house = std::move(alone);
-    auto of_timer = day_plans(with_tried, advice, DaySettings::left);
-    if (!of_timer.missing.empty() || !plans.missing.empty()) {
-        return of_timer.missing.empty() ? plans : of_timer;
+    VisitFile alone = file;
+    alone.house.timers = {*timer};
+    alone.visit.left = {tried};
+    auto way = visit_day(alone, advice).left;
+    if (way.plans) {
+        auto plans = *day.advised.plans;
+        plans[static_cast<std::size_t>(timer - file.house.timers.begin())] = way.plans->front();
+        way.plans = std::move(plans);
     }
-    plans.plans[static_cast<std::size_t>(timer - file.house.timers.begin())] =
-        std::move(of_timer.plans.front());
-    plans.notes.insert(plans.notes.end(), of_timer.notes.begin(), of_timer.notes.end());
-    return plans;
+    return way;
 }
 
 }  // namespace
@@ -144,40 +140,36 @@ DayChart day_chart(const VisitFile& file, const Advice& advice, const std::optio
     const auto day = visit_day(file, advice);
     chart.missing = texts_of(day.missing, formatter);
     chart.assumed = texts_of(day.assumed, formatter);
-    const auto weather = design_weather(file, advice);
+    const auto weather = design_weather_of(file, advice);
     if (!weather) {
-        chart.missing.append(DayChartWords::tr("the farm's design day"));
+        chart.missing.append(QString::fromStdString(weather.error().text()));
     }
-    if (!chart.missing.isEmpty()) {
+    if (!day.house || !weather) {
         return chart;
     }
-    auto simulator = DaySimulator::of(day.house, *weather, {seconds(slot_s)});
+    auto simulator = DaySimulator::of(*day.house, weather.value(), {seconds(slot_s)});
     if (!simulator) {
         chart.missing.append(QString::fromStdString(simulator.error().text()));
         return chart;
     }
-    chart.second = tried ? DayChartWords::tr("what if") : formatter.text(label_of(DaySettings::advised));
+    chart.second = tried ? DayChartWords::tr("what if") : DayChartWords::tr("advised");
+    const std::array names{DayChartWords::tr("found"), chart.second};
+    const std::array ways{day.found, tried ? way_with(day, file, advice, *tried) : day.advised};
     std::array<DayResult, 2> results;
     std::vector<std::pair<QString, const DayResult*>> known;
-    std::size_t next = 0;
-    for (const auto which : {DaySettings::found, DaySettings::advised}) {
-        const auto plans = which == DaySettings::advised && tried ? plans_with(file, advice, *tried)
-                                                                  : day_plans(file, advice, which);
-        chart.assumed.append(texts_of(plans.notes, formatter));
-        auto& result = results[next++];
-        const auto run = plans.missing.empty() ? simulator.value().run(plans.plans, result)
-                                               : Result<void>{bad_input("settings", "", "all of them")};
-        if (run) {
-            known.emplace_back(which == DaySettings::advised ? chart.second : formatter.text(label_of(which)),
-                               &result);
+    for (std::size_t i = 0; i < ways.size(); ++i) {
+        chart.assumed.append(texts_of(ways[i].assumed, formatter));
+        if (!ways[i].plans) {
+            chart.missing.append(texts_of(ways[i].missing, formatter));
+        } else if (const auto run = simulator.value().run(*ways[i].plans, results[i]); run) {
+            known.emplace_back(names[i], &results[i]);
         } else {
-            chart.missing.append(plans.missing.empty()
-                                     ? QStringList{QString::fromStdString(run.error().text())}
-                                     : texts_of(plans.missing, formatter));
+            chart.missing.append(QString::fromStdString(run.error().text()));
         }
     }
+    chart.assumed.removeDuplicates();
     if (!known.empty()) {
-        chart.picture = picture_of(known, day.house.limits, formatter);
+        chart.picture = picture_of(known, day.house->limits, formatter);
     }
     if (known.size() == 2) {
         const auto words = compared(std::array{results[0].totals, results[1].totals}, file.farm.currency);

@@ -6,6 +6,7 @@
 #include <array>
 
 #include "day/day_words.h"
+#include "day/design_weather.h"
 #include "day/simulate.h"
 #include "day/visit_day.h"
 #include "day/weather_file.h"
@@ -34,10 +35,8 @@ using Totals = std::array<DayTotals, 2>;
 Result<Totals> season_of(const VisitFile& file, const QString& weather_file,
                          const std::function<bool(double)>& told) {
     const auto advice = advise(file);
-    const auto day = visit_day(file, advice);
-    const auto found = day_plans(file, advice, DaySettings::found);
-    const auto advised = day_plans(file, advice, DaySettings::advised);
-    for (const auto* missing : {&day.missing, &found.missing, &advised.missing}) {
+    auto day = visit_day(file, advice);
+    for (const auto* missing : {&day.missing, &day.found.missing, &day.advised.missing}) {
         if (!missing->empty()) {
             return bad_input("house", "", in_english(missing->front(), UnitSystem::si));
         }
@@ -46,11 +45,13 @@ Result<Totals> season_of(const VisitFile& file, const QString& weather_file,
     WF_TRY(const auto read, read_weather_file(text, QFileInfo{weather_file}.fileName().toStdString(),
                                               advice.weather.pressure));
     WF_TRY(const auto weather, whole_of(read));
-    WF_TRY(auto simulator, DaySimulator::of(day.house, weather, {}));
+    WF_TRY(day.house->clock_ahead, timers_clock_ahead(file, weather));
+    WF_TRY(auto simulator, DaySimulator::of(*day.house, weather, {}));
     DayResult first;
     DayResult second;
-    WF_CHECK(simulator.run(found.plans, first, [&](double share) { return told(0.5 * share); }));
-    WF_CHECK(simulator.run(advised.plans, second, [&](double share) { return told(0.5 + 0.5 * share); }));
+    WF_CHECK(simulator.run(*day.found.plans, first, [&](double share) { return told(0.5 * share); }));
+    WF_CHECK(
+        simulator.run(*day.advised.plans, second, [&](double share) { return told(0.5 + 0.5 * share); }));
     return Totals{first.totals, second.totals};
 }
 

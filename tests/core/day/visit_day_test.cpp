@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: Apache-2.0
+#include "day/visit_day.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "day/simulate.h"
+#include "day_examples.h"
+#include "support/visit_builder.h"
+
+namespace wetfront::test {
+namespace {
+
+using testing::Contains;
+using testing::HasSubstr;
+using testing::IsEmpty;
+using testing::Not;
+
+std::vector<std::string> texts_of(const std::vector<Message>& messages) {
+    std::vector<std::string> texts;
+    for (const auto& message : messages) {
+        texts.push_back(in_english(message, UnitSystem::si));
+    }
+    return texts;
+}
+
+VisitBuilder timed_house() {
+    VisitBuilder visit;
+    visit.both_weathers();
+    visit.file().house.fan_airflow = typed<VolumeFlow>("40m3/s");
+    visit.run(1, {.fill = 45.0, .wet_through = 140.0, .run_off = 30.0, .dry_out = 900.0});
+    return visit;
+}
+
+VisitDay day_of_visit(const VisitFile& file) {
+    return visit_day(file, advise(file));
+}
+
+TEST(VisitDayTest, ATimedBankBecomesColumnsThatDryAsTheStopwatchSaw) {
+    auto visit = timed_house();
+    const auto& file = visit.file();
+    const auto day = day_of_visit(file);
+    ASSERT_TRUE(day.house) << testing::PrintToString(texts_of(day.missing));
+    const auto& bank = day.house->banks[0];
+    EXPECT_NEAR(in_si(bank.wetting), 1.0 / 95.0, 1e-9);  // fans off: 1 / (wet-through less fill)
+    EXPECT_DOUBLE_EQ(in_seconds(bank.fill), 45.0);
+    // In the weather of the readings, a pad that was wet dries to its first patch in 900 s: one run, then
+    // rest.
+    TimerPlan once;
+    once.pumping = Pumping::in_cycles;
+    once.base = 3600_s;
+    once.period = 7200_s;
+    auto house = *day.house;
+    house.columns = 1;
+    const auto air = advise(file).weather.test.value();
+    const auto result = simulate(house, same_air(air, 2), std::vector{once}, {60_s, false}).value();
+    EXPECT_DOUBLE_EQ(result.slots[60 + 14].wet_share, 1.0);
+    EXPECT_LT(result.slots[60 + 15].wet_share, 1.0);
+}
+
+TEST(VisitDayTest, EveryWayIsRunAsItsSettingsSay) {
+    auto visit = timed_house();
+    auto& found = visit.found();
+    found.period = typed<Duration>("10min");
+    found.base_on_time = typed<Duration>("100s");
+    found.on_time_ceiling = typed<Duration>("200s");
+    found.target = typed<Temperature>("24degC");
+    found.start_temperature = typed<Temperature>("26degC");
+    found.trim_rows = {{typed<TemperatureDifference>("1K"), typed<Duration>("10s")}};
+    found.pad_hours_from = TimeOfDay{600};
+    found.pad_hours_to = TimeOfDay{1320};
+    const auto day = day_of_visit(visit.file());
+    ASSERT_TRUE(day.house);
+    ASSERT_TRUE(day.found.plans);
+    const auto& plan = day.found.plans->front();
+    EXPECT_EQ(plan.pumping, Pumping::in_cycles);
+    EXPECT_DOUBLE_EQ(in_seconds(plan.period), 600.0);
+    EXPECT_DOUBLE_EQ(in_seconds(plan.base), 100.0);
+    EXPECT_DOUBLE_EQ(in_seconds(*plan.ceiling), 200.0);
+    EXPECT_DOUBLE_EQ(in_celsius(*plan.start_temperature), 26.0);
+    EXPECT_DOUBLE_EQ(in_seconds(*plan.hours_to), 22.0 * 3600.0);
+    ASSERT_EQ(plan.trim_rows.size(), 1u);
+    EXPECT_FALSE(day.left.plans);
+    EXPECT_THAT(texts_of(day.left.missing), Contains("Timer 1: settings left"));
+    ASSERT_TRUE(day.advised.plans);
+    ASSERT_TRUE(day.continuous.plans);
+    EXPECT_EQ(day.continuous.plans->front().pumping, Pumping::while_called);
+    EXPECT_EQ(day.continuous.plans->front().start_temperature, day.advised.plans->front().start_temperature);
+    EXPECT_EQ(day.none.plans->front().pumping, Pumping::never);
+    const auto weather = same_air(hot_dry_air(), 24);
+    double cooling_found = 0.0;
+    for (const auto* way : {&day.found, &day.advised, &day.continuous, &day.none}) {
+        const auto result = simulate(*day.house, weather, *way->plans);
+        ASSERT_TRUE(result) << result.error().text();
+        EXPECT_LT(result.value().water.error(), 1e-9);
+        cooling_found = way == &day.found ? result.value().totals.cooling : cooling_found;
+    }
+    EXPECT_GT(cooling_found, 0.0);
+}
+
+TEST(VisitDayTest, WhatIsMissingIsNamedAndNothingIsComputed) {
+    VisitBuilder bare;
+    const auto day = day_of_visit(bare.file());
+    EXPECT_FALSE(day.house);
+    EXPECT_THAT(texts_of(day.missing), Not(IsEmpty()));
+    auto visit = timed_house();
+    visit.file().house.fan_airflow.reset();
+    EXPECT_THAT(texts_of(day_of_visit(visit.file()).missing), Contains(HasSubstr("the fans' airflow")));
+}
+
+TEST(VisitDayTest, WhatIsAssumedIsSaid) {
+    const auto day = day_of_visit(timed_house().file());
+    const auto assumed = texts_of(day.assumed);
+    EXPECT_THAT(assumed, Contains(HasSubstr("lag of the house sensor")));
+    EXPECT_THAT(assumed, Contains(HasSubstr("evenly")));
+}
+
+}  // namespace
+}  // namespace wetfront::test
