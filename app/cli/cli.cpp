@@ -59,6 +59,7 @@ ExitStatus run(const std::vector<std::string>& arguments, const CliSurroundings&
     add_cycle(app, common, chosen);
     add_advise(app, common, chosen);
     add_check(app, common, chosen);
+    add_simulate(app, common, chosen);
     add_sheet(app, common, chosen);
     add_example(app, common, chosen);
     add_schema(app, common, chosen);

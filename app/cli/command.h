@@ -33,6 +33,7 @@ void add_timing(CLI::App& app, const Common& common, Work& chosen);
 void add_cycle(CLI::App& app, const Common& common, Work& chosen);
 void add_advise(CLI::App& app, const Common& common, Work& chosen);
 void add_check(CLI::App& app, const Common& common, Work& chosen);
+void add_simulate(CLI::App& app, const Common& common, Work& chosen);
 void add_sheet(CLI::App& app, const Common& common, Work& chosen);
 void add_example(CLI::App& app, const Common& common, Work& chosen);
 void add_schema(CLI::App& app, const Common& common, Work& chosen);

@@ -14,22 +14,11 @@ namespace wetfront {
 namespace {
 
 // One byte more than is accepted, so that the reader sees that a file is too long and memory stays bounded.
-std::string bounded_text(std::istream& stream) {
-    std::string text(most_file_bytes + 1, '\0');
+std::string bounded_text(std::istream& stream, std::size_t most_bytes) {
+    std::string text(most_bytes + 1, '\0');
     stream.read(text.data(), static_cast<std::streamsize>(text.size()));
     text.resize(static_cast<std::size_t>(stream.gcount()));
     return text;
-}
-
-Result<std::string> file_text(const std::string& name, const char* instead) {
-    std::ifstream stream{name, std::ios::binary};
-    std::error_code ignored;
-    if (!stream || std::filesystem::is_directory(name, ignored)) {
-        const auto cause =
-            std::filesystem::is_directory(name, ignored) ? "is a folder" : std::strerror(errno);
-        return storage_error(name, cause, instead);
-    }
-    return bounded_text(stream);
 }
 
 bool is_there(const std::string& name) {
@@ -49,6 +38,17 @@ Result<LoadedVisit> from_store(const std::string& visit, const Common& common) {
 
 }  // namespace
 
+Result<std::string> text_of_file(const std::string& name, std::size_t most_bytes, const char* instead) {
+    std::ifstream stream{name, std::ios::binary};
+    std::error_code ignored;
+    if (!stream || std::filesystem::is_directory(name, ignored)) {
+        const auto cause =
+            std::filesystem::is_directory(name, ignored) ? "is a folder" : std::strerror(errno);
+        return storage_error(name, cause, instead);
+    }
+    return bounded_text(stream, most_bytes);
+}
+
 Result<LoadedVisit> load_visit(const std::string& visit, const Common& common) {
     if (visit != "-" && !is_there(visit)) {
         if (common.store.empty()) {
@@ -59,9 +59,9 @@ Result<LoadedVisit> load_visit(const std::string& visit, const Common& common) {
     }
     std::string text;
     if (visit == "-") {
-        text = bounded_text(common.surroundings.in);
+        text = bounded_text(common.surroundings.in, most_file_bytes);
     } else {
-        WF_TRY(text, file_text(visit, "name a visit file that can be read"));
+        WF_TRY(text, text_of_file(visit, most_file_bytes, "name a visit file that can be read"));
     }
     WF_TRY(auto file, parse_visit_file(text));
     return LoadedVisit{std::move(file)};
@@ -77,7 +77,7 @@ Result<std::vector<Id>> ids_of(const std::vector<std::string>& texts, std::strin
 }
 
 Result<SettingTemplate> load_template(const std::string& name) {
-    WF_TRY(const auto text, file_text(name, "name a template file that can be read"));
+    WF_TRY(const auto text, text_of_file(name, most_file_bytes, "name a template file that can be read"));
     return parse_template_file(text);
 }
 

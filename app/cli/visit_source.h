@@ -20,6 +20,11 @@ struct LoadedVisit {
 /// The visit that VISIT names: "-" is standard input; a file of that name; else an id in the store.
 [[nodiscard]] Result<LoadedVisit> load_visit(const std::string& visit, const Common& common);
 
+/// The text of a file, of which one byte more than `most_bytes` is read, so that its reader sees that it is
+/// too long. An error of the file says what to do `instead`.
+[[nodiscard]] Result<std::string> text_of_file(const std::string& name, std::size_t most_bytes,
+                                               const char* instead);
+
 /// The ids that an option was given, `item`.
 [[nodiscard]] Result<std::vector<Id>> ids_of(const std::vector<std::string>& texts, std::string_view item);
 

@@ -94,7 +94,7 @@ struct PumpRun {
 struct DayResult {
     WallTime from;
     Duration slot_length;
-    std::vector<DaySlot> slots;
+    std::vector<DaySlot> course;    ///< slot after slot (Qt takes "slots" for a word of its own)
     std::vector<Duration> pump_on;  ///< [slot * timers + timer]
     std::vector<TimerTotals> timers;
     DayTotals totals;

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "day/weather_file.h"
+
 namespace wetfront {
 
 Result<MoistAir> air_between(const MoistAir& before, const MoistAir& after, double share) {
@@ -39,6 +41,27 @@ Result<Weather> design_day_weather(const DesignDay& day, Duration clock_ahead_of
         WF_TRY(weather.hours.emplace_back(), air_between(at(before), at(before + 1), solar - before));
     }
     return weather;
+}
+
+Result<Weather> design_weather_of(const VisitFile& file, const Advice& advice) {
+    if (!advice.weather.day) {
+        return bad_input(
+            "design day", "",
+            "the farm's design dry bulb, coincident wet bulb and daily range, or a weather file");
+    }
+    WF_TRY(const auto date, parse_day(local_date(file.visit.started), "visit"));
+    return design_day_weather(*advice.weather.day, advice.margins.clock_ahead_of_sun, date,
+                              file.visit.started.utc_offset_minutes);
+}
+
+Result<Duration> timers_clock_ahead(const VisitFile& file, const Weather& weather) {
+    constexpr int most_minutes = 180;
+    const int minutes = file.visit.started.utc_offset_minutes - weather.from.utc_offset_minutes;
+    if (minutes < -most_minutes || minutes > most_minutes) {
+        return bad_input("weather", to_iso8601(weather.from),
+                         "a time zone within 3 h of the visit's; is it the weather of another place?");
+    }
+    return seconds(60.0 * minutes);
 }
 
 }  // namespace wetfront

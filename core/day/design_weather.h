@@ -4,6 +4,7 @@
 #include <chrono>
 
 #include "air/design_day.h"
+#include "cycle/advice.h"
 #include "day/weather.h"
 
 namespace wetfront {
@@ -20,5 +21,12 @@ namespace wetfront {
 [[nodiscard]] Result<Weather> design_day_weather(const DesignDay& day, Duration clock_ahead_of_sun,
                                                  std::chrono::year_month_day date,
                                                  std::int32_t offset_minutes);
+
+/// The farm's design day on the day of the visit, by the clock there. An error says what of it is missing.
+[[nodiscard]] Result<Weather> design_weather_of(const VisitFile& file, const Advice& advice);
+
+/// By how much the timers' clocks, which go by that of the visit, are ahead of the weather's. Bad input where
+/// they are more than 3 h apart: the weather of another place.
+[[nodiscard]] Result<Duration> timers_clock_ahead(const VisitFile& file, const Weather& weather);
 
 }  // namespace wetfront

@@ -48,7 +48,7 @@ Tally::Tally(const DayHouse& house, double slot, DayResult& into)
 
 void Tally::begin(WallTime from, std::size_t timers) {
     into_.from = from;
-    into_.slots.clear();
+    into_.course.clear();
     into_.pump_on.clear();
     into_.runs.clear();
     into_.timers.assign(timers, TimerTotals{});
@@ -132,7 +132,7 @@ void Tally::close_slot(double length) {
     slot.evaporated = from_si<Mass>(slot_.evaporated);
     slot.pumped = from_si<Mass>(slot_.pumped);
     slot.bled = from_si<Mass>(slot_.bled);
-    into_.slots.push_back(slot);
+    into_.course.push_back(slot);
     for (double& on : slot_on_) {
         into_.pump_on.push_back(seconds(on));
         on = 0.0;

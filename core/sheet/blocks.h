@@ -22,6 +22,7 @@ void add_bank_comparison(Blocks& blocks, const SheetInputs& inputs);
 void add_trends(Blocks& blocks, const SheetInputs& inputs);
 void add_settings(Blocks& blocks, const SheetInputs& inputs);
 void add_reasons(Blocks& blocks, const SheetInputs& inputs);
+void add_day(Blocks& blocks, const SheetInputs& inputs);
 void add_timelines(Blocks& blocks, const SheetInputs& inputs);
 void add_proof(Blocks& blocks, const SheetInputs& inputs);
 void add_findings(Blocks& blocks, const SheetInputs& inputs);

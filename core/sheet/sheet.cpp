@@ -48,6 +48,7 @@ SheetContent commissioning_sheet(const SheetInputs& inputs) {
     add_settings(blocks, inputs);
     add_reasons(blocks, inputs);
     add_timelines(blocks, inputs);
+    add_day(blocks, inputs);
     add_proof(blocks, inputs);
     add_findings(blocks, inputs);
     add_photos(blocks, inputs);

@@ -34,6 +34,7 @@ void SessionViewModel::setUnitSystem(const QString& name) {
     }
     history_->show_again();
     maintenance_->show_again();
+    day_->follow();
     failed(houses_->reload());
     emit shownChanged();
     emit placeChanged();
@@ -83,6 +84,7 @@ void SessionViewModel::say_again() {
     if (!house_.id.empty()) {
         failed(history_->show(house_));
         maintenance_->show_again();
+        day_->follow();
     }
     if (over_ == Over::copies) {
         copies_->look();

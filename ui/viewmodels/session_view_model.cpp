@@ -46,7 +46,9 @@ SessionViewModel::SessionViewModel(const Context& context, const PressClock& pre
       sheets_{new SheetsViewModel{context, paper_, this}},
       removed_{new RemovedViewModel{context, this}},
       history_{new HistoryViewModel{context, this}},
-      maintenance_{new MaintenanceViewModel{context, this}} {
+      maintenance_{new MaintenanceViewModel{context, this}},
+      day_{new DayViewModel{context.formatter, [this] { return latest_of_house(); },
+                            [this] { return QStringList{paper_.folder} + paper_.media(); }, this}} {
     paper_.media = std::move(media);
     take_up_preferences();
     second_.setInterval(second_ms);
@@ -174,6 +176,7 @@ void SessionViewModel::show_house(House house) {
     house_ = std::move(house);
     maintenance_->show(house_);
     failed(history_->show(house_));
+    day_->follow();
 }
 
 void SessionViewModel::openVisit(const QString& id) {
@@ -208,6 +211,14 @@ VisitViewModel::Known SessionViewModel::known_before(const VisitFile& file) {
         }
     }
     return known;
+}
+
+std::optional<VisitFile> SessionViewModel::latest_of_house() const {
+    const auto visits = context_.store.visits_of(house_.id);
+    const auto latest = visits && !visits.value().empty()
+                            ? context_.store.visit_file(visits.value().front().visit)
+                            : Result<VisitFile>{bad_input("house", house_.id.text, "one that was visited")};
+    return latest ? std::optional{latest.value()} : std::nullopt;
 }
 
 std::optional<VisitFile> SessionViewModel::latest_before(const VisitFile& file) const {

@@ -10,6 +10,7 @@
 #include "viewmodels/awake.h"
 #include "viewmodels/bundles_view_model.h"
 #include "viewmodels/copies_view_model.h"
+#include "viewmodels/day_view_model.h"
 #include "viewmodels/history_view_model.h"
 #include "viewmodels/houses_model.h"
 #include "viewmodels/maintenance_view_model.h"
@@ -37,7 +38,8 @@ class SessionViewModel : public QObject {
     Q_PROPERTY(wetfront::ui::BundlesViewModel* bundles READ bundles CONSTANT)
     Q_PROPERTY(wetfront::ui::SheetsViewModel* sheets READ sheets CONSTANT)
     Q_PROPERTY(wetfront::ui::RemovedViewModel* removed READ removed CONSTANT)
-    Q_PROPERTY(wetfront::ui::HistoryViewModel* history READ history CONSTANT)              ///< of the house
+    Q_PROPERTY(wetfront::ui::HistoryViewModel* history READ history CONSTANT)  ///< of the house
+    Q_PROPERTY(wetfront::ui::DayViewModel* day READ day CONSTANT)  ///< of the house's latest visit
     Q_PROPERTY(wetfront::ui::MaintenanceViewModel* maintenance READ maintenance CONSTANT)  ///< of the house
     Q_PROPERTY(bool readOnly READ readOnly CONSTANT)  ///< the record file is only looked at
     Q_PROPERTY(wetfront::ui::HousesModel* houses READ houses CONSTANT)
@@ -87,6 +89,7 @@ public:
     [[nodiscard]] SheetsViewModel* sheets() const { return sheets_; }
     [[nodiscard]] RemovedViewModel* removed() const { return removed_; }
     [[nodiscard]] HistoryViewModel* history() const { return history_; }
+    [[nodiscard]] DayViewModel* day() const { return day_; }
     [[nodiscard]] MaintenanceViewModel* maintenance() const { return maintenance_; }
     [[nodiscard]] bool readOnly() const { return context_.store.mode() == OpenMode::read_only; }
     [[nodiscard]] QVariantList farms() const;
@@ -207,6 +210,7 @@ private:
     void look_for_timing_elsewhere();
     void follow_timing();
     [[nodiscard]] VisitViewModel::Known known_before(const VisitFile& file);
+    [[nodiscard]] std::optional<VisitFile> latest_of_house() const;
     [[nodiscard]] std::optional<VisitFile> latest_before(const VisitFile& file) const;
 
     Context context_;
@@ -227,6 +231,7 @@ private:
     RemovedViewModel* removed_;
     HistoryViewModel* history_;
     MaintenanceViewModel* maintenance_;
+    DayViewModel* day_;
     QString theme_ = QStringLiteral("sun");
     QString language_;
     QString problem_;

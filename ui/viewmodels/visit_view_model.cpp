@@ -22,6 +22,9 @@ VisitViewModel::VisitViewModel(const Context& context, const PressClock& presses
       photos_{new PhotosViewModel{record_, paper.media, this}},
       found_{new SettingsViewModel{record_, WhichSettings::found, this}},
       advice_{new AdviceViewModel{record_, this}},
+      day_{new DayViewModel{
+          context.formatter, [this] { return std::optional{record_.file()}; },
+          [media = paper.media, folder = paper.folder] { return QStringList{folder} + media(); }, this}},
       left_{new SettingsViewModel{record_, WhichSettings::left, this}},
       proof_{new ProofViewModel{record_, presses, this}},
       sheet_{
@@ -31,6 +34,9 @@ VisitViewModel::VisitViewModel(const Context& context, const PressClock& presses
         [this]() -> StopAgreement& { return record_.visit().agreement; },
         {"longest_pump_off", "stop_temperature", "agreed_with"}, [this] { return record_.save_visit(); }));
     connect(&record_, &VisitRecord::changed, this, &VisitViewModel::changed);
+    connect(&record_, &VisitRecord::entries_changed, day_, &DayViewModel::follow);
+    connect(advice_->whatIf(), &WhatIfViewModel::derived, day_,
+            [this] { day_->follow_tried(advice_->whatIf()->tried()); });
     connect(&record_, &VisitRecord::changed, this, &VisitViewModel::stepNoteChanged);
     connect(&record_, &VisitRecord::storage_problem_changed, this, &VisitViewModel::storageProblemChanged);
 }

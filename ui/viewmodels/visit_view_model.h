@@ -7,6 +7,7 @@
 #include "viewmodels/advice_view_model.h"
 #include "viewmodels/checklist_model.h"
 #include "viewmodels/conditions_view_model.h"
+#include "viewmodels/day_view_model.h"
 #include "viewmodels/entry_undo_view_model.h"
 #include "viewmodels/handout_view_model.h"
 #include "viewmodels/house_view_model.h"
@@ -43,6 +44,7 @@ class VisitViewModel : public QObject {
     Q_PROPERTY(wetfront::ui::PhotosViewModel* photos READ photos CONSTANT)
     Q_PROPERTY(wetfront::ui::SettingsViewModel* found READ found CONSTANT)
     Q_PROPERTY(wetfront::ui::AdviceViewModel* advice READ advice CONSTANT)
+    Q_PROPERTY(wetfront::ui::DayViewModel* day READ day CONSTANT)
     Q_PROPERTY(wetfront::ui::SettingsViewModel* left READ left CONSTANT)
     Q_PROPERTY(wetfront::ui::ProofViewModel* proof READ proof CONSTANT)
     Q_PROPERTY(wetfront::ui::SheetViewModel* sheet READ sheet CONSTANT)
@@ -82,6 +84,7 @@ public:
     [[nodiscard]] PhotosViewModel* photos() const { return photos_; }
     [[nodiscard]] SettingsViewModel* found() const { return found_; }
     [[nodiscard]] AdviceViewModel* advice() const { return advice_; }
+    [[nodiscard]] DayViewModel* day() const { return day_; }
     [[nodiscard]] SettingsViewModel* left() const { return left_; }
     [[nodiscard]] ProofViewModel* proof() const { return proof_; }
     [[nodiscard]] SheetViewModel* sheet() const { return sheet_; }
@@ -121,6 +124,7 @@ private:
     PhotosViewModel* photos_;
     SettingsViewModel* found_;
     AdviceViewModel* advice_;
+    DayViewModel* day_;
     SettingsViewModel* left_;
     ProofViewModel* proof_;
     SheetViewModel* sheet_;

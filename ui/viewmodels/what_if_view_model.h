@@ -86,6 +86,10 @@ public:
     [[nodiscard]] bool open() const { return open_; }
     void setOpen(bool open);
     [[nodiscard]] bool moved() const { return open_ && !(now_ == start_); }
+    /// What the finger makes of the timer's settings; none where nothing is moved.
+    [[nodiscard]] std::optional<TimerSettings> tried() const {
+        return moved() ? std::optional{now_} : std::nullopt;
+    }
     [[nodiscard]] bool fromAdvice();
     [[nodiscard]] WhatIfSetting* period() const { return period_; }
     [[nodiscard]] WhatIfSetting* onTime() const { return on_time_; }

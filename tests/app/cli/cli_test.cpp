@@ -23,6 +23,7 @@ TEST(CliTest, help_stands_everywhere_with_an_example) {
                                                          {"cycle"},
                                                          {"advise"},
                                                          {"check"},
+                                                         {"simulate"},
                                                          {"sheet"},
                                                          {"example"},
                                                          {"example", "visit"},

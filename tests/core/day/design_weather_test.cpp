@@ -7,6 +7,7 @@
 
 #include "support/data_table.h"
 #include "support/outside_check.h"
+#include "support/visit_builder.h"
 
 namespace wetfront {
 namespace {
@@ -97,6 +98,19 @@ TEST(DesignWeatherTest, a_humid_night_can_be_shown_by_any_clock) {
     for (int minutes = 0; minutes <= 180; minutes += 15) {
         EXPECT_TRUE(design_day_weather(day, seconds(60.0 * minutes), a_day, 0)) << minutes;
     }
+}
+
+TEST(DesignWeatherTest, the_day_of_a_farm_is_that_of_the_visit_by_its_clock) {
+    test::VisitBuilder made;
+    made.both_weathers();
+    made.file().farm.design_daily_range = test::typed<TemperatureDifference>("12K");
+    const auto weather = design_weather_of(made.file(), advise(made.file())).value();
+    EXPECT_EQ(to_iso8601(weather.from), "2026-07-01T00:00:00.000-05:00");
+    EXPECT_NEAR(in_celsius(weather.hours.at(16).dry_bulb), 36.0, 1e-9);  // 15 by the sun
+    made.file().farm.design_daily_range.reset();
+    const auto without = design_weather_of(made.file(), advise(made.file()));
+    ASSERT_FALSE(without);
+    EXPECT_NE(without.error().accepted.find("daily range"), std::string::npos);
 }
 
 TEST(DesignWeatherTest, a_day_of_no_calendar_is_refused) {

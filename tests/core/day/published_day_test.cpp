@@ -17,7 +17,7 @@ TEST(PublishedDayTest, HumidityRisesWithCoolingAsInTheField) {
         "Univ. of Georgia, Poultry Housing Tips 34(10), 2022: 2.5 % RH per degF, a rule of thumb", "%/K"};
     const auto air = air_from_humidity(37.8_degC, 20_percent, 101325_Pa).value();
     const auto day = simulate(plain_house(), same_air(air, 3), std::vector{continuous()}).value();
-    const auto& slot = day.slots[2];  // no birds: the house's air is that behind the pads
+    const auto& slot = day.course[2];  // no birds: the house's air is that behind the pads
     const double rise =
         100.0 * (in_si(slot.humidity) - 0.20) / (in_celsius(slot.outside) - in_celsius(slot.house));
     // The computed value lies between 2.25 and 4.0 % per degF over the range, as reference data say.
@@ -29,7 +29,7 @@ TEST(PublishedDayTest, WaterAndCoolingGoTogetherAsHeatBalanceAndFieldSay) {
         "water per airflow and kelvin of a simulated day",
         "1.7 kg/h per m3/s and kelvin, plausibility of the trade within 5 % (design of the model)"};
     const auto day = simulate(plain_house(), same_air(hot_dry_air(), 3), std::vector{continuous()}).value();
-    const auto& slot = day.slots[2];
+    const auto& slot = day.course[2];
     const double kelvins = in_celsius(slot.outside) - in_celsius(slot.behind_pad);
     check.within("35 degC, 30 %", in_si(slot.evaporated) / (40.0 * kelvins), 1.7, 0.05);
 }

@@ -30,12 +30,12 @@ TEST(SteadyDayTest, APadThatIsAlwaysWetIsTheWetPadOfTheWindTunnel) {
     const auto day = day_of(house, same_air(air, 4), continuous());
     const auto behind = air_behind_pad(air, 70_percent).value();
     const double flux = in_si(evaporation(air, 70_percent, from_si<Velocity>(40.0 / 36.0)).value());
-    ASSERT_EQ(day.slots.size(), 4u);
+    ASSERT_EQ(day.course.size(), 4u);
     for (std::size_t h = 1; h < 4; ++h) {
-        EXPECT_NEAR(in_celsius(day.slots[h].behind_pad), in_celsius(behind.dry_bulb), 0.005);
-        EXPECT_NEAR(in_si(day.slots[h].evaporated), 3600.0 * 36.0 * flux, 1e-6 * 3600.0 * 36.0 * flux);
-        EXPECT_DOUBLE_EQ(day.slots[h].wet_share, 1.0);
-        EXPECT_NEAR(in_celsius(day.slots[h].index), in_celsius(temperature_humidity_index(behind)), 0.01);
+        EXPECT_NEAR(in_celsius(day.course[h].behind_pad), in_celsius(behind.dry_bulb), 0.005);
+        EXPECT_NEAR(in_si(day.course[h].evaporated), 3600.0 * 36.0 * flux, 1e-6 * 3600.0 * 36.0 * flux);
+        EXPECT_DOUBLE_EQ(day.course[h].wet_share, 1.0);
+        EXPECT_NEAR(in_celsius(day.course[h].index), in_celsius(temperature_humidity_index(behind)), 0.01);
     }
     EXPECT_EQ(day.totals.pump_starts, 1);
     EXPECT_NEAR(in_si(*day.totals.pump_energy), 750.0 * 4.0 * 3600.0, 1e-3);
@@ -54,7 +54,7 @@ TEST(DryStartTest, WhereNothingEvaporatesThePadIsWetAfterItsWettingTime) {
                 in_si(house.banks[0].holds) + 20.0 * 1000.0 * in_si(house.banks[0].flow), 1e-6);
     // Wet share: 0 until the front is at its middle (20 s), then rising to 1 at 0.3 tau after.
     const double dry_for = 20.0 + 0.15 * tau;
-    EXPECT_NEAR(day.slots[0].wet_share, 1.0 - dry_for / 3600.0, 1e-4);
+    EXPECT_NEAR(day.course[0].wet_share, 1.0 - dry_for / 3600.0, 1e-4);
 }
 
 // No pump: nothing happens but weather, and the air behind the pads is the air outside.
@@ -63,7 +63,7 @@ TEST(DryDayTest, WithoutAPumpThePadsDoNothing) {
     EXPECT_EQ(in_si(day.totals.evaporated), 0.0);
     EXPECT_EQ(in_si(day.totals.pumped), 0.0);
     EXPECT_EQ(day.totals.pump_starts, 0);
-    EXPECT_NEAR(in_celsius(day.slots[2].behind_pad), 35.0, 1e-9);
+    EXPECT_NEAR(in_celsius(day.course[2].behind_pad), 35.0, 1e-9);
     EXPECT_NEAR(in_celsius(day.totals.mean_house), 35.0, 1e-9);
     EXPECT_EQ(day.totals.wet_dry_cycles, 0.0);
 }
@@ -76,11 +76,11 @@ TEST(DryingTest, APadLeftAloneDriesByItsClosedForm) {
     const auto day = day_of(house, same_air(hot_dry_air(), 2), cycles(7200.0, 3600.0));
     const double b = 0.7 / 600.0;
     const double left = 0.3 * std::exp(-b / 0.3 * (3600.0 - 600.0));
-    EXPECT_NEAR(in_si(day.slots[1].evaporated), (1.0 - left) * in_si(house.banks[0].holds),
+    EXPECT_NEAR(in_si(day.course[1].evaporated), (1.0 - left) * in_si(house.banks[0].holds),
                 1e-6 * in_si(house.banks[0].holds));
     EXPECT_NEAR(day.totals.wet_dry_cycles, 1.0, 1e-12);
     // The wet share falls from 1 at 600 s: mean over the hour.
-    EXPECT_NEAR(day.slots[1].wet_share, (600.0 + 0.3 / b * (1.0 - left / 0.3)) / 3600.0, 1e-4);
+    EXPECT_NEAR(day.course[1].wet_share, (600.0 + 0.3 / b * (1.0 - left / 0.3)) / 3600.0, 1e-4);
 }
 
 TEST(NeverRestingTest, AnOnTimeAsLongAsThePeriodIsContinuousPumping) {
@@ -199,16 +199,16 @@ TEST(FanStageTest, MoreAirRunsWhereItIsHot) {
     auto house = plain_house();
     house.target = 25_degC;
     house.fan_stages = {{0_K, from_si<VolumeFlow>(20.0)}, {4_K, from_si<VolumeFlow>(40.0)}};
-    EXPECT_DOUBLE_EQ(day_of(house, same_air(hot_dry_air(), 1), TimerPlan{}).slots[0].airflow_share, 1.0);
+    EXPECT_DOUBLE_EQ(day_of(house, same_air(hot_dry_air(), 1), TimerPlan{}).course[0].airflow_share, 1.0);
     house.target = 33_degC;
-    EXPECT_DOUBLE_EQ(day_of(house, same_air(hot_dry_air(), 1), TimerPlan{}).slots[0].airflow_share, 0.5);
+    EXPECT_DOUBLE_EQ(day_of(house, same_air(hot_dry_air(), 1), TimerPlan{}).course[0].airflow_share, 0.5);
 }
 
 TEST(BirdsInTheHouseTest, WarmAndMoistenTheAirByTheirHeat) {
     auto house = plain_house();
     house.flock = {20000.0, from_si<Mass>(2.0)};
     const auto day = day_of(house, same_air(hot_dry_air(), 2), continuous());
-    EXPECT_GT(in_celsius(day.slots[1].house), in_celsius(day.slots[1].behind_pad) + 1.0);
+    EXPECT_GT(in_celsius(day.course[1].house), in_celsius(day.course[1].behind_pad) + 1.0);
     EXPECT_LT(day.heat.error(), 1e-4);
     EXPECT_NEAR(in_si(day.heat.evaporated_by_air) / in_si(day.totals.evaporated), 1.0, 1e-4);
 }

@@ -131,6 +131,15 @@ ScrollColumn {
             }
         }
     }
+    Card {
+        visible: page.session.houseVisits.length > 0
+        title: qsTr("What the settings cost")
+        Layout.fillWidth: true
+        DayFold {
+            day: page.session.day
+            Layout.fillWidth: true
+        }
+    }
     MaintenanceCard {
         maintenance: page.session.maintenance
         readOnly: page.session.readOnly

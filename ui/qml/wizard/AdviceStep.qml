@@ -4,6 +4,7 @@ import QtQuick
 import QtQuick.Layouts
 import Wetfront.Charts
 import Wetfront.Controls
+import Wetfront.History
 import Wetfront.Theme
 import Wetfront.ViewModels
 
@@ -86,9 +87,14 @@ ScrollColumn {
             Accessible.role: Accessible.Graphic
             Accessible.name: qsTr("one period of the pump's cycle: found, advised, left")
         }
+        DayFold {
+            day: step.visit.day
+            Layout.fillWidth: true
+        }
         WhatIfFold {
             visible: whatIf.possible
             whatIf: step.advice.whatIf
+            day: step.visit.day
             Layout.fillWidth: true
         }
         PlainWords {

@@ -4,6 +4,7 @@ import QtQuick
 import QtQuick.Layouts
 import Wetfront.Charts
 import Wetfront.Controls
+import Wetfront.History
 import Wetfront.Theme
 import Wetfront.ViewModels
 
@@ -12,6 +13,7 @@ Fold {
     id: fold
 
     required property WhatIfViewModel whatIf
+    required property DayViewModel day
 
     title: qsTr("What if")
     summary: qsTr("move period and on-time, see the cycle")
@@ -35,10 +37,17 @@ Fold {
             id: opened
             // Its own: when a page goes, what is around it goes first.
             readonly property WhatIfViewModel whatIf: fold.whatIf
+            readonly property DayViewModel day: fold.day
             spacing: Theme.gap
             Layout.fillWidth: true
-            Component.onCompleted: whatIf.open = true
-            Component.onDestruction: whatIf.open = false
+            Component.onCompleted: {
+                whatIf.open = true;
+                day.show();
+            }
+            Component.onDestruction: {
+                whatIf.open = false;
+                day.hide();
+            }
 
             CycleStripItem {
                 strips: opened.whatIf.strips
@@ -55,6 +64,15 @@ Fold {
                 Accessible.role: Accessible.Graphic
                 Accessible.name: qsTr("one period of the pump's cycle: found, what if")
                 Accessible.description: Sentence.fill(qsTr("%1 in every %2"), [opened.whatIf.onTime.text, opened.whatIf.period.text])
+            }
+            PlainWords {
+                visible: text.length > 0
+                text: opened.day.sentence
+                Layout.fillWidth: true
+            }
+            DayPicture {
+                day: opened.day
+                Layout.fillWidth: true
             }
             Scale {
                 setting: opened.whatIf.period
