@@ -61,11 +61,12 @@ public:
         for (auto& bank : house.banks) {
             bank.face_share /= airflow;
         }
-        house.fan_stages = {{from_si<TemperatureDifference>(0.0), from_si<VolumeFlow>(airflow)}};
+        add_fans(house, airflow);
         add_pumps(house);
-        day_.assumed.emplace_back(WF_TEXT("all fans run at all hours"));
-        day_.assumed.emplace_back(WF_TEXT("no heat of birds and building"));
-        day_.assumed.push_back({WF_TEXT("lag of the house sensor %1"), {any(house.sensor_lag)}});
+        add_heat(house);
+        house.prices.water = price_of(file_.farm.water_price, 1.0);
+        constexpr double joules_in_kwh = 3.6e6;
+        house.prices.energy = price_of(file_.farm.energy_price, joules_in_kwh);
         day_.house = std::move(house);
     }
 
@@ -158,6 +159,103 @@ private:
         }
     }
 
+    // The fan stages where they are described whole, else all fans.
+    void add_fans(DayHouse& house, double airflow) {
+        house.fan_stages = {{from_si<TemperatureDifference>(0.0), from_si<VolumeFlow>(airflow)}};
+        const auto& stages = file_.house.fan_stages;
+        const auto target = target_of_house();
+        const bool whole = std::all_of(stages.begin(), stages.end(), [](const FanStage& stage) {
+            return stage.above_target && stage.airflow;
+        });
+        const bool rising =
+            whole && std::adjacent_find(stages.begin(), stages.end(), [](const auto& one, const auto& next) {
+                         return !(one.above_target->value() < next.above_target->value() &&
+                                  one.airflow->value() < next.airflow->value());
+                     }) == stages.end();
+        if (stages.empty() || !rising || !target) {
+            day_.assumed.emplace_back(WF_TEXT("all fans run at all hours"));
+            if (!stages.empty()) {
+                day_.assumed.emplace_back(WF_TEXT(
+                    "fan stages are not used: they need degrees and airflow rising from stage to stage, and "
+                    "a timer's target"));
+            }
+            return;
+        }
+        house.target = target;
+        house.fan_stages.clear();
+        for (const auto& stage : stages) {
+            house.fan_stages.push_back({stage.above_target->value(), stage.airflow->value()});
+        }
+        for (std::size_t b = 0; b < house.banks.size(); ++b) {
+            add_effectiveness(file_.house.banks[b], house.banks[b], house.fan_stages, airflow);
+        }
+        day_.assumed.push_back({WF_TEXT("a fan stage ends %1 below where it begins"), {any(house.fan_band)}});
+    }
+
+    // A pad that slower air passes cools it more. What was measured, at the airflow `measured`, is moved by
+    // as much as the published curve moves.
+    void add_effectiveness(const PadBank& bank, DayBank& made, const std::vector<DayFanStage>& stages,
+                           double measured) {
+        const auto face = face_of(file_, bank);
+        if (!face || !bank.thickness) {
+            return;
+        }
+        const auto at = [&](double share) {
+            return expected_effectiveness(share * face->speed, bank.thickness->value());
+        };
+        const auto full = at(1.0);
+        std::vector<Fraction> effectiveness;
+        for (const auto& stage : stages) {
+            const auto here = at(in_si(stage.airflow) / measured);
+            const double value =
+                full && here ? in_si(made.effectiveness.front()) + in_si(here.value()) - in_si(full.value())
+                             : 0.0;
+            if (!(value > 0.0 && value <= 1.0)) {
+                day_.assumed.push_back({WF_TEXT("%1: the same effectiveness at every fan stage"),
+                                        {label_of(file_.house, bank)}});
+                return;
+            }
+            effectiveness.push_back(from_si<Fraction>(value));
+        }
+        made.effectiveness = std::move(effectiveness);
+    }
+
+    [[nodiscard]] std::optional<Temperature> target_of_house() const {
+        for (const auto* list : {&file_.visit.left, &file_.visit.found}) {
+            for (const auto& settings : *list) {
+                if (settings.target) {
+                    return settings.target->value();
+                }
+            }
+        }
+        return std::nullopt;
+    }
+
+    void add_heat(DayHouse& house) {
+        const auto& entered = file_.house;
+        if (entered.birds && entered.bird_mass) {
+            house.flock = {*entered.birds, entered.bird_mass->value()};
+        } else {
+            day_.assumed.emplace_back(WF_TEXT("no heat of birds, as their number or mass is not entered"));
+        }
+        if (entered.building_gain) {
+            house.building_gain = entered.building_gain->value();
+        } else {
+            day_.assumed.emplace_back(WF_TEXT("no heat from sun and building, as none is entered"));
+        }
+        if (entered.sensor_lag &&
+            (house.fan_stages.size() == 1 || entered.sensor_lag->value() >= seconds(10.0))) {
+            house.sensor_lag = entered.sensor_lag->value();
+        } else {
+            day_.assumed.push_back({WF_TEXT("lag of the house sensor %1"), {any(house.sensor_lag)}});
+        }
+    }
+
+    template <class Price>
+    static std::optional<double> price_of(const Optional<Price>& price, double unit) {
+        return price ? std::optional{in_si(price->value()) * unit} : std::nullopt;
+    }
+
     void add_pumps(DayHouse& house) const {
         for (const auto& pump : file_.house.pumps) {
             DayPump made;
@@ -168,6 +266,9 @@ private:
             }
             if (pump.bleed_flow) {
                 made.bleed = pump.bleed_flow->value();
+            }
+            if (pump.power) {
+                made.power = pump.power->value();
             }
             house.pumps.push_back(made);
         }

@@ -108,6 +108,66 @@ TEST(VisitDayTest, WhatIsMissingIsNamedAndNothingIsComputed) {
     EXPECT_THAT(texts_of(day_of_visit(visit.file()).missing), Contains(HasSubstr("the fans' airflow")));
 }
 
+TEST(VisitDayTest, WhatIsEnteredOfHouseFarmAndPumpCounts) {
+    auto visit = timed_house();
+    auto& file = visit.file();
+    file.farm.water_price = Entered<WaterPrice>::of(from_si<WaterPrice>(2.5));
+    file.farm.energy_price = Entered<EnergyPrice>::of(from_si<EnergyPrice>(0.18 / 3.6e6));
+    file.house.birds = 21000.0;
+    file.house.bird_mass = typed<Mass>("2.6kg");
+    file.house.building_gain = Entered<Power>::of(from_si<Power>(40e3));
+    file.house.sensor_lag = typed<Duration>("90s");
+    file.house.pumps[0].power = Entered<Power>::of(from_si<Power>(750.0));
+    file.house.fan_stages = {{typed<TemperatureDifference>("0K"), typed<VolumeFlow>("25m3/s")},
+                             {typed<TemperatureDifference>("3K"), typed<VolumeFlow>("40m3/s")}};
+    visit.found().target = typed<Temperature>("24degC");
+    const auto day = day_of_visit(file);
+    ASSERT_TRUE(day.house);
+    EXPECT_DOUBLE_EQ(*day.house->prices.water, 2.5);
+    EXPECT_NEAR(*day.house->prices.energy, 0.18, 1e-12);
+    EXPECT_DOUBLE_EQ(day.house->flock.birds, 21000.0);
+    EXPECT_DOUBLE_EQ(in_si(day.house->flock.mass), 2.6);
+    EXPECT_DOUBLE_EQ(in_si(day.house->building_gain), 40e3);
+    EXPECT_DOUBLE_EQ(in_seconds(day.house->sensor_lag), 90.0);
+    EXPECT_DOUBLE_EQ(in_si(*day.house->pumps[0].power), 750.0);
+    ASSERT_EQ(day.house->fan_stages.size(), 2u);
+    EXPECT_DOUBLE_EQ(in_celsius(*day.house->target), 24.0);
+    // Slower air is cooled more.
+    ASSERT_EQ(day.house->banks[0].effectiveness.size(), 2u);
+    EXPECT_GT(day.house->banks[0].effectiveness[0], day.house->banks[0].effectiveness[1]);
+    EXPECT_THAT(texts_of(day.assumed), Not(Contains(HasSubstr("all fans"))));
+}
+
+TEST(VisitDayTest, FanStagesWithoutATargetAreNotUsedAndThatIsSaid) {
+    auto visit = timed_house();
+    visit.file().house.fan_stages = {{typed<TemperatureDifference>("0K"), typed<VolumeFlow>("25m3/s")},
+                                     {typed<TemperatureDifference>("3K"), typed<VolumeFlow>("40m3/s")}};
+    const auto day = day_of_visit(visit.file());
+    ASSERT_TRUE(day.house);
+    EXPECT_EQ(day.house->fan_stages.size(), 1u);
+    EXPECT_THAT(texts_of(day.assumed), Contains(HasSubstr("fan stages are not used")));
+}
+
+// A wet start tells no rates of its own: the far end did not dry in its pause, and what it evaporates is a
+// known share of the water.
+TEST(VisitDayTest, AWetStartTakesThePauseThatItProved) {
+    ColumnRates rates{from_si<Rate>(1.0 / 100.0), from_si<Rate>(1.0 / 1500.0), 0.7};
+    auto visit = timed_house();
+    const auto advice = advise(visit.file());
+    auto with_wet_start = advice;
+    auto& question = *with_wet_start.timers[0].banks[0].question;
+    const double dried = in_si(rates.drying) * (300.0 + 45.0);
+    const double back = 45.0 + dried / (in_si(rates.wetting) - in_si(rates.drying));
+    question.start = WetStart{300_s, seconds(back)};
+    question.evaporated_share.reset();
+    const auto day = visit_day(visit.file(), with_wet_start);
+    ASSERT_TRUE(day.house);
+    const auto& bank = day.house->banks[0];
+    // b = c / 345 s, and a larger than b by what the drip's return says.
+    EXPECT_NEAR(in_si(bank.wetting), 0.7 / 345.0 * 15.0, 1e-9);
+    EXPECT_THAT(texts_of(day.assumed), Contains(HasSubstr("pause tested at the wet start")));
+}
+
 TEST(VisitDayTest, WhatIsAssumedIsSaid) {
     const auto day = day_of_visit(timed_house().file());
     const auto assumed = texts_of(day.assumed);
