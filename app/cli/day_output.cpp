@@ -39,8 +39,8 @@ JsonObject pump_on_json(const DayResult& day, std::size_t slot) {
 
 JsonObject hours_json(const DayResult& day) {
     JsonObject list = JsonObject::array();
-    for (std::size_t s = 0; s < day.slots.size(); ++s) {
-        const auto& slot = day.slots[s];
+    for (std::size_t s = 0; s < day.course.size(); ++s) {
+        const auto& slot = day.course[s];
         list.push_back({{"from", to_iso8601(at_slot(day, s))},
                         {"outside_degC", in_celsius(slot.outside)},
                         {"outside_relative_humidity", in_si(slot.outside_humidity)},
@@ -123,8 +123,8 @@ double pump_on_s(const DayResult& day, std::size_t slot) {
 void print_hours(std::ostream& out, const DayResult& day, UnitSystem units) {
     std::vector<std::vector<std::string>> table{
         {"hour", "outside", "behind pad", "house", "humidity", "THI", "wet pad", "pumps on", "evaporated"}};
-    for (std::size_t s = 0; s < day.slots.size(); ++s) {
-        const auto& slot = day.slots[s];
+    for (std::size_t s = 0; s < day.course.size(); ++s) {
+        const auto& slot = day.course[s];
         table.push_back({local_clock(at_slot(day, s)), show_text(slot.outside, units),
                          show_text(slot.behind_pad, units), show_text(slot.house, units),
                          shown_with(any(slot.humidity), units, 0, 0), show_text(slot.index, units),
@@ -137,19 +137,19 @@ void print_hours(std::ostream& out, const DayResult& day, UnitSystem units) {
 void print_days(std::ostream& out, const DayResult& day, UnitSystem units) {
     std::vector<std::vector<std::string>> table{
         {"day", "hottest hour outside", "hottest hour in the house", "pumps on", "evaporated", "pumped"}};
-    for (std::size_t s = 0; s < day.slots.size();) {
+    for (std::size_t s = 0; s < day.course.size();) {
         const auto date = local_date(at_slot(day, s));
-        auto outside = day.slots[s].outside;
-        auto house = day.slots[s].house;
+        auto outside = day.course[s].outside;
+        auto house = day.course[s].house;
         double on_s = 0.0;
         auto evaporated = from_si<Mass>(0.0);
         auto pumped = from_si<Mass>(0.0);
-        for (; s < day.slots.size() && local_date(at_slot(day, s)) == date; ++s) {
-            outside = std::max(outside, day.slots[s].outside);
-            house = std::max(house, day.slots[s].house);
+        for (; s < day.course.size() && local_date(at_slot(day, s)) == date; ++s) {
+            outside = std::max(outside, day.course[s].outside);
+            house = std::max(house, day.course[s].house);
             on_s += pump_on_s(day, s);
-            evaporated += day.slots[s].evaporated;
-            pumped += day.slots[s].pumped;
+            evaporated += day.course[s].evaporated;
+            pumped += day.course[s].pumped;
         }
         table.push_back({date, show_text(outside, units), show_text(house, units), minutes(on_s),
                          water(evaporated, units), water(pumped, units)});
@@ -216,7 +216,7 @@ JsonObject day_json(const DayResult& day) {
 }
 
 void print_day(std::ostream& out, const DayResult& day, UnitSystem units) {
-    if (day.slots.size() <= most_hours_in_text) {
+    if (day.course.size() <= most_hours_in_text) {
         print_hours(out, day, units);
     } else {
         print_days(out, day, units);

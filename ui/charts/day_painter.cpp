@@ -30,22 +30,25 @@ bool is_free(const QRectF& box, const std::vector<PlacedLabel>& labels) {
                         [&](const PlacedLabel& other) { return other.box.intersects(box); });
 }
 
-// Above or below its line where that is farthest from the others: at its highest point.
-void name_line(DayGeometry& place, const std::vector<double>& line, const QString& text, bool above,
-               const QFontMetricsF& metrics) {
+// Where it is hottest outside the lines are farthest apart: above its line there, or below it.
+void name_line(DayGeometry& place, const DayPicture& picture, const std::vector<double>& line,
+               const QString& text, const QFontMetricsF& metrics) {
     if (text.isEmpty()) {
         return;
     }
-    const auto top = std::max_element(line.begin(), line.end());
-    const auto slot = static_cast<std::size_t>(top - line.begin());
-    const QPointF at = place.at(slot, line.size(), *top);
+    const auto slot = static_cast<std::size_t>(
+        std::max_element(picture.outside.begin(), picture.outside.end()) - picture.outside.begin());
+    const QPointF at = place.at(slot, line.size(), line[slot]);
     PlacedLabel label = label_sized(text, 0.5 * place.air.width(), metrics);
-    const double gap = 0.25 * metrics.height();
+    const double gap = 0.2 * metrics.height();
     const double left = std::clamp(at.x() - label.box.width() / 2.0, place.air.left(),
                                    std::max(place.air.left(), place.air.right() - label.box.width()));
-    label.box.moveTopLeft({left, above ? at.y() - label.box.height() - gap : at.y() + gap});
-    if (place.air.contains(label.box) && is_free(label.box, place.labels)) {
-        place.labels.push_back(label);
+    for (const double top : {at.y() - label.box.height() - gap, at.y() + gap}) {
+        label.box.moveTopLeft({left, top});
+        if (place.air.contains(label.box) && is_free(label.box, place.labels)) {
+            place.labels.push_back(label);
+            return;
+        }
     }
 }
 
@@ -195,9 +198,9 @@ DayGeometry day_geometry(const QRectF& area, const DayPicture& picture, const QF
         }
     }
     const auto& last = picture.plans.back();
-    name_line(place, picture.outside, picture.outside_label, true, metrics);
-    name_line(place, last.behind_pad, picture.behind_label, false, metrics);
-    name_line(place, last.house, picture.house_label, true, metrics);
+    name_line(place, picture, picture.outside, picture.outside_label, metrics);
+    name_line(place, picture, last.house, picture.house_label, metrics);
+    name_line(place, picture, last.behind_pad, picture.behind_label, metrics);
     return place;
 }
 

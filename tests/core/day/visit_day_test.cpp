@@ -54,8 +54,8 @@ TEST(VisitDayTest, ATimedBankBecomesColumnsThatDryAsTheStopwatchSaw) {
     house.columns = 1;
     const auto air = advise(file).weather.test.value();
     const auto result = simulate(house, same_air(air, 2), std::vector{once}, {60_s, false}).value();
-    EXPECT_DOUBLE_EQ(result.slots[60 + 14].wet_share, 1.0);
-    EXPECT_LT(result.slots[60 + 15].wet_share, 1.0);
+    EXPECT_DOUBLE_EQ(result.course[60 + 14].wet_share, 1.0);
+    EXPECT_LT(result.course[60 + 15].wet_share, 1.0);
 }
 
 TEST(VisitDayTest, EveryWayIsRunAsItsSettingsSay) {

@@ -27,13 +27,14 @@ TEST_P(SheetOverBanks, every_block_of_a_commissioning_sheet_is_there_in_its_orde
     for (const auto& heading : sheet.all<SheetHeading>()) {
         headings.push_back(MadeSheet::english(heading.text));
     }
-    EXPECT_THAT(headings, testing::ElementsAre(
-                              "House, pumps and banks", "Conditions", "Method", "Readings",
-                              "Times of each bank", "Bank against bank", "Settings",
-                              "As found, advised and as left: Timer 1 (trimmed by temperature)",
-                              "Why: Timer 1", "Assumed", "Proof run", "Findings on what was found",
-                              "Findings that remain on what was left", "Cautions", "Checked before the work",
-                              "Checked before leaving", "Open points", "Signatures"));
+    EXPECT_THAT(headings,
+                testing::ElementsAre(
+                    "House, pumps and banks", "Conditions", "Method", "Readings", "Times of each bank",
+                    "Bank against bank", "Settings",
+                    "As found, advised and as left: Timer 1 (trimmed by temperature)", "Why: Timer 1",
+                    "Assumed", "The hottest day, worked out hour by hour", "Proof run",
+                    "Findings on what was found", "Findings that remain on what was left", "Cautions",
+                    "Checked before the work", "Checked before leaving", "Open points", "Signatures"));
     EXPECT_EQ(sheet.all<SheetTimeline>().size(), 1U);
     EXPECT_EQ(sheet.all<SheetBanks>().size(), 1U);
 }

@@ -29,8 +29,7 @@ ColumnLayout {
                 text: modelData
                 font.bold: line.strong
                 horizontalAlignment: index === 0 ? Text.AlignLeft : Text.AlignRight
-                Layout.fillWidth: true
-                Layout.preferredWidth: index === 0 ? 2 : 1
+                Layout.preferredWidth: table.width * (index === 0 ? 0.4 : 0.18)
             }
         }
     }
