@@ -315,6 +315,102 @@
     </message>
 </context>
 <context>
+    <name>DayChartWords</name>
+    <message>
+        <source>limit of the house: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation type="unfinished">afuera</translation>
+    </message>
+    <message>
+        <source>behind the pads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the house</source>
+        <translation type="unfinished">en la caseta</translation>
+    </message>
+    <message>
+        <source>Share of the pads that is wet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pumps run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what if</source>
+        <translation type="unfinished">qué pasa si</translation>
+    </message>
+    <message>
+        <source>advised</source>
+        <translation type="unfinished">recomendado</translation>
+    </message>
+    <message>
+        <source>found</source>
+        <translation type="unfinished">encontrado</translation>
+    </message>
+</context>
+<context>
+    <name>DayFold</name>
+    <message>
+        <source>The hottest day, hour by hour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>found and advised laid over each other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For this day there lacks: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thick: %1. Thin and broken: found. Dotted: the air outside.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Assumed: %1</source>
+        <translation type="unfinished">Supuesto: %1. {1?}</translation>
+    </message>
+    <message>
+        <source>For a season, put a weather file (EPW, or CSV with weather in its name) with the documents or on a stick.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work out the season of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>advised</source>
+        <translation type="unfinished">recomendado</translation>
+    </message>
+</context>
+<context>
+    <name>DayPicture</name>
+    <message>
+        <source>the hottest day: air outside, behind the pads and in the house, wet share of the pads, pump runs</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DayTable</name>
+    <message>
+        <source>found</source>
+        <translation type="unfinished">encontrado</translation>
+    </message>
+    <message>
+        <source>difference</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>DesktopRunWords</name>
     <message>
         <source>It could not go back to the copy %1. %2</source>
@@ -661,6 +757,10 @@
     <message>
         <source>Cautions: read them before anybody works on pump, header or pads</source>
         <translation>Precauciones: léalas antes de que alguien trabaje en bomba, distribuidor o paneles</translation>
+    </message>
+    <message>
+        <source>What the settings cost</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7716,6 +7816,250 @@
         <source>The photo itself is not at hand here; the record names it.</source>
         <translation>La foto misma no está a la mano aquí; el registro la nombra.</translation>
     </message>
+    <message>
+        <source>At the hottest the house stays %1 cooler as advised than as found, because the pads stay wet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the hottest the house stays %1 cooler as advised than as found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the hottest the house gets %1 warmer as advised than as found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the hottest the house is as warm either way, but as found the pads dry in between, which scales them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The house stays as cool as advised as it does as found.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pumps lift about as much water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pumps lift %1 less water.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pumps lift %1 more water, which the pads need.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>House at its hottest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time above the limit of the house</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cooling lost to dry pads</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time in which litter gets wet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water pumped</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water evaporated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water bled off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Energy of the pumps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pump starts</source>
+        <translation type="unfinished">La bomba arranca</translation>
+    </message>
+    <message>
+        <source>Times that a pad gets wet and dry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cost of power and water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 That saves %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file names daylight saving from %1 to %2; its hours are in standard time all year, as the format has them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A year made of months of several years; it is dated %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours without an air pressure: %1; they have that of the standard atmosphere at the station&apos;s elevation, %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of the cooling of continuous pumping would be lost, and at most %2 may be</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the house would get %1 warmer at its hottest than with continuous pumping, and at most %2 are accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With runs of %1 to %2 every %3, %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pads are not called in this weather.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No other setting of the timer pumps less and cools as well as the advised one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The timer holds no shorter run than %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No setting of the timer was found that pumps less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No cycle pumps less than continuous pumping in this weather.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No run that the timer can hold fits into a period with a rest of %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a pad bank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: readings by the stopwatch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: length and height of the pads, and the fans&apos; airflow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: effectiveness %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: its pads begin to dry as soon as the pause tested at the wet start is over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: flow of %2, no more than its pads take up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: water comes along the header evenly</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all fans run at all hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fan stages are not used: they need degrees and airflow rising from stage to stage, and a timer&apos;s target</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a fan stage ends %1 below where it begins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the same effectiveness at every fan stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no heat of birds, as their number or mass is not entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no heat from sun and building, as none is entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lag of the house sensor %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: pads called for at all hours, as there is no start temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: period and on-time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the on-time stays at its base, as there is no target temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: settings found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: settings left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: advice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Column %1 is not used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours without an air pressure: %1; they have that of the site, %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2: not in the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2: a value is missing (from line %3 on)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: a single hour between two gaps (line %2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hottest day, worked out hour by hour</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not worked out, as it lacks: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On that day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Assumed: %1</source>
+        <translation type="unfinished">Supuesto: %1. {1?}</translation>
+    </message>
 </context>
 <context>
     <name>wetfront::ui::AdviceViewModel</name>
@@ -8037,6 +8381,17 @@
     <message>
         <source>Entries made since this copy: %1. They go out of sight: the records hold now %2.</source>
         <translation>Datos ingresados desde esta copia: %1. Quedan fuera de la vista: los registros contienen ahora %2.</translation>
+    </message>
+</context>
+<context>
+    <name>wetfront::ui::DayViewModel</name>
+    <message>
+        <source>Working out the season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No season was worked out. %1</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
