@@ -7716,6 +7716,138 @@
         <source>The photo itself is not at hand here; the record names it.</source>
         <translation>La foto misma no está a la mano aquí; el registro la nombra.</translation>
     </message>
+    <message>
+        <source>The file names daylight saving from %1 to %2; its hours are in standard time all year, as the format has them.</source>
+        <translation>El archivo indica horario de verano del %1 al %2; sus horas están en hora estándar todo el año, como lo manda el formato.</translation>
+    </message>
+    <message>
+        <source>A year made of months of several years; it is dated %1.</source>
+        <translation>Un año hecho de meses de varios años; se fecha como %1.</translation>
+    </message>
+    <message>
+        <source>Hours without an air pressure: %1; they have that of the standard atmosphere at the station&apos;s elevation, %2.</source>
+        <translation>Horas sin presión del aire: %1; llevan la de la atmósfera estándar a la altitud de la estación, %2.</translation>
+    </message>
+    <message>
+        <source>%1 of the cooling of continuous pumping would be lost, and at most %2 may be</source>
+        <translation>se perdería %1 del enfriamiento del bombeo continuo, y se permite a lo más %2</translation>
+    </message>
+    <message>
+        <source>the house would get %1 warmer at its hottest than with continuous pumping, and at most %2 are accepted</source>
+        <translation>la caseta se calentaría %1 más en su punto más caliente que con bombeo continuo, y se aceptan a lo más %2</translation>
+    </message>
+    <message>
+        <source>With runs of %1 to %2 every %3, %4.</source>
+        <translation>Con encendidos de %1 a %2 cada %3, %4.</translation>
+    </message>
+    <message>
+        <source>Pads are not called in this weather.</source>
+        <translation>En este clima no se piden los paneles.</translation>
+    </message>
+    <message>
+        <source>No other setting of the timer pumps less and cools as well as the advised one.</source>
+        <translation>Ningún otro ajuste del temporizador bombea menos y enfría tan bien como el recomendado.</translation>
+    </message>
+    <message>
+        <source>The timer holds no shorter run than %1.</source>
+        <translation>El temporizador no admite un encendido más corto que %1.</translation>
+    </message>
+    <message>
+        <source>No setting of the timer was found that pumps less.</source>
+        <translation>No se encontró ningún ajuste del temporizador que bombee menos.</translation>
+    </message>
+    <message>
+        <source>No cycle pumps less than continuous pumping in this weather.</source>
+        <translation>En este clima ningún ciclo bombea menos que el bombeo continuo.</translation>
+    </message>
+    <message>
+        <source>No run that the timer can hold fits into a period with a rest of %1.</source>
+        <translation>Ningún encendido que el temporizador admita cabe en un periodo con un descanso de %1.</translation>
+    </message>
+    <message>
+        <source>a pad bank</source>
+        <translation>un banco de paneles</translation>
+    </message>
+    <message>
+        <source>all fans run at all hours</source>
+        <translation>todos los ventiladores trabajan a toda hora</translation>
+    </message>
+    <message>
+        <source>no heat of birds and building</source>
+        <translation>sin calor de aves ni de la caseta</translation>
+    </message>
+    <message>
+        <source>lag of the house sensor %1</source>
+        <translation>retraso del sensor de la caseta %1</translation>
+    </message>
+    <message>
+        <source>%1: readings by the stopwatch</source>
+        <translation>%1: lecturas con cronómetro</translation>
+    </message>
+    <message>
+        <source>%1: length and height of the pads, and the fans&apos; airflow</source>
+        <translation>%1: largo y alto de los paneles, y el flujo de aire de los ventiladores</translation>
+    </message>
+    <message>
+        <source>%1: effectiveness %2</source>
+        <translation>%1: eficiencia %2</translation>
+    </message>
+    <message>
+        <source>%1: its pads begin to dry as soon as the pause tested at the wet start is over</source>
+        <translation>%1: sus paneles empiezan a secarse en cuanto termina la pausa probada en el arranque en mojado</translation>
+    </message>
+    <message>
+        <source>%1: flow of %2, no more than its pads take up</source>
+        <translation>%1: caudal de %2, no más de lo que absorben sus paneles</translation>
+    </message>
+    <message>
+        <source>%1: water comes along the header evenly</source>
+        <translation>%1: el agua avanza parejo por el distribuidor</translation>
+    </message>
+    <message>
+        <source>%1: pads called for at all hours, as there is no start temperature</source>
+        <translation>%1: los paneles se piden a toda hora, porque no hay temperatura de arranque</translation>
+    </message>
+    <message>
+        <source>%1: period and on-time</source>
+        <translation>%1: periodo y tiempo de encendido</translation>
+    </message>
+    <message>
+        <source>%1: the on-time stays at its base, as there is no target temperature</source>
+        <translation>%1: el encendido se queda en su base, porque no hay temperatura objetivo</translation>
+    </message>
+    <message>
+        <source>%1: settings found</source>
+        <translation>%1: ajustes encontrados</translation>
+    </message>
+    <message>
+        <source>%1: settings left</source>
+        <translation>%1: ajustes dejados</translation>
+    </message>
+    <message>
+        <source>%1: advice</source>
+        <translation>%1: recomendación</translation>
+    </message>
+    <message>
+        <source>Column %1 is not used.</source>
+        <translation>La columna %1 no se usa.</translation>
+    </message>
+    <message>
+        <source>Hours without an air pressure: %1; they have that of the site, %2.</source>
+        <translation>Horas sin presión del aire: %1; llevan la del sitio, %2.</translation>
+    </message>
+    <message>
+        <source>%1 to %2: not in the file</source>
+        <translation>%1 a %2: no está en el archivo</translation>
+    </message>
+    <message>
+        <source>%1 to %2: a value is missing (from line %3 on)</source>
+        <translation>%1 a %2: falta un valor (desde la línea %3)</translation>
+    </message>
+    <message>
+        <source>%1: a single hour between two gaps (line %2)</source>
+        <translation>%1: una sola hora entre dos huecos (línea %2)</translation>
+    </message>
 </context>
 <context>
     <name>wetfront::ui::AdviceViewModel</name>
