@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <filesystem>
 #include <ostream>
 
 #include "cli/command.h"
@@ -67,7 +68,8 @@ Result<ReadWeather> weather_from_file(const SimulateOptions& options, const Advi
     }
     WF_TRY(const auto text,
            text_of_file(options.weather, most_weather_bytes, "name a weather file that can be read"));
-    const auto file = read_weather_file(text, options.weather, advice.weather.pressure);
+    const auto file = read_weather_file(text, std::filesystem::path{options.weather}.filename().string(),
+                                        advice.weather.pressure);
     if (!file) {
         auto error = file.error();
         error.item = options.weather + ", " + error.item;

@@ -33,11 +33,16 @@ AnyQuantity time_of(Duration time) {
 }
 
 AnyQuantity volume_of(Mass water) {
-    return any(from_si<Volume>(in_si(water) / water_kg_per_m3));
+    return any(from_si<Volume>(in_si(water) / water_kg_per_m3), Scale::coarse);
 }
 
-Message money(double amount, const std::string& currency) {
-    return verbatim(print_number(amount, 2) + (currency.empty() ? "" : " " + currency));
+std::string money(double amount, const std::string& currency) {
+    return print_number(amount, 2) + (currency.empty() ? "" : " " + currency);
+}
+
+/// A number's text with its sign in front.
+Message signed_text(double value, const std::string& of_its_size) {
+    return verbatim((value < 0.0 ? "\u2212" : value > 0.0 ? "+" : "") + of_its_size);
 }
 
 class Table {
@@ -53,10 +58,11 @@ public:
             change_of(difference));
     }
     void add_number(Message what, const std::function<double(const DayTotals&)>& of, int decimals) {
-        const auto text = [&](double value) { return verbatim(print_number(value, decimals)); };
+        const auto text = [&](double value) { return print_number(value, decimals); };
+        const double difference = of(all_[1]) - of(all_[0]);
         add(
-            std::move(what), [&](const DayTotals& totals) { return text(of(totals)); },
-            text(of(all_[1]) - of(all_[0])));
+            std::move(what), [&](const DayTotals& totals) { return verbatim(text(of(totals))); },
+            signed_text(difference, text(std::abs(difference))));
     }
     template <class Words>
     void add(Message what, const Words& words, Message difference) {
@@ -158,10 +164,11 @@ DayComparison compared(std::span<const DayTotals> all, const std::string& curren
         const double saved = *cost_of(first) - *cost_of(second);
         table.add(
             WF_TEXT("Cost of power and water"),
-            [&](const DayTotals& totals) { return money(*cost_of(totals), currency); },
-            money(-saved, currency));
+            [&](const DayTotals& totals) { return verbatim(money(*cost_of(totals), currency)); },
+            signed_text(-saved, money(std::abs(saved), currency)));
         if (saved >= 0.01) {
-            sentence = {WF_TEXT("%1 That saves %2."), {std::move(sentence), money(saved, currency)}};
+            sentence = {WF_TEXT("%1 That saves %2."),
+                        {std::move(sentence), verbatim(money(saved, currency))}};
         }
     }
     return {std::move(table.rows), std::move(sentence)};

@@ -10,7 +10,6 @@ using namespace day_detail;
 
 namespace {
 
-constexpr double at_once = 1e-6;  // two moments so near are one, s
 constexpr double hunting_calls = 4;
 constexpr double wet_share_off = 1e-5;     // from a parabola, of all pads' air: about 1 mK
 constexpr double longest_supplied = 60.0;  // step, s

@@ -10,7 +10,6 @@ using namespace day_detail;
 
 namespace {
 
-constexpr double at_once = 1e-6;  // two moments so near are one, s
 constexpr double rounding = 1e-12;
 
 }  // namespace

@@ -54,9 +54,8 @@ HouseAir::HouseAir(const DayHouse& house)
 }
 
 void HouseAir::load(const OutsideHour& outside, double clock, std::size_t stage, HourAir& into) const {
-    const auto& [first, middle, last] = outside.nodes;
-    const auto through = [&](auto value) {
-        return Parabola::through(value(first), value(middle), value(last), hour_s);
+    const auto through = [&nodes = outside.nodes](auto value) {
+        return Parabola::through(value(nodes[0]), value(nodes[1]), value(nodes[2]), hour_s);
     };
     into.pressure = outside.pressure;
     into.stage = stage;

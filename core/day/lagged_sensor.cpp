@@ -27,10 +27,10 @@ double LaggedSensor::slope(double seconds) const {
 
 std::optional<Crossing> LaggedSensor::first_crossing(std::span<const Threshold> thresholds) const {
     // A reading stays between the air's extremes and itself, so that most pieces of time need no search.
-    auto [low, high] = air_.range(length_);
+    const auto range = air_.range(length_);
     const double shown = at(0.0);
-    low = std::min(low, shown);
-    high = std::max(high, shown);
+    const double low = std::min(range.first, shown);
+    const double high = std::max(range.second, shown);
     if (std::none_of(thresholds.begin(), thresholds.end(), [&](const Threshold& threshold) {
             return threshold.rising ? threshold.value <= high : threshold.value > low;
         })) {
@@ -72,7 +72,8 @@ std::optional<Crossing> LaggedSensor::in_piece(std::span<const Threshold> thresh
     const double end = at(to);
     std::optional<Crossing> first;
     for (std::size_t i = 0; i < thresholds.size(); ++i) {
-        const auto& [value, rising] = thresholds[i];
+        const double value = thresholds[i].value;
+        const bool rising = thresholds[i].rising;
         const bool passed = rising ? begin < value && end >= value : begin >= value && end < value;
         if (!passed) {
             continue;

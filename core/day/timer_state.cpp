@@ -8,7 +8,6 @@ namespace wetfront::day_detail {
 namespace {
 
 constexpr double day = 86400.0;
-constexpr double at_once = 1e-6;  // two moments so near are one, s
 
 }  // namespace
 

@@ -11,6 +11,8 @@
 
 namespace wetfront::day_detail {
 
+inline constexpr double at_once = 1e-6;  ///< two moments so near are one, s
+
 /// The numbers of a plan; degC and seconds.
 struct PlanNumbers {
     explicit PlanNumbers(const TimerPlan& plan);

@@ -100,7 +100,7 @@ Usual usual(Kind kind, Scale scale) {
         case Kind::area:
             return {1, 0, 0, 1};
         case Kind::volume:
-            return {2, 1, 1, 0};
+            return scale == Scale::coarse ? Usual{2, 0, 0, 2} : Usual{2, 1, 1, 0};
         case Kind::duration:
             return scale == Scale::coarse ? Usual{1, 1, 1, 1} : Usual{0, 1, 0, 1};
         case Kind::velocity:

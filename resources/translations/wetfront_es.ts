@@ -315,6 +315,102 @@
     </message>
 </context>
 <context>
+    <name>DayChartWords</name>
+    <message>
+        <source>limit of the house: %1</source>
+        <translation>límite de la caseta: %1</translation>
+    </message>
+    <message>
+        <source>Temperature, %1</source>
+        <translation>Temperatura, %1</translation>
+    </message>
+    <message>
+        <source>outside</source>
+        <translation>afuera</translation>
+    </message>
+    <message>
+        <source>behind the pads</source>
+        <translation>detrás de los paneles</translation>
+    </message>
+    <message>
+        <source>in the house</source>
+        <translation>en la caseta</translation>
+    </message>
+    <message>
+        <source>Share of the pads that is wet</source>
+        <translation>Parte mojada de los paneles</translation>
+    </message>
+    <message>
+        <source>Pumps run</source>
+        <translation>Bombas trabajando</translation>
+    </message>
+    <message>
+        <source>what if</source>
+        <translation>qué pasa si</translation>
+    </message>
+    <message>
+        <source>advised</source>
+        <translation>recomendado</translation>
+    </message>
+    <message>
+        <source>found</source>
+        <translation>encontrado</translation>
+    </message>
+</context>
+<context>
+    <name>DayFold</name>
+    <message>
+        <source>The hottest day, hour by hour</source>
+        <translation>El día más caliente, hora por hora</translation>
+    </message>
+    <message>
+        <source>found and advised laid over each other</source>
+        <translation>lo encontrado y lo recomendado, uno sobre otro</translation>
+    </message>
+    <message>
+        <source>For this day there lacks: %1</source>
+        <translation>Para este día falta: %1</translation>
+    </message>
+    <message>
+        <source>Thick: %1. Thin and broken: found. Dotted: the air outside.</source>
+        <translation>Grueso: %1. Delgado y cortado: encontrado. Punteado: el aire de afuera.</translation>
+    </message>
+    <message>
+        <source>Assumed: %1</source>
+        <translation>Supuesto: %1</translation>
+    </message>
+    <message>
+        <source>For a season, put a weather file (EPW, or CSV with weather in its name) with the documents or on a stick.</source>
+        <translation>Para una temporada, ponga un archivo de clima (EPW, o CSV con weather en su nombre) con los documentos o en una memoria.</translation>
+    </message>
+    <message>
+        <source>Work out the season of %1</source>
+        <translation>Calcular la temporada de %1</translation>
+    </message>
+    <message>
+        <source>advised</source>
+        <translation>recomendado</translation>
+    </message>
+</context>
+<context>
+    <name>DayPicture</name>
+    <message>
+        <source>the hottest day: air outside, behind the pads and in the house, wet share of the pads, pump runs</source>
+        <translation>el día más caliente: aire de afuera, detrás de los paneles y en la caseta, parte mojada de los paneles, encendidos de bomba</translation>
+    </message>
+</context>
+<context>
+    <name>DayTable</name>
+    <message>
+        <source>found</source>
+        <translation>encontrado</translation>
+    </message>
+    <message>
+        <source>difference</source>
+        <translation>diferencia</translation>
+    </message>
+</context>
+<context>
     <name>DesktopRunWords</name>
     <message>
         <source>It could not go back to the copy %1. %2</source>
@@ -661,6 +757,10 @@
     <message>
         <source>Cautions: read them before anybody works on pump, header or pads</source>
         <translation>Precauciones: léalas antes de que alguien trabaje en bomba, distribuidor o paneles</translation>
+    </message>
+    <message>
+        <source>What the settings cost</source>
+        <translation>Lo que cuestan los ajustes</translation>
     </message>
 </context>
 <context>
@@ -7716,6 +7816,250 @@
         <source>The photo itself is not at hand here; the record names it.</source>
         <translation>La foto misma no está a la mano aquí; el registro la nombra.</translation>
     </message>
+    <message>
+        <source>At the hottest the house stays %1 cooler as advised than as found, because the pads stay wet.</source>
+        <translation>En lo más caliente la caseta queda %1 más fresca según lo recomendado que según lo encontrado, porque los paneles siguen mojados.</translation>
+    </message>
+    <message>
+        <source>At the hottest the house stays %1 cooler as advised than as found.</source>
+        <translation>En lo más caliente la caseta queda %1 más fresca según lo recomendado que según lo encontrado.</translation>
+    </message>
+    <message>
+        <source>At the hottest the house gets %1 warmer as advised than as found.</source>
+        <translation>En lo más caliente la caseta queda %1 más caliente según lo recomendado que según lo encontrado.</translation>
+    </message>
+    <message>
+        <source>At the hottest the house is as warm either way, but as found the pads dry in between, which scales them.</source>
+        <translation>En lo más caliente la caseta queda igual de las dos formas, pero según lo encontrado los paneles se secan entre tanto, lo que les forma sarro.</translation>
+    </message>
+    <message>
+        <source>The house stays as cool as advised as it does as found.</source>
+        <translation>La caseta queda igual de fresca según lo recomendado que según lo encontrado.</translation>
+    </message>
+    <message>
+        <source>The pumps lift about as much water.</source>
+        <translation>Las bombas suben más o menos la misma agua.</translation>
+    </message>
+    <message>
+        <source>The pumps lift %1 less water.</source>
+        <translation>Las bombas suben %1 menos agua.</translation>
+    </message>
+    <message>
+        <source>The pumps lift %1 more water, which the pads need.</source>
+        <translation>Las bombas suben %1 más agua, que los paneles necesitan.</translation>
+    </message>
+    <message>
+        <source>House at its hottest</source>
+        <translation>Caseta en lo más caliente</translation>
+    </message>
+    <message>
+        <source>Time above the limit of the house</source>
+        <translation>Tiempo por encima del límite de la caseta</translation>
+    </message>
+    <message>
+        <source>Cooling lost to dry pads</source>
+        <translation>Enfriamiento perdido por paneles secos</translation>
+    </message>
+    <message>
+        <source>Time in which litter gets wet</source>
+        <translation>Tiempo en que se moja la cama</translation>
+    </message>
+    <message>
+        <source>Water pumped</source>
+        <translation>Agua bombeada</translation>
+    </message>
+    <message>
+        <source>Water evaporated</source>
+        <translation>Agua evaporada</translation>
+    </message>
+    <message>
+        <source>Water bled off</source>
+        <translation>Agua purgada</translation>
+    </message>
+    <message>
+        <source>Energy of the pumps</source>
+        <translation>Energía de las bombas</translation>
+    </message>
+    <message>
+        <source>Pump starts</source>
+        <translation>Arranques de bomba</translation>
+    </message>
+    <message>
+        <source>Times that a pad gets wet and dry</source>
+        <translation>Veces que un panel se moja y se seca</translation>
+    </message>
+    <message>
+        <source>Cost of power and water</source>
+        <translation>Costo de energía y agua</translation>
+    </message>
+    <message>
+        <source>%1 That saves %2.</source>
+        <translation>%1 Eso ahorra %2.</translation>
+    </message>
+    <message>
+        <source>The file names daylight saving from %1 to %2; its hours are in standard time all year, as the format has them.</source>
+        <translation>El archivo indica horario de verano del %1 al %2; sus horas están en hora estándar todo el año, como lo manda el formato.</translation>
+    </message>
+    <message>
+        <source>A year made of months of several years; it is dated %1.</source>
+        <translation>Un año hecho de meses de varios años; se fecha como %1.</translation>
+    </message>
+    <message>
+        <source>Hours without an air pressure: %1; they have that of the standard atmosphere at the station&apos;s elevation, %2.</source>
+        <translation>Horas sin presión del aire: %1; llevan la de la atmósfera estándar a la altitud de la estación, %2.</translation>
+    </message>
+    <message>
+        <source>%1 of the cooling of continuous pumping would be lost, and at most %2 may be</source>
+        <translation>se perdería %1 del enfriamiento del bombeo continuo, y se permite a lo más %2</translation>
+    </message>
+    <message>
+        <source>the house would get %1 warmer at its hottest than with continuous pumping, and at most %2 are accepted</source>
+        <translation>la caseta se calentaría %1 más en su punto más caliente que con bombeo continuo, y se aceptan a lo más %2</translation>
+    </message>
+    <message>
+        <source>With runs of %1 to %2 every %3, %4.</source>
+        <translation>Con encendidos de %1 a %2 cada %3, %4.</translation>
+    </message>
+    <message>
+        <source>Pads are not called in this weather.</source>
+        <translation>En este clima no se piden los paneles.</translation>
+    </message>
+    <message>
+        <source>No other setting of the timer pumps less and cools as well as the advised one.</source>
+        <translation>Ningún otro ajuste del temporizador bombea menos y enfría tan bien como el recomendado.</translation>
+    </message>
+    <message>
+        <source>The timer holds no shorter run than %1.</source>
+        <translation>El temporizador no admite un encendido más corto que %1.</translation>
+    </message>
+    <message>
+        <source>No setting of the timer was found that pumps less.</source>
+        <translation>No se encontró ningún ajuste del temporizador que bombee menos.</translation>
+    </message>
+    <message>
+        <source>No cycle pumps less than continuous pumping in this weather.</source>
+        <translation>En este clima ningún ciclo bombea menos que el bombeo continuo.</translation>
+    </message>
+    <message>
+        <source>No run that the timer can hold fits into a period with a rest of %1.</source>
+        <translation>Ningún encendido que el temporizador admita cabe en un periodo con un descanso de %1.</translation>
+    </message>
+    <message>
+        <source>a pad bank</source>
+        <translation>un banco de paneles</translation>
+    </message>
+    <message>
+        <source>%1: readings by the stopwatch</source>
+        <translation>%1: lecturas con cronómetro</translation>
+    </message>
+    <message>
+        <source>%1: length and height of the pads, and the fans&apos; airflow</source>
+        <translation>%1: largo y alto de los paneles, y el flujo de aire de los ventiladores</translation>
+    </message>
+    <message>
+        <source>%1: effectiveness %2</source>
+        <translation>%1: eficiencia %2</translation>
+    </message>
+    <message>
+        <source>%1: its pads begin to dry as soon as the pause tested at the wet start is over</source>
+        <translation>%1: sus paneles empiezan a secarse en cuanto termina la pausa probada en el arranque en mojado</translation>
+    </message>
+    <message>
+        <source>%1: flow of %2, no more than its pads take up</source>
+        <translation>%1: caudal de %2, no más de lo que absorben sus paneles</translation>
+    </message>
+    <message>
+        <source>%1: water comes along the header evenly</source>
+        <translation>%1: el agua avanza parejo por el distribuidor</translation>
+    </message>
+    <message>
+        <source>all fans run at all hours</source>
+        <translation>todos los ventiladores trabajan a toda hora</translation>
+    </message>
+    <message>
+        <source>fan stages are not used: they need degrees and airflow rising from stage to stage, and a timer&apos;s target</source>
+        <translation>las etapas de ventiladores no se usan: necesitan grados y caudal de aire que suban de etapa en etapa, y el objetivo de un temporizador</translation>
+    </message>
+    <message>
+        <source>a fan stage ends %1 below where it begins</source>
+        <translation>una etapa de ventiladores termina %1 por debajo de donde empieza</translation>
+    </message>
+    <message>
+        <source>%1: the same effectiveness at every fan stage</source>
+        <translation>%1: la misma eficiencia en cada etapa de ventiladores</translation>
+    </message>
+    <message>
+        <source>no heat of birds, as their number or mass is not entered</source>
+        <translation>sin calor de las aves, pues no se ingresó su número o su masa</translation>
+    </message>
+    <message>
+        <source>no heat from sun and building, as none is entered</source>
+        <translation>sin calor del sol y del edificio, pues no se ingresó ninguno</translation>
+    </message>
+    <message>
+        <source>lag of the house sensor %1</source>
+        <translation>retraso del sensor de la caseta %1</translation>
+    </message>
+    <message>
+        <source>%1: pads called for at all hours, as there is no start temperature</source>
+        <translation>%1: los paneles se piden a toda hora, porque no hay temperatura de arranque</translation>
+    </message>
+    <message>
+        <source>%1: period and on-time</source>
+        <translation>%1: periodo y tiempo de encendido</translation>
+    </message>
+    <message>
+        <source>%1: the on-time stays at its base, as there is no target temperature</source>
+        <translation>%1: el encendido se queda en su base, porque no hay temperatura objetivo</translation>
+    </message>
+    <message>
+        <source>%1: settings found</source>
+        <translation>%1: ajustes encontrados</translation>
+    </message>
+    <message>
+        <source>%1: settings left</source>
+        <translation>%1: ajustes dejados</translation>
+    </message>
+    <message>
+        <source>%1: advice</source>
+        <translation>%1: recomendación</translation>
+    </message>
+    <message>
+        <source>Column %1 is not used.</source>
+        <translation>La columna %1 no se usa.</translation>
+    </message>
+    <message>
+        <source>Hours without an air pressure: %1; they have that of the site, %2.</source>
+        <translation>Horas sin presión del aire: %1; llevan la del sitio, %2.</translation>
+    </message>
+    <message>
+        <source>%1 to %2: not in the file</source>
+        <translation>%1 a %2: no está en el archivo</translation>
+    </message>
+    <message>
+        <source>%1 to %2: a value is missing (from line %3 on)</source>
+        <translation>%1 a %2: falta un valor (desde la línea %3)</translation>
+    </message>
+    <message>
+        <source>%1: a single hour between two gaps (line %2)</source>
+        <translation>%1: una sola hora entre dos huecos (línea %2)</translation>
+    </message>
+    <message>
+        <source>The hottest day, worked out hour by hour</source>
+        <translation>El día más caliente, calculado hora por hora</translation>
+    </message>
+    <message>
+        <source>Not worked out, as it lacks: %1</source>
+        <translation>No calculado, pues falta: %1</translation>
+    </message>
+    <message>
+        <source>On that day</source>
+        <translation>Ese día</translation>
+    </message>
+    <message>
+        <source>Assumed: %1</source>
+        <translation>Supuesto: %1</translation>
+    </message>
 </context>
 <context>
     <name>wetfront::ui::AdviceViewModel</name>
@@ -8037,6 +8381,17 @@
     <message>
         <source>Entries made since this copy: %1. They go out of sight: the records hold now %2.</source>
         <translation>Datos ingresados desde esta copia: %1. Quedan fuera de la vista: los registros contienen ahora %2.</translation>
+    </message>
+</context>
+<context>
+    <name>wetfront::ui::DayViewModel</name>
+    <message>
+        <source>Working out the season</source>
+        <translation>Calculando la temporada</translation>
+    </message>
+    <message>
+        <source>No season was worked out. %1</source>
+        <translation>No se calculó ninguna temporada. %1</translation>
     </message>
 </context>
 <context>

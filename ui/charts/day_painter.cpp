@@ -41,11 +41,17 @@ void name_line(DayGeometry& place, const DayPicture& picture, const std::vector<
     const QPointF at = place.at(slot, line.size(), line[slot]);
     PlacedLabel label = label_sized(text, 0.5 * place.air.width(), metrics);
     const double gap = 0.2 * metrics.height();
+    const auto limit_y = picture.limit ? std::optional{place.at(0, 1, *picture.limit).y()} : std::nullopt;
     const double left = std::clamp(at.x() - label.box.width() / 2.0, place.air.left(),
                                    std::max(place.air.left(), place.air.right() - label.box.width()));
-    for (const double top : {at.y() - label.box.height() - gap, at.y() + gap}) {
+    const double above = at.y() - label.box.height() - gap;
+    // Farther up where the limit is in the way.
+    for (const double top :
+         {above, at.y() + gap, above - label.box.height(), at.y() + 3.0 * gap + label.box.height()}) {
         label.box.moveTopLeft({left, top});
-        if (place.air.contains(label.box) && is_free(label.box, place.labels)) {
+        const bool crossed =
+            limit_y && *limit_y > label.box.top() - 0.2 * gap && *limit_y < label.box.bottom() + 0.2 * gap;
+        if (!crossed && place.air.contains(label.box) && is_free(label.box, place.labels)) {
             place.labels.push_back(label);
             return;
         }

@@ -64,7 +64,7 @@ TEST(SimulateCommandTest, a_cycle_pumps_less_than_continuous_pumping_and_no_pads
     EXPECT_LT(total(advised, "water_pumped_kg"), total(continuous, "water_pumped_kg"));
     EXPECT_GT(total(continuous, "water_pumped_kg"), 0.0);
     EXPECT_EQ(total(none, "water_pumped_kg"), 0.0);
-    EXPECT_EQ(total(none, "cooling_degree_hours"), 0.0);
+    EXPECT_NEAR(total(none, "cooling_degree_hours"), 0.0, 1e-9);
     EXPECT_GT(total(none, "hottest_house_degC"), total(advised, "hottest_house_degC"));
 }
 
@@ -77,7 +77,7 @@ TEST(SimulateCommandTest, text_tells_the_day_the_totals_and_what_was_assumed) {
     const auto result = simulate_example({"--units", "si"});
     EXPECT_EQ(result.status, 0) << result.err;
     for (const char* part : {"House Alder", "settings advised, weather design day", "behind pad", "15:00",
-                             "water pumped", "error of the water balance", "Assumed:", "kWh"}) {
+                             "water pumped", "error of the water balance", "Assumed:"}) {
         EXPECT_NE(result.out.find(part), std::string::npos) << part << "\n" << result.out;
     }
 }
@@ -88,7 +88,7 @@ TEST(SimulateCommandTest, days_of_a_weather_file_are_chosen_by_date) {
     const auto two = simulated("left", {"--weather", weather, "--from", "2026-07-07", "--to", "2026-07-08"});
     ASSERT_EQ(two.at("hours").size(), 48U);
     EXPECT_EQ(two.at("hours").at(0).at("from"), "2026-07-07T00:00:00.000-05:00");
-    EXPECT_EQ(two.at("weather"), weather);
+    EXPECT_EQ(two.at("weather"), "weather.csv");
     const auto all = simulate_example({"--weather", weather});
     EXPECT_EQ(all.status, 0) << all.err;
     EXPECT_NE(all.out.find("2026-07-09"), std::string::npos) << all.out;  // a line for each day

@@ -79,7 +79,7 @@ TEST_F(DayWordsTest, differences_have_their_sign_and_times_no_seconds) {
     advised.above_house_limit = seconds(0.0);
     advised.evaporated = from_si<Mass>(12'500.0);
     EXPECT_EQ(row("Time above the limit of the house"), "60 min | 0 s | −60 min");
-    EXPECT_EQ(row("Water evaporated"), "12000 L | 12500 L | +500 L");
+    EXPECT_EQ(row("Water evaporated"), "12 m³ | 12.5 m³ | +0.5 m³");
     EXPECT_EQ(row("Pump starts"), "120 | 120 | 0");
 }
 
@@ -93,7 +93,7 @@ TEST_F(DayWordsTest, energy_and_cost_are_told_only_where_both_are_known) {
     found.water_cost = 12.0;
     advised.energy_cost = 0.70;
     advised.water_cost = 12.0;
-    EXPECT_EQ(row("Cost of power and water"), "13.4 USD | 12.7 USD | -0.7 USD");
+    EXPECT_EQ(row("Cost of power and water"), "13.4 USD | 12.7 USD | −0.7 USD");
     EXPECT_THAT(sentence(), HasSubstr("That saves 0.7 USD."));
     found.energy_cost = 0.70;
     EXPECT_THAT(sentence(), Not(HasSubstr("saves")));

@@ -20,7 +20,9 @@ Fold {
             id: opened
             // Its own: when a page goes, what is around it goes first.
             readonly property DayViewModel day: fold.day
-            readonly property bool drawable: day.picture["plans"] !== undefined
+            readonly property var picture: day.picture
+            readonly property bool drawable: picture["plans"] !== undefined
+            readonly property var assumed: day.assumed
             spacing: Theme.space
             Layout.fillWidth: true
             Component.onCompleted: day.show()
@@ -58,8 +60,8 @@ Fold {
                 Layout.fillWidth: true
             }
             PlainWords {
-                visible: opened.day.assumed.length > 0
-                text: Sentence.fill(qsTr("Assumed: %1"), [opened.day.assumed.join("; ")])
+                visible: opened.assumed.length > 0
+                text: Sentence.fill(qsTr("Assumed: %1"), [opened.assumed.join("; ")])
                 kind: "small"
                 soft: true
                 Layout.fillWidth: true

@@ -9,7 +9,9 @@ import Wetfront.ViewModels
 DayItem {
     required property DayViewModel day
 
-    visible: day.picture["plans"] !== undefined
+    readonly property var made: day.picture
+
+    visible: made["plans"] !== undefined
     implicitHeight: Theme.pictureHeight * 1.6
     picture: day.picture
     font.family: Theme.family

@@ -17,32 +17,44 @@ ColumnLayout {
 
     component Line: RowLayout {
         id: line
+        property string what
         required property var texts
         property bool strong: false
         spacing: Theme.gap
         Layout.fillWidth: true
-        Repeater {
-            model: line.texts
-            delegate: PlainWords {
-                required property int index
-                required property string modelData
-                text: modelData
-                font.bold: line.strong
-                horizontalAlignment: index === 0 ? Text.AlignLeft : Text.AlignRight
-                Layout.preferredWidth: table.width * (index === 0 ? 0.4 : 0.18)
+        PlainWords {
+            text: line.what
+            Layout.fillWidth: true
+            Layout.preferredWidth: 0
+        }
+        RowLayout {
+            spacing: Theme.gap
+            Layout.fillWidth: true
+            Layout.preferredWidth: 0
+            Repeater {
+                model: line.texts
+                delegate: PlainWords {
+                    required property string modelData
+                    text: modelData
+                    font.bold: line.strong
+                    horizontalAlignment: Text.AlignRight
+                    Layout.fillWidth: true
+                    Layout.preferredWidth: 0
+                }
             }
         }
     }
 
     Line {
         strong: true
-        texts: ["", qsTr("found"), table.second, qsTr("difference")]
+        texts: [qsTr("found"), table.second, qsTr("difference")]
     }
     Repeater {
         model: table.rows
         delegate: Line {
             required property var modelData
-            texts: [modelData.what, modelData.first, modelData.second, modelData.difference]
+            what: modelData.what
+            texts: [modelData.first, modelData.second, modelData.difference]
         }
     }
 }
