@@ -86,7 +86,7 @@ RandomDay with_limits_off(RandomDay day, double kelvins) {
 // A day on which the sensor just reaches a limit, or does not, is one of two days: there a fiftieth of what
 // a thermometer resolves decides. Such days are compared with small steps over limits moved by 3 mK to both
 // sides, and counted.
-TEST(SimulationTest, AgreesWithSmallStepsOverAThousandRandomDays) {
+TEST(SimulationTest, agrees_with_small_steps_over_a_thousand_random_days) {
     constexpr double agreement = 0.001;
     RandomDays random{20260701};
     int on_the_edge = 0;

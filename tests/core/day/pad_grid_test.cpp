@@ -116,7 +116,7 @@ GridDifference difference_of(double supply, double period, double on, double dry
 
 // How far the wet share of the model may be from that of a real pad, which lies between the two extremes. The
 // numbers stand in tests/README.md.
-TEST(PadGridTest, TheModelsWetShareIsBoundedByThatOfAPadThatIsWettedFromTheTop) {
+TEST(PadGridTest, the_models_wet_share_is_bounded_by_that_of_a_pad_that_is_wetted_from_the_top) {
     GridDifference worst;
     double wet_cycles = 0.0;
     for (const double supply : {3.0, 5.0, 10.0, 20.0}) {

@@ -11,7 +11,7 @@ namespace wetfront::test {
 namespace {
 
 // Each pad is wet all the time: what the simulation says of it against what is published of pads.
-TEST(PublishedDayTest, HumidityRisesWithCoolingAsInTheField) {
+TEST(PublishedDayTest, humidity_rises_with_cooling_as_in_the_field) {
     OutsideCheck check{
         "humidity rise per kelvin of cooling in hot dry air, behind the pads",
         "Univ. of Georgia, Poultry Housing Tips 34(10), 2022: 2.5 % RH per degF, a rule of thumb", "%/K"};
@@ -24,7 +24,7 @@ TEST(PublishedDayTest, HumidityRisesWithCoolingAsInTheField) {
     check.near("37.8 degC, 20 %", rise, 4.5, 1.0);
 }
 
-TEST(PublishedDayTest, WaterAndCoolingGoTogetherAsHeatBalanceAndFieldSay) {
+TEST(PublishedDayTest, water_and_cooling_go_together_as_heat_balance_and_field_say) {
     OutsideCheck check{
         "water per airflow and kelvin of a simulated day",
         "1.7 kg/h per m3/s and kelvin, plausibility of the trade within 5 % (design of the model)"};
@@ -37,7 +37,7 @@ TEST(PublishedDayTest, WaterAndCoolingGoTogetherAsHeatBalanceAndFieldSay) {
 // A house of 40 by 400 ft with 120 ft of pad. What is not published with the figure is assumed: pad 5 ft high
 // at 350 ft/min and 70 %, a day of 34 degC with 25 degC and 11 K of range, pads called from 28 degC on
 // between 10 and 22 o'clock. So half of the figure is all that can be asked for.
-TEST(PublishedDayTest, AHouseOfUsualSizeUsesAsMuchWaterAsWasMeasured) {
+TEST(PublishedDayTest, a_house_of_usual_size_uses_as_much_water_as_was_measured) {
     OutsideCheck check{"water per day of a 40 x 400 ft house with 120 ft of pad on a hot day",
                        "Liang, Watkins, Tabler, McCreery, Univ. of Arkansas, 2013: up to 9,464 L"};
     auto house = plain_house();
@@ -63,7 +63,7 @@ TEST(PublishedDayTest, AHouseOfUsualSizeUsesAsMuchWaterAsWasMeasured) {
 
 // Worked by hand: 10.62 x 2^0.75 = 17.861 W at 20 degC; at 30 degC 0.8 of it, and
 // 0.61 x 800 - 0.228 x 900 = 282.8 W of 1,000 W of it sensible.
-TEST(BirdHeatTest, IsThatOfTheReportWorkedByHand) {
+TEST(BirdHeatTest, is_that_of_the_report_worked_by_hand) {
     OutsideCheck check{"heat of a broiler of 2 kg, total and sensible",
                        "CIGR 4th report 2002, equations second hand or from memory, worked by hand", "W"};
     const auto mild = bird_heat(from_si<Mass>(2.0), 20_degC);

@@ -24,7 +24,7 @@ DayResult day_of(const DayHouse& house, const Weather& weather, const TimerPlan&
 
 // A pump that never rests in air that stays the same: after the first hour every slot is the same, the air is
 // that of pad/wet_pad.h and the water that of its evaporation.
-TEST(SteadyDayTest, APadThatIsAlwaysWetIsTheWetPadOfTheWindTunnel) {
+TEST(SteadyDayTest, a_pad_that_is_always_wet_is_the_wet_pad_of_the_wind_tunnel) {
     const auto house = plain_house();
     const auto air = hot_dry_air();
     const auto day = day_of(house, same_air(air, 4), continuous());
@@ -43,7 +43,7 @@ TEST(SteadyDayTest, APadThatIsAlwaysWetIsTheWetPadOfTheWindTunnel) {
 
 // Supplied at a from bone dry with the fans off would take 1/a; in air that is saturated nothing dries, so
 // the column is wet after 1/a, the far end a fill later.
-TEST(DryStartTest, WhereNothingEvaporatesThePadIsWetAfterItsWettingTime) {
+TEST(DryStartTest, where_nothing_evaporates_the_pad_is_wet_after_its_wetting_time) {
     auto house = plain_house();
     house.columns = 1;
     const auto saturated = air_from_humidity(30_degC, 100_percent, 101325_Pa).value();
@@ -58,7 +58,7 @@ TEST(DryStartTest, WhereNothingEvaporatesThePadIsWetAfterItsWettingTime) {
 }
 
 // No pump: nothing happens but weather, and the air behind the pads is the air outside.
-TEST(DryDayTest, WithoutAPumpThePadsDoNothing) {
+TEST(DryDayTest, without_a_pump_the_pads_do_nothing) {
     const auto day = day_of(plain_house(), same_air(hot_dry_air(), 3), TimerPlan{});
     EXPECT_EQ(in_si(day.totals.evaporated), 0.0);
     EXPECT_EQ(in_si(day.totals.pumped), 0.0);
@@ -70,7 +70,7 @@ TEST(DryDayTest, WithoutAPumpThePadsDoNothing) {
 
 // One run in a period of an hour: from d = 0 the columns lose b t until c and then all but exp(-k t) of what
 // is left; what evaporated in the hour after the run is that, in closed form.
-TEST(DryingTest, APadLeftAloneDriesByItsClosedForm) {
+TEST(DryingTest, a_pad_left_alone_dries_by_its_closed_form) {
     auto house = plain_house(600.0);
     house.columns = 1;
     const auto day = day_of(house, same_air(hot_dry_air(), 2), cycles(7200.0, 3600.0));
@@ -83,7 +83,7 @@ TEST(DryingTest, APadLeftAloneDriesByItsClosedForm) {
     EXPECT_NEAR(day.course[1].wet_share, (600.0 + 0.3 / b * (1.0 - left / 0.3)) / 3600.0, 1e-4);
 }
 
-TEST(NeverRestingTest, AnOnTimeAsLongAsThePeriodIsContinuousPumping) {
+TEST(NeverRestingTest, an_on_time_as_long_as_the_period_is_continuous_pumping) {
     const auto house = plain_house();
     const auto weather = same_air(hot_dry_air(), 5);
     const auto never_rests = day_of(house, weather, cycles(300.0, 300.0));
@@ -93,7 +93,7 @@ TEST(NeverRestingTest, AnOnTimeAsLongAsThePeriodIsContinuousPumping) {
     EXPECT_EQ(never_rests.totals.pump_starts, 1);
 }
 
-TEST(CycleTest, OneThatKeepsThePadWetCoolsAsMuchWithLessPumping) {
+TEST(CycleTest, one_that_keeps_the_pad_wet_cools_as_much_with_less_pumping) {
     const auto house = plain_house(600.0);
     const auto weather = same_air(hot_dry_air(), 6);
     const auto cycled = day_of(house, weather, cycles(300.0, 150.0));
@@ -106,13 +106,13 @@ TEST(CycleTest, OneThatKeepsThePadWetCoolsAsMuchWithLessPumping) {
     EXPECT_EQ(cycled.totals.wet_dry_cycles, 0.0);
 }
 
-TEST(CycleTest, OneThatIsTooShortDriesThePadInEveryPeriod) {
+TEST(CycleTest, one_that_is_too_short_dries_the_pad_in_every_period) {
     const auto day = day_of(plain_house(250.0), same_air(hot_dry_air(), 6), cycles(600.0, 80.0));
     EXPECT_GT(day.totals.wet_dry_cycles, 6 * 5.5);
     EXPECT_GT(day.totals.lost_to_dry_pad, 1.0);
 }
 
-TEST(RunsTest, AreKeptAsTheTimerMadeThem) {
+TEST(RunsTest, are_kept_as_the_timer_made_them) {
     const auto house = plain_house();
     auto plan = cycles(300.0, 100.0);
     plan.rinse_at = seconds(1800.0);
@@ -129,7 +129,7 @@ TEST(RunsTest, AreKeptAsTheTimerMadeThem) {
     EXPECT_NEAR(in_seconds(runs[7].start), 2240.0, 1e-6);
 }
 
-TEST(PadHoursTest, KeepPumpsOffOutsideThem) {
+TEST(PadHoursTest, keep_pumps_off_outside_them) {
     auto plan = continuous();
     plan.hours_from = seconds(2.0 * 3600.0);
     plan.hours_to = seconds(4.0 * 3600.0);
@@ -144,7 +144,7 @@ TEST(PadHoursTest, KeepPumpsOffOutsideThem) {
 
 // Warming evenly through the start temperature: a sensor of first order trails by its lag, so the call comes
 // when the air was there, plus the lag (the start of the ramp is long forgotten).
-TEST(StartTemperatureTest, IsReachedToTheMillisecondByASensorThatTrails) {
+TEST(StartTemperatureTest, is_reached_to_the_millisecond_by_a_sensor_that_trails) {
     auto house = plain_house();
     house.sensor_lag = 180_s;
     Weather weather;
@@ -162,7 +162,7 @@ TEST(StartTemperatureTest, IsReachedToTheMillisecondByASensorThatTrails) {
     EXPECT_NEAR(in_seconds(result.value().runs[0].start), 2.5 * 3600.0 + 180.0, 0.001);
 }
 
-TEST(HumidityCutOffTest, StopsThePumpAboveIt) {
+TEST(HumidityCutOffTest, stops_the_pump_above_it) {
     auto plan = continuous();
     plan.humidity_cut_off = 50_percent;
     const auto humid = air_from_humidity(30_degC, 51_percent, 101325_Pa).value();
@@ -170,7 +170,7 @@ TEST(HumidityCutOffTest, StopsThePumpAboveIt) {
     EXPECT_GT(in_si(day_of(plain_house(), same_air(hot_dry_air(), 2), plan).totals.pumped), 0.0);
 }
 
-TEST(TrimTest, AHotHouseReachesTheCeilingStepByStep) {
+TEST(TrimTest, a_hot_house_reaches_the_ceiling_step_by_step) {
     auto plan = cycles(300.0, 100.0);
     plan.ceiling = 160_s;
     plan.target = 20_degC;
@@ -182,7 +182,7 @@ TEST(TrimTest, AHotHouseReachesTheCeilingStepByStep) {
     EXPECT_NEAR(in_seconds(day.timers[0].pump_on), 3 * 100.0 + 2 * 120.0 + 2 * 140.0 + 17 * 160.0, 1e-6);
 }
 
-TEST(HuntingTest, IsSeenWhereAPadThatCoolsAtOnceEndsItsOwnCall) {
+TEST(HuntingTest, is_seen_where_a_pad_that_cools_at_once_ends_its_own_call) {
     auto house = plain_house(150.0);
     house.sensor_lag = 30_s;
     auto plan = continuous();
@@ -195,7 +195,7 @@ TEST(HuntingTest, IsSeenWhereAPadThatCoolsAtOnceEndsItsOwnCall) {
     EXPECT_EQ(day_of(house, weather, plan).totals.hunting_hours, 0);
 }
 
-TEST(FanStageTest, MoreAirRunsWhereItIsHot) {
+TEST(FanStageTest, more_air_runs_where_it_is_hot) {
     auto house = plain_house();
     house.target = 25_degC;
     house.fan_stages = {{0_K, from_si<VolumeFlow>(20.0)}, {4_K, from_si<VolumeFlow>(40.0)}};
@@ -204,7 +204,7 @@ TEST(FanStageTest, MoreAirRunsWhereItIsHot) {
     EXPECT_DOUBLE_EQ(day_of(house, same_air(hot_dry_air(), 1), TimerPlan{}).course[0].airflow_share, 0.5);
 }
 
-TEST(BirdsInTheHouseTest, WarmAndMoistenTheAirByTheirHeat) {
+TEST(BirdsInTheHouseTest, warm_and_moisten_the_air_by_their_heat) {
     auto house = plain_house();
     house.flock = {20000.0, from_si<Mass>(2.0)};
     const auto day = day_of(house, same_air(hot_dry_air(), 2), continuous());
@@ -213,7 +213,7 @@ TEST(BirdsInTheHouseTest, WarmAndMoistenTheAirByTheirHeat) {
     EXPECT_NEAR(in_si(day.heat.evaporated_by_air) / in_si(day.totals.evaporated), 1.0, 1e-4);
 }
 
-TEST(CostTest, IsWhatPricesMakeOfIt) {
+TEST(CostTest, is_what_prices_make_of_it) {
     auto house = plain_house();
     house.prices = {0.2, 3.0};
     house.pumps[0].bleed = from_si<VolumeFlow>(1e-5);
@@ -230,7 +230,7 @@ TEST(CostTest, IsWhatPricesMakeOfIt) {
     EXPECT_FALSE(unknown.totals.water_cost);
 }
 
-TEST(SimulatorTest, GivesTheSameAgainAndFromAnotherOne) {
+TEST(SimulatorTest, gives_the_same_again_and_from_another_one) {
     RandomDays random{77};
     for (int i = 0; i < 20; ++i) {
         const auto day = random.next(4, 10);
@@ -249,7 +249,7 @@ TEST(SimulatorTest, GivesTheSameAgainAndFromAnotherOne) {
     }
 }
 
-TEST(SimulatorTest, LongerRunsNeverLoseMoreCoolingAndContinuousPumpingLosesLeast) {
+TEST(SimulatorTest, longer_runs_never_lose_more_cooling_and_continuous_pumping_loses_least) {
     const auto house = plain_house(250.0);
     const auto weather = same_air(hot_dry_air(), 4);
     double before = 1e9;
@@ -261,7 +261,7 @@ TEST(SimulatorTest, LongerRunsNeverLoseMoreCoolingAndContinuousPumpingLosesLeast
     EXPECT_NEAR(before, day_of(house, weather, continuous()).totals.lost_to_dry_pad, 1e-4);
 }
 
-TEST(SimulatorTest, CanBeEndedAndSaysHowFarItIs) {
+TEST(SimulatorTest, can_be_ended_and_says_how_far_it_is) {
     auto simulator = DaySimulator::of(plain_house(), same_air(hot_dry_air(), 24 * 5)).value();
     std::vector<double> shares;
     DayResult result;
@@ -277,7 +277,7 @@ TEST(SimulatorTest, CanBeEndedAndSaysHowFarItIs) {
     EXPECT_EQ(ended.error().item, "simulation");
 }
 
-TEST(SimulatorTest, RefusesWhatIsOutOfRangeByItsName) {
+TEST(SimulatorTest, refuses_what_is_out_of_range_by_its_name) {
     const auto weather = same_air(hot_dry_air(), 2);
     const auto item_of = [&](auto spoil) {
         auto house = plain_house();

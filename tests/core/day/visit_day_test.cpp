@@ -36,7 +36,7 @@ VisitDay day_of_visit(const VisitFile& file) {
     return visit_day(file, advise(file));
 }
 
-TEST(VisitDayTest, ATimedBankBecomesColumnsThatDryAsTheStopwatchSaw) {
+TEST(VisitDayTest, a_timed_bank_becomes_columns_that_dry_as_the_stopwatch_saw) {
     auto visit = timed_house();
     const auto& file = visit.file();
     const auto day = day_of_visit(file);
@@ -58,7 +58,7 @@ TEST(VisitDayTest, ATimedBankBecomesColumnsThatDryAsTheStopwatchSaw) {
     EXPECT_LT(result.course[60 + 15].wet_share, 1.0);
 }
 
-TEST(VisitDayTest, EveryWayIsRunAsItsSettingsSay) {
+TEST(VisitDayTest, every_way_is_run_as_its_settings_say) {
     auto visit = timed_house();
     auto& found = visit.found();
     found.period = typed<Duration>("10min");
@@ -98,7 +98,7 @@ TEST(VisitDayTest, EveryWayIsRunAsItsSettingsSay) {
     EXPECT_GT(cooling_found, 0.0);
 }
 
-TEST(VisitDayTest, WhatIsMissingIsNamedAndNothingIsComputed) {
+TEST(VisitDayTest, what_is_missing_is_named_and_nothing_is_computed) {
     VisitBuilder bare;
     const auto day = day_of_visit(bare.file());
     EXPECT_FALSE(day.house);
@@ -108,7 +108,7 @@ TEST(VisitDayTest, WhatIsMissingIsNamedAndNothingIsComputed) {
     EXPECT_THAT(texts_of(day_of_visit(visit.file()).missing), Contains(HasSubstr("the fans' airflow")));
 }
 
-TEST(VisitDayTest, WhatIsEnteredOfHouseFarmAndPumpCounts) {
+TEST(VisitDayTest, what_is_entered_of_house_farm_and_pump_counts) {
     auto visit = timed_house();
     auto& file = visit.file();
     file.farm.water_price = Entered<WaterPrice>::of(from_si<WaterPrice>(2.5));
@@ -138,7 +138,7 @@ TEST(VisitDayTest, WhatIsEnteredOfHouseFarmAndPumpCounts) {
     EXPECT_THAT(texts_of(day.assumed), Not(Contains(HasSubstr("all fans"))));
 }
 
-TEST(VisitDayTest, FanStagesWithoutATargetAreNotUsedAndThatIsSaid) {
+TEST(VisitDayTest, fan_stages_without_a_target_are_not_used_and_that_is_said) {
     auto visit = timed_house();
     visit.file().house.fan_stages = {{typed<TemperatureDifference>("0K"), typed<VolumeFlow>("25m3/s")},
                                      {typed<TemperatureDifference>("3K"), typed<VolumeFlow>("40m3/s")}};
@@ -150,7 +150,7 @@ TEST(VisitDayTest, FanStagesWithoutATargetAreNotUsedAndThatIsSaid) {
 
 // A wet start tells no rates of its own: the far end did not dry in its pause, and what it evaporates is a
 // known share of the water.
-TEST(VisitDayTest, AWetStartTakesThePauseThatItProved) {
+TEST(VisitDayTest, a_wet_start_takes_the_pause_that_it_proved) {
     ColumnRates rates{from_si<Rate>(1.0 / 100.0), from_si<Rate>(1.0 / 1500.0), 0.7};
     auto visit = timed_house();
     const auto advice = advise(visit.file());
@@ -168,7 +168,7 @@ TEST(VisitDayTest, AWetStartTakesThePauseThatItProved) {
     EXPECT_THAT(texts_of(day.assumed), Contains(HasSubstr("pause tested at the wet start")));
 }
 
-TEST(VisitDayTest, WhatIsAssumedIsSaid) {
+TEST(VisitDayTest, what_is_assumed_is_said) {
     const auto day = day_of_visit(timed_house().file());
     const auto assumed = texts_of(day.assumed);
     EXPECT_THAT(assumed, Contains(HasSubstr("lag of the house sensor")));
