@@ -192,6 +192,9 @@ Result<void> check_house(const DayHouse& house) {
     const double ahead = in_seconds(house.clock_ahead);
     WF_CHECK(that(std::abs(ahead) <= 3.0 * 3600.0, "clock ahead of the weather's", ahead / 3600.0, "h",
                   "-3 to 3 h"));
+    const double of_sun = in_seconds(house.clock_ahead_of_sun);
+    WF_CHECK(that(of_sun >= 0.0 && of_sun <= 3.0 * 3600.0, "clock ahead of the sun", of_sun / 3600.0, "h",
+                  "0 to 3 h"));
     for (const auto& price : {house.prices.energy, house.prices.water}) {
         if (price) {
             WF_CHECK(that(*price >= 0.0, "price", *price, "", "0 or more"));

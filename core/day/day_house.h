@@ -83,14 +83,15 @@ struct DayHouse {
 
     Flock flock;
     /// Heat of sun and building to the house's air at the hottest hour; 0 or above. Over the day it goes as
-    /// the published shares of the daily range (air/design_day.h): nothing at 5, all at 14 and 15 o'clock
-    /// (assumed).
+    /// the published shares of the daily range (air/design_day.h): nothing at 5, all at 14 and 15 o'clock by
+    /// the sun (assumed).
     Power building_gain = from_si<Power>(0.0);
 
     /// Time constant of the sensor that timer and fans go by, which hangs in the air at the end of the
     /// house: first order; 0: it shows that air at once, which several fan stages forbid.
     Duration sensor_lag = seconds(180.0);  ///< assumed
     Duration clock_ahead = seconds(0.0);   ///< of the timers' clocks ahead of the weather's, -3 h to 3 h
+    Duration clock_ahead_of_sun = seconds(0.0);  ///< of the timers' clocks, 0 to 3 h; for the building's gain
 
     DayLimits limits;
     DayPrices prices;

@@ -74,7 +74,9 @@ void DaySimulator::Engine::set_up(std::span<const TimerPlan> plans) {
 void DaySimulator::Engine::load_hour(std::size_t hour) {
     hour_ = hour;
     hour_begin_ = hour_s * static_cast<double>(hour);
-    air_.load(table_.hours[hour], table_.clock_at_start + hour_begin_, stage_, hour_air_);
+    const double by_the_sun = table_.clock_at_start + hour_begin_ + in_seconds(house_.clock_ahead) -
+                              in_seconds(house_.clock_ahead_of_sun);
+    air_.load(table_.hours[hour], by_the_sun, stage_, hour_air_);
     for (std::size_t b = 0; b < banks_.size(); ++b) {
         const auto& drying = hour_air_.drying[b];
         const double holds = banks_[b].columns.holds();

@@ -53,7 +53,7 @@ class HouseAir {
 public:
     explicit HouseAir(const DayHouse& house);
 
-    /// `clock` at the hour's beginning, seconds since midnight, for the building's gain.
+    /// `clock` by the sun at the hour's beginning, seconds since midnight, for the building's gain.
     void load(const OutsideHour& outside, double clock, std::size_t stage, HourAir& into) const;
 
     /// `wet` is the wet share of each bank.

@@ -240,6 +240,7 @@ private:
         }
         if (entered.building_gain) {
             house.building_gain = entered.building_gain->value();
+            house.clock_ahead_of_sun = advice_.margins.clock_ahead_of_sun;
         } else {
             day_.assumed.emplace_back(WF_TEXT("no heat from sun and building, as none is entered"));
         }

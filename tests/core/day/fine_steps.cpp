@@ -199,7 +199,9 @@ private:
         return sum / static_cast<double>(dry[b].size());
     }
     double building(double time) const {
-        const double hour = std::fmod(clock_ + time, 86400.0) / 3600.0;
+        const double by_the_sun =
+            clock_ + time + in_seconds(house_.clock_ahead) - in_seconds(house_.clock_ahead_of_sun);
+        const double hour = std::fmod(by_the_sun + 86400.0, 86400.0) / 3600.0;
         const int full = static_cast<int>(hour) % 24;
         const double one = 1.0 - share_of_daily_range(full);
         const double other = 1.0 - share_of_daily_range((full + 1) % 24);
