@@ -3,7 +3,9 @@
 
 #include <array>
 
+#include "air/design_day.h"
 #include "day/simulate.h"
+#include "day_examples.h"
 #include "fine_steps.h"
 #include "random_day.h"
 
@@ -81,6 +83,31 @@ RandomDay with_limits_off(RandomDay day, double kelvins) {
     day.house.limits.index = day.house.limits.index + by;
     day.house.limits.litter = day.house.limits.litter + from_si<Fraction>(0.05 * kelvins);
     return day;
+}
+
+// Pads that a cycle keeps wet are taken through whole periods at once: a whole design day, with a call in the
+// morning, one in the evening and the pads' drying after it.
+TEST(SimulationTest, a_design_day_of_wet_cycles_is_that_of_small_steps) {
+    const auto hottest = air_from_wet_bulb(36_degC, 24_degC, 100000_Pa).value();
+    const auto hours = design_day(hottest, 11_K).value().hours;
+    Weather weather;
+    weather.from = {1'782'864'000'000, 0};
+    weather.hours.assign(hours.begin(), hours.end());
+    weather.hours.push_back(hours[0]);
+    auto house = plain_house(900.0);
+    house.flock = {8000.0, from_si<Mass>(2.2)};
+    auto plan = cycles(300.0, 150.0);
+    plan.start_temperature = 28_degC;
+    plan.call_band = 6_K;
+    const std::vector plans{plan};
+    const auto result = simulate(house, weather, plans);
+    ASSERT_TRUE(result) << result.error().text();
+    const auto fine = fine_steps(house, weather, plans);
+    const double simulated = 24.0 * 3600.0;
+    EXPECT_LT(outside_of(of_ours(result.value(), simulated), {fine}, simulated), 1e-4);
+    EXPECT_NEAR(in_si(result.value().water.returned), fine.returned, 1e-4 * fine.returned);
+    EXPECT_GT(result.value().totals.pump_starts, 50);
+    EXPECT_LT(result.value().water.error(), 1e-9);
 }
 
 // A day on which the sensor just reaches a limit, or does not, is one of two days: there a fiftieth of what
