@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
 #include <filesystem>
 #include <ostream>
 
@@ -10,12 +11,13 @@
 #include "day/simulate.h"
 #include "day/visit_day.h"
 #include "day/weather_file.h"
+#include "search/cheapest_cycle.h"
 
 namespace wetfront {
 namespace {
 
 /// By which settings the timers run.
-enum class DaySettings { found, advised, left, continuous, none };
+enum class DaySettings { found, advised, left, continuous, none, cheapest };
 
 struct SimulateOptions {
     std::string visit;
@@ -36,6 +38,8 @@ const char* name_of(DaySettings which) {
             return "continuous";
         case DaySettings::none:
             return "none";
+        case DaySettings::cheapest:
+            return "cheapest";
     }
     return "";
 }
@@ -50,6 +54,8 @@ const WayToRun& way_of(const VisitDay& day, DaySettings which) {
             return day.left;
         case DaySettings::continuous:
             return day.continuous;
+        case DaySettings::cheapest:  // put in place of what is advised
+            return day.advised;
         case DaySettings::none:
             break;
     }
@@ -130,6 +136,22 @@ void print_texts(std::ostream& out, const char* heading, const std::vector<Messa
     }
 }
 
+/// Puts what the search finds on the design day in place of what is advised; says what that is.
+Result<std::vector<Message>> take_cheapest(VisitDay& known, const VisitFile& file, const Advice& advice,
+                                           Interruption& interruption) {
+    WF_TRY(const auto weather, design_weather_of(file, advice));
+    WF_TRY(const auto found,
+           cheapest_cycles(file, advice, known, weather, [&] { return !interruption.asked(); }));
+    std::vector<Message> words;
+    for (const auto& each : found) {
+        const auto timer = std::ranges::find(file.house.timers, each.timer, &Timer::id);
+        (*known.advised.plans)[static_cast<std::size_t>(timer - file.house.timers.begin())] =
+            each.answer.best.plan;
+        words.push_back(words_of(each, file.house));
+    }
+    return words;
+}
+
 Result<ExitStatus> run_simulate(const SimulateOptions& options, const Common& common) {
     WF_TRY(const auto visit, load_visit(options.visit, common));
     const auto advice = advise(visit.file);
@@ -139,9 +161,13 @@ Result<ExitStatus> run_simulate(const SimulateOptions& options, const Common& co
     auto missing = known.missing;
     missing.insert(missing.end(), way.missing.begin(), way.missing.end());
     WF_CHECK(nothing_missing(missing, common.units));
+    Interruption interruption;
+    std::vector<Message> cycles;
+    if (options.which == DaySettings::cheapest) {
+        WF_TRY(cycles, take_cheapest(known, visit.file, advice, interruption));
+    }
     WF_TRY(known.house->clock_ahead, timers_clock_ahead(visit.file, read.weather));
     WF_TRY(auto simulator, DaySimulator::of(*known.house, read.weather));
-    Interruption interruption;
     DayResult day;
     bool stopped = false;
     const auto done = simulator.run(*way.plans, day, [&](double) {
@@ -159,6 +185,9 @@ Result<ExitStatus> run_simulate(const SimulateOptions& options, const Common& co
                              {"settings", name_of(options.which)},
                              {"weather", read.weather.source}};
         object.update(day_json(day));
+        if (options.which == DaySettings::cheapest) {
+            object["cycles"] = texts_json(cycles, common.units);
+        }
         object["assumed"] = texts_json(assumed, common.units);
         object["notes"] = texts_json(read.notes, common.units);
         print_json(common.out(), object);
@@ -167,6 +196,7 @@ Result<ExitStatus> run_simulate(const SimulateOptions& options, const Common& co
     common.out() << headline(visit.file) << ": settings " << name_of(options.which) << ", weather "
                  << read.weather.source << "\n\n";
     print_day(common.out(), day, common.units);
+    print_texts(common.out(), "Cycles:", cycles, common.units);
     print_texts(common.out(), "Assumed:", assumed, common.units);
     print_texts(common.out(), "Notes on the weather:", read.notes, common.units);
     return ExitStatus::done;
@@ -188,14 +218,16 @@ void add_simulate(CLI::App& app, const Common& common, Work& chosen) {
         ->type_name("FILE");
     command
         ->add_option("--settings", options->which,
-                     "of the timers: advised (default), found, left, continuous or none")
+                     "of the timers: advised (default), found, left, continuous, none, or\n"
+                     "cheapest: of all cycles that cool as well, the one that pumps least")
         ->transform(one_of<DaySettings>({{"found", DaySettings::found},
                                          {"advised", DaySettings::advised},
                                          {"left", DaySettings::left},
                                          {"continuous", DaySettings::continuous},
-                                         {"none", DaySettings::none}},
-                                        "found, advised, left, continuous or none"))
-        ->type_name("found|advised|left|continuous|none");
+                                         {"none", DaySettings::none},
+                                         {"cheapest", DaySettings::cheapest}},
+                                        "found, advised, left, continuous, none or cheapest"))
+        ->type_name("found|advised|left|continuous|none|cheapest");
     command->add_option("--from", options->from, "first day of the weather file, as 2026-07-01")
         ->type_name("D");
     command->add_option("--to", options->to, "its last day")->type_name("D");

@@ -25,6 +25,7 @@ struct Steps {
     int period = 0;
     int base = 0;
     int ceiling = 0;
+    // LLVM 14 takes the 0 of a defaulted comparison for a pointer. NOLINTNEXTLINE(modernize-use-nullptr)
     friend auto operator<=>(const Steps&, const Steps&) = default;
 };
 
@@ -139,13 +140,13 @@ private:
         const auto& limits = question_.limits;
         if (judged.lost > limits.most_lost) {
             return Message{
-                WF_TEXT("%1 of the cooling of continuous pumping would be lost, and at most %2 may be"),
+                WF_TEXT("It would lose %1 of the cooling of continuous pumping; at most %2 may be lost."),
                 {any_share(judged.lost), any_share(limits.most_lost)}};
         }
         if (judged.warmer > limits.most_warmer) {
             return Message{
-                WF_TEXT("the house would get %1 warmer at its hottest than with continuous pumping, and "
-                        "at most %2 are accepted"),
+                WF_TEXT("The house would get %1 warmer at its hottest than with continuous pumping; at "
+                        "most %2 are accepted."),
                 {any(judged.warmer), any(limits.most_warmer)}};
         }
         return question_.refused ? question_.refused(judged.plan) : std::nullopt;
@@ -301,7 +302,7 @@ private:
     /// What stands against a cycle, as a sentence.
     [[nodiscard]] static Message against(const JudgedCycle& judged) {
         return {
-            WF_TEXT("With runs of %1 to %2 every %3, %4."),
+            WF_TEXT("Not runs of %1 to %2 every %3: %4"),
             {any(judged.cycle->base), any(judged.cycle->ceiling), any(judged.cycle->period), *judged.out}};
     }
 

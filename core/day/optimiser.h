@@ -52,7 +52,8 @@ struct OptimiserQuestion {
     Duration house_lag = seconds(600.0);  ///< for the review interval
     CoolingLimits limits;
     std::optional<TimerCycle> advised;  ///< by the closed form; tried like any other, with its neighbours
-    /// Why a plan may not stand in the timer, whatever it cools; none: it may. The same for the same plan.
+    /// Why a plan may not stand in the timer, whatever it cools, as a sentence; none: it may. The same for
+    /// the same plan.
     std::function<std::optional<Message>(const TimerPlan&)> refused;
 };
 

@@ -391,6 +391,10 @@
         <source>advised</source>
         <translation>recomendado</translation>
     </message>
+    <message>
+        <source>Is there a cheaper cycle?</source>
+        <translation>¿Hay un ciclo más barato?</translation>
+    </message>
 </context>
 <context>
     <name>DayPicture</name>
@@ -7909,18 +7913,6 @@
         <translation>Horas sin presión del aire: %1; llevan la de la atmósfera estándar a la altitud de la estación, %2.</translation>
     </message>
     <message>
-        <source>%1 of the cooling of continuous pumping would be lost, and at most %2 may be</source>
-        <translation>se perdería %1 del enfriamiento del bombeo continuo, y se permite a lo más %2</translation>
-    </message>
-    <message>
-        <source>the house would get %1 warmer at its hottest than with continuous pumping, and at most %2 are accepted</source>
-        <translation>la caseta se calentaría %1 más en su punto más caliente que con bombeo continuo, y se aceptan a lo más %2</translation>
-    </message>
-    <message>
-        <source>With runs of %1 to %2 every %3, %4.</source>
-        <translation>Con encendidos de %1 a %2 cada %3, %4.</translation>
-    </message>
-    <message>
         <source>Pads are not called in this weather.</source>
         <translation>En este clima no se piden los paneles.</translation>
     </message>
@@ -8059,6 +8051,30 @@
     <message>
         <source>Assumed: %1</source>
         <translation>Supuesto: %1</translation>
+    </message>
+    <message>
+        <source>It would lose %1 of the cooling of continuous pumping; at most %2 may be lost.</source>
+        <translation>Perdería %1 del enfriamiento del bombeo continuo; se puede perder a lo más %2.</translation>
+    </message>
+    <message>
+        <source>The house would get %1 warmer at its hottest than with continuous pumping; at most %2 are accepted.</source>
+        <translation>La caseta quedaría %1 más caliente en lo más caliente que con bombeo continuo; se aceptan a lo más %2.</translation>
+    </message>
+    <message>
+        <source>Not runs of %1 to %2 every %3: %4</source>
+        <translation>No encendidos de %1 a %2 cada %3: %4</translation>
+    </message>
+    <message>
+        <source>%1: no cycle cools as well as continuous pumping. %2</source>
+        <translation>%1: ningún ciclo enfría tan bien como el bombeo continuo. %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 in every %3, up to %4</source>
+        <translation>%1: %2 en cada %3, hasta %4</translation>
+    </message>
+    <message>
+        <source>%1; on the design day %2 less water is pumped than as advised. %3</source>
+        <translation>%1; en el día de diseño se bombea %2 menos agua que según lo recomendado. %3</translation>
     </message>
 </context>
 <context>
@@ -8392,6 +8408,18 @@
     <message>
         <source>No season was worked out. %1</source>
         <translation>No se calculó ninguna temporada. %1</translation>
+    </message>
+    <message>
+        <source>Trying every cycle</source>
+        <translation>Probando todos los ciclos</translation>
+    </message>
+    <message>
+        <source>Nothing was found. %1</source>
+        <translation>No se encontró nada. %1</translation>
+    </message>
+    <message>
+        <source>No cycle is advised for a timer of this house, so there is none to better.</source>
+        <translation>No se recomienda un ciclo para ningún temporizador de esta caseta, así que no hay ninguno que mejorar.</translation>
     </message>
 </context>
 <context>

@@ -19,6 +19,7 @@ CORE = {
     "rules": ["records", "cycle", "water", "pad", "air"],
     "day": ["cycle"],
     "tables": ["rules"],
+    "search": ["day", "rules"],
     "sheet": ["records", "rules", "cycle", "trend", "day"],
     "store": ["records"],
     "batch": ["sheet", "store"],

@@ -57,7 +57,7 @@ QImage picture_in(const QByteArray& bytes, int side) {
     if (std::max(size.width(), size.height()) > side) {
         reader.setScaledSize(size.scaled(side, side, Qt::KeepAspectRatio).expandedTo({1, 1}));
     }
-    const auto picture = reader.read();
+    auto picture = reader.read();
     if (picture.isNull() || !picture.hasAlphaChannel()) {
         return picture;
     }

@@ -10,6 +10,7 @@
 #include "day/simulate.h"
 #include "day/visit_day.h"
 #include "day/weather_file.h"
+#include "search/cheapest_cycle.h"
 #include "viewmodels/carried_file.h"
 
 namespace wetfront::ui {
@@ -55,6 +56,20 @@ Result<Totals> season_of(const VisitFile& file, const QString& weather_file,
     return Totals{first.totals, second.totals};
 }
 
+/// Any thread.
+Result<std::vector<CheapestCycle>> cheapest_of(const VisitFile& file,
+                                               const std::function<bool(double)>& told) {
+    const auto advice = advise(file);
+    const auto day = visit_day(file, advice);
+    for (const auto* missing : {&day.missing, &day.advised.missing}) {
+        if (!missing->empty()) {
+            return bad_input("house", "", in_english(missing->front(), UnitSystem::si));
+        }
+    }
+    WF_TRY(const auto weather, design_weather_of(file, advice));
+    return cheapest_cycles(file, advice, day, weather, [&] { return told(-1.0); });
+}
+
 }  // namespace
 
 DayViewModel::DayViewModel(const Formatter& formatter, Source source, Media folders, QObject* parent)
@@ -73,7 +88,9 @@ void DayViewModel::show() {
 void DayViewModel::follow() {
     season_rows_.clear();
     season_words_.clear();
+    cheapest_.clear();
     emit seasonChanged();
+    emit cheapestChanged();
     if (in_sight_ > 0) {
         soon_.start();
     }
@@ -110,6 +127,29 @@ void DayViewModel::lookForWeather() {
         weather_files_ += carried_files(folder, QStringLiteral("*weather*.csv"));
     }
     emit seasonChanged();
+}
+
+void DayViewModel::searchCheapest() {
+    const auto file = source_();
+    if (busy() || !file) {
+        return;
+    }
+    begin(
+        tr("Trying every cycle"), true, [told = told(), file = *file] { return cheapest_of(file, told); },
+        [this, house = file->house](const Result<std::vector<CheapestCycle>>& found) {
+            cheapest_.clear();
+            if (!found) {
+                cheapest_.append(tr("Nothing was found. %1").arg(failed(found.error())));
+            } else if (found.value().empty()) {
+                cheapest_.append(
+                    tr("No cycle is advised for a timer of this house, so there is none to better."));
+            } else {
+                for (const auto& each : found.value()) {
+                    cheapest_.append(formatter_.text(words_of(each, house)));
+                }
+            }
+            emit cheapestChanged();
+        });
 }
 
 void DayViewModel::simulate(const QString& weather_file) {

@@ -22,6 +22,9 @@ class DayViewModel : public wetfront::ui::BusyViewModel {
     Q_PROPERTY(QString second READ second NOTIFY changed)  ///< name of what stands beside what was found
     Q_PROPERTY(QStringList missing READ missing NOTIFY changed)
     Q_PROPERTY(QStringList assumed READ assumed NOTIFY changed)
+    /// Of all cycles that cool as well, those that pump least: a line for each timer, once they were
+    /// searched.
+    Q_PROPERTY(QStringList cheapest READ cheapest NOTIFY cheapestChanged)
     /// Weather files that lie with the documents or on what is plugged in: {value, text}.
     Q_PROPERTY(QVariantList weatherFiles READ weatherFiles NOTIFY seasonChanged)
     Q_PROPERTY(QVariantList seasonRows READ seasonRows NOTIFY seasonChanged)
@@ -41,6 +44,7 @@ public:
     [[nodiscard]] QString second() const { return chart_.second; }
     [[nodiscard]] QStringList missing() const { return chart_.missing; }
     [[nodiscard]] QStringList assumed() const { return chart_.assumed; }
+    [[nodiscard]] QStringList cheapest() const { return cheapest_; }
     [[nodiscard]] QVariantList weatherFiles() const;
     [[nodiscard]] QVariantList seasonRows() const { return season_rows_; }
     [[nodiscard]] QString seasonWords() const { return season_words_; }
@@ -49,6 +53,8 @@ public:
     Q_INVOKABLE void show();
     Q_INVOKABLE void hide() { --in_sight_; }
     Q_INVOKABLE void lookForWeather();
+    /// Takes less than a second on a desktop machine; can be stopped between timers.
+    Q_INVOKABLE void searchCheapest();
     /// All days of that file.
     Q_INVOKABLE void simulate(const QString& file);
 
@@ -60,6 +66,7 @@ public:
 signals:
     void changed();
     void seasonChanged();
+    void cheapestChanged();
 
 private:
     void work_out();
@@ -71,6 +78,7 @@ private:
     int in_sight_ = 0;
     QTimer soon_;
     DayChart chart_;
+    QStringList cheapest_;
     QStringList weather_files_;
     QVariantList season_rows_;
     QString season_words_;

@@ -82,6 +82,14 @@ TEST(SimulateCommandTest, text_tells_the_day_the_totals_and_what_was_assumed) {
     }
 }
 
+TEST(SimulateCommandTest, the_cheapest_cycle_pumps_no_more_than_the_advised_one_and_says_what_binds) {
+    const auto cheapest = simulated("cheapest", {});
+    EXPECT_LE(total(cheapest, "water_pumped_kg"), total(simulated("advised", {}), "water_pumped_kg"));
+    ASSERT_EQ(cheapest.at("cycles").size(), 1U);
+    EXPECT_NE(cheapest.at("cycles").at(0).get<std::string>().find("less water is pumped than as advised"),
+              std::string::npos);
+}
+
 TEST(SimulateCommandTest, days_of_a_weather_file_are_chosen_by_date) {
     const TemporaryFolder folder;
     const auto weather = folder.with("weather.csv", run({"example", "weather"}).out);
@@ -130,7 +138,8 @@ TEST(SimulateCommandTest, options_that_do_not_go_together_are_refused) {
                    "--to");
     expect_refused(simulate_example({"--weather", weather, "--from", "2026-08-07", "--to", "2026-08-08"}),
                    "the weather goes from 2026-07-06 00:00");
-    expect_refused(simulate_example({"--settings", "best"}), "found, advised, left, continuous or none");
+    expect_refused(simulate_example({"--settings", "best"}),
+                   "found, advised, left, continuous, none or cheapest");
     const auto absent = simulate_example({"--weather", folder.file("absent.csv")});
     EXPECT_EQ(absent.status, 3);
 }

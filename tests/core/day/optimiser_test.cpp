@@ -140,10 +140,10 @@ TEST(OptimiserTest, one_step_less_water_is_what_the_binding_sentence_speaks_of) 
     question.advised = TimerCycle{best.period, best.base - 5_s, best.ceiling - 5_s};
     const auto shorter = best_of(made, question).advised;
     ASSERT_TRUE(shorter->out);
-    EXPECT_EQ(words(answer.binding), "With runs of " + show_text(best.base - 5_s, UnitSystem::si) + " to " +
+    EXPECT_EQ(words(answer.binding), "Not runs of " + show_text(best.base - 5_s, UnitSystem::si) + " to " +
                                          show_text(best.base - 5_s, UnitSystem::si) + " every " +
-                                         show_text(best.period, UnitSystem::si) + ", " +
-                                         words(*shorter->out) + ".");
+                                         show_text(best.period, UnitSystem::si) + ": " +
+                                         words(*shorter->out));
 }
 
 TEST(OptimiserTest, a_rule_that_refuses_short_runs_binds_and_is_quoted) {

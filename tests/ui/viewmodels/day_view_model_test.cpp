@@ -101,6 +101,17 @@ TEST_F(DayViewModelTest, what_lacks_for_a_day_is_told) {
     EXPECT_TRUE(day_.picture().isEmpty()) << "no visit yet";
 }
 
+TEST_F(DayViewModelTest, a_cheaper_cycle_is_searched_and_told_with_what_it_saves) {
+    day_.show();
+    day_.searchCheapest();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !day_.busy(); }, 60'000));
+    ASSERT_EQ(day_.cheapest().size(), 1);
+    EXPECT_TRUE(day_.cheapest().front().contains(QStringLiteral("less water is pumped than as advised")))
+        << day_.cheapest().front().toStdString();
+    day_.follow();
+    EXPECT_TRUE(day_.cheapest().isEmpty()) << "the visit has changed";
+}
+
 TEST_F(DayViewModelTest, a_season_of_a_weather_file_is_worked_out_beside_the_window) {
     const auto file = weather_file(QStringLiteral("weather.csv"), two_hot_days());
     day_.show();

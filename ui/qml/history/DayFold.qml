@@ -59,6 +59,21 @@ Fold {
                 second: opened.day.second
                 Layout.fillWidth: true
             }
+            ActionButton {
+                visible: opened.drawable
+                text: qsTr("Is there a cheaper cycle?")
+                pictogram: "lens"
+                onClicked: opened.day.searchCheapest()
+            }
+            Repeater {
+                model: opened.day.cheapest
+                delegate: PlainWords {
+                    required property string modelData
+                    text: modelData
+                    font.bold: true
+                    Layout.fillWidth: true
+                }
+            }
             PlainWords {
                 visible: opened.assumed.length > 0
                 text: Sentence.fill(qsTr("Assumed: %1"), [opened.assumed.join("; ")])
