@@ -8777,10 +8777,6 @@
         <translation>Foto %1. %2</translation>
     </message>
     <message>
-        <source>None</source>
-        <translation>Ninguno</translation>
-    </message>
-    <message>
         <source>Choose a picture.</source>
         <translation>Elija una foto.</translation>
     </message>

@@ -74,7 +74,7 @@ QVariantList PhotosViewModel::banks() const {
 }
 
 QVariantList PhotosViewModel::findings() const {
-    QVariantList list{choice(tr("None"), {})};
+    QVariantList list;
     std::set<std::string> rules;
     for (const auto* findings : {&record_.left_findings(), &record_.found_findings()}) {
         for (const auto& finding : *findings) {

@@ -82,9 +82,8 @@ TEST_F(PhotosViewModelTest, findings_that_call_for_something_can_be_chosen_once_
     for (const auto& choice : photos_.findings()) {
         rules.append(choice.toMap()["value"].toString());
     }
-    EXPECT_EQ(rules.front(), QString{}) << "of none";
     EXPECT_EQ(rules.removeDuplicates(), 0);
-    EXPECT_GT(rules.size(), 1);
+    EXPECT_GT(rules.size(), 0);
 }
 
 }  // namespace

@@ -59,13 +59,16 @@ Item {
                             border.width: chooser.chosen < 0 ? Theme.border : Theme.borderStrong
                             border.color: chooser.chosen < 0 ? Theme.line : Theme.water
                         }
-                        contentItem: Image {
-                            source: "image://photo/" + offer.modelData["picture"]
-                            cache: false
-                            fillMode: Image.PreserveAspectFit
-                            sourceSize.width: Theme.photoSide
-                            width: Theme.photoSide
-                            height: Theme.photoSide
+                        // An image by itself would be as large as its file.
+                        contentItem: Item {
+                            implicitWidth: Theme.photoSide
+                            implicitHeight: Theme.photoSide
+                            Image {
+                                anchors.fill: parent
+                                source: "image://photo/" + offer.modelData["picture"]
+                                cache: false
+                                fillMode: Image.PreserveAspectFit
+                            }
                         }
                     }
                 }
@@ -78,13 +81,20 @@ Item {
                 onChosen: value => chooser.bank = value
                 Layout.fillWidth: true
             }
-            ChoiceRow {
-                visible: chooser.chosen >= 0 && chooser.photos.findings.length > 1
-                label: qsTr("To a finding")
-                model: chooser.photos.findings
-                current: chooser.finding
-                onChosen: value => chooser.finding = value
+            PlainWords {
+                visible: chooser.chosen >= 0 && chooser.photos.findings.length > 0
+                text: qsTr("To a finding")
                 Layout.fillWidth: true
+            }
+            Repeater {
+                model: chooser.chosen >= 0 ? chooser.photos.findings : []
+                delegate: TickLine {
+                    required property var modelData
+                    text: modelData.text
+                    ticked: chooser.finding === modelData.value
+                    onToggled: wanted => chooser.finding = wanted ? modelData.value : ""
+                    Layout.fillWidth: true
+                }
             }
             TickLine {
                 visible: chooser.chosen >= 0
