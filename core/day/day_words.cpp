@@ -89,25 +89,24 @@ std::optional<double> cost_of(const DayTotals& totals) {
                : std::nullopt;
 }
 
-Message cooling_words(const DayTotals& first, const DayTotals& second) {
+Message cooling_words(const DayTotals& first, const DayTotals& second, const Message& way) {
     const double cooler = in_si(first.hottest_house) - in_si(second.hottest_house);
     const auto by = any(from_si<TemperatureDifference>(std::abs(cooler)));
     const bool less_dry = share_lost(first) - share_lost(second) > 0.01;
     if (cooler > same_house_k) {
         return less_dry
-                   ? Message{WF_TEXT("At the hottest the house stays %1 cooler as advised than as found, "
-                                     "because the pads stay wet."),
-                             {by}}
-                   : Message{WF_TEXT("At the hottest the house stays %1 cooler as advised than as found."),
-                             {by}};
+                   ? Message{WF_TEXT("At the hottest the house stays %1 cooler as %2 than as found, because "
+                                     "the pads stay wet."),
+                             {by, way}}
+                   : Message{WF_TEXT("At the hottest the house stays %1 cooler as %2 than as found."),
+                             {by, way}};
     }
     if (cooler < -same_house_k) {
-        return {WF_TEXT("At the hottest the house gets %1 warmer as advised than as found."), {by}};
+        return {WF_TEXT("At the hottest the house gets %1 warmer as %2 than as found."), {by, way}};
     }
-    return less_dry ? WF_TEXT(
-                          "At the hottest the house is as warm either way, but as found the pads dry in "
-                          "between, which scales them.")
-                    : WF_TEXT("The house stays as cool as advised as it does as found.");
+    return less_dry ? Message{WF_TEXT("At the hottest the house is as warm either way, but as found the pads "
+                                      "dry in between, which scales them.")}
+                    : Message{WF_TEXT("The house stays as cool as %1 as it does as found."), {way}};
 }
 
 Message pumping_words(const DayTotals& first, const DayTotals& second) {
@@ -118,7 +117,7 @@ Message pumping_words(const DayTotals& first, const DayTotals& second) {
     }
     const auto share = any_share(std::round(100.0 * std::abs(after - before) / before) / 100.0);
     return after < before ? Message{WF_TEXT("The pumps lift %1 less water."), {share}}
-                          : Message{WF_TEXT("The pumps lift %1 more water, which the pads need."), {share}};
+                          : Message{WF_TEXT("The pumps lift %1 more water."), {share}};
 }
 
 }  // namespace
@@ -128,7 +127,7 @@ double share_lost(const DayTotals& totals) {
     return could > 0.0 ? totals.lost_to_dry_pad / could : 0.0;
 }
 
-DayComparison compared(std::span<const DayTotals> all, const std::string& currency) {
+DayComparison compared(std::span<const DayTotals> all, const std::string& currency, const Message& way) {
     Table table{all};
     const auto& first = all[0];
     const auto& second = all[1];
@@ -159,7 +158,7 @@ DayComparison compared(std::span<const DayTotals> all, const std::string& curren
         WF_TEXT("Times that a pad gets wet and dry"),
         [](const DayTotals& totals) { return totals.wet_dry_cycles; }, 1);
 
-    Message sentence{WF_TEXT("%1 %2"), {cooling_words(first, second), pumping_words(first, second)}};
+    Message sentence{WF_TEXT("%1 %2"), {cooling_words(first, second, way), pumping_words(first, second)}};
     if (table.know([](const DayTotals& totals) { return cost_of(totals).has_value(); })) {
         const double saved = *cost_of(first) - *cost_of(second);
         table.add(

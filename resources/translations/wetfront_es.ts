@@ -7821,24 +7821,8 @@
         <translation>La foto misma no está a la mano aquí; el registro la nombra.</translation>
     </message>
     <message>
-        <source>At the hottest the house stays %1 cooler as advised than as found, because the pads stay wet.</source>
-        <translation>En lo más caliente la caseta queda %1 más fresca según lo recomendado que según lo encontrado, porque los paneles siguen mojados.</translation>
-    </message>
-    <message>
-        <source>At the hottest the house stays %1 cooler as advised than as found.</source>
-        <translation>En lo más caliente la caseta queda %1 más fresca según lo recomendado que según lo encontrado.</translation>
-    </message>
-    <message>
-        <source>At the hottest the house gets %1 warmer as advised than as found.</source>
-        <translation>En lo más caliente la caseta queda %1 más caliente según lo recomendado que según lo encontrado.</translation>
-    </message>
-    <message>
         <source>At the hottest the house is as warm either way, but as found the pads dry in between, which scales them.</source>
         <translation>En lo más caliente la caseta queda igual de las dos formas, pero según lo encontrado los paneles se secan entre tanto, lo que les forma sarro.</translation>
-    </message>
-    <message>
-        <source>The house stays as cool as advised as it does as found.</source>
-        <translation>La caseta queda igual de fresca según lo recomendado que según lo encontrado.</translation>
     </message>
     <message>
         <source>The pumps lift about as much water.</source>
@@ -7847,10 +7831,6 @@
     <message>
         <source>The pumps lift %1 less water.</source>
         <translation>Las bombas suben %1 menos agua.</translation>
-    </message>
-    <message>
-        <source>The pumps lift %1 more water, which the pads need.</source>
-        <translation>Las bombas suben %1 más agua, que los paneles necesitan.</translation>
     </message>
     <message>
         <source>House at its hottest</source>
@@ -8075,6 +8055,30 @@
     <message>
         <source>%1; on the design day %2 less water is pumped than as advised. %3</source>
         <translation>%1; en el día de diseño se bombea %2 menos agua que según lo recomendado. %3</translation>
+    </message>
+    <message>
+        <source>At the hottest the house stays %1 cooler as %2 than as found, because the pads stay wet.</source>
+        <translation>En lo más caliente la caseta queda %1 más fresca según lo %2 que según lo encontrado, porque los paneles siguen mojados.</translation>
+    </message>
+    <message>
+        <source>At the hottest the house stays %1 cooler as %2 than as found.</source>
+        <translation>En lo más caliente la caseta queda %1 más fresca según lo %2 que según lo encontrado.</translation>
+    </message>
+    <message>
+        <source>At the hottest the house gets %1 warmer as %2 than as found.</source>
+        <translation>En lo más caliente la caseta queda %1 más caliente según lo %2 que según lo encontrado.</translation>
+    </message>
+    <message>
+        <source>The house stays as cool as %1 as it does as found.</source>
+        <translation>La caseta queda igual de fresca según lo %1 que según lo encontrado.</translation>
+    </message>
+    <message>
+        <source>The pumps lift %1 more water.</source>
+        <translation>Las bombas suben %1 más agua.</translation>
+    </message>
+    <message>
+        <source>tried</source>
+        <translation>probado</translation>
     </message>
 </context>
 <context>

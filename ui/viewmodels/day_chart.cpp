@@ -172,7 +172,8 @@ DayChart day_chart(const VisitFile& file, const Advice& advice, const std::optio
         chart.picture = picture_of(known, day.house->limits, formatter);
     }
     if (known.size() == 2) {
-        const auto words = compared(std::array{results[0].totals, results[1].totals}, file.farm.currency);
+        const auto words = compared(std::array{results[0].totals, results[1].totals}, file.farm.currency,
+                                    tried ? Message{WF_TEXT("tried")} : Message{WF_TEXT("advised")});
         chart.rows = day_rows(words.rows, formatter);
         chart.sentence = formatter.text(words.sentence);
     }

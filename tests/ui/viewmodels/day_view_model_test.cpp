@@ -84,6 +84,7 @@ TEST_F(DayViewModelTest, what_a_finger_tries_stands_in_place_of_the_advice) {
     day_.follow_tried(tried);
     QCoreApplication::processEvents();
     EXPECT_EQ(day_.second(), QStringLiteral("what if"));
+    EXPECT_FALSE(day_.sentence().contains(QStringLiteral("advised"))) << day_.sentence().toStdString();
     EXPECT_NE(day_.rows(), advised);
     day_.follow_tried({});
     QCoreApplication::processEvents();

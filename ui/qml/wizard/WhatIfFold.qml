@@ -70,10 +70,6 @@ Fold {
                 text: opened.day.sentence
                 Layout.fillWidth: true
             }
-            DayPicture {
-                day: opened.day
-                Layout.fillWidth: true
-            }
             Scale {
                 setting: opened.whatIf.period
             }
@@ -87,6 +83,10 @@ Fold {
                 text: opened.whatIf.fromAdvice ? qsTr("Back to the advice") : qsTr("Back to what was found")
                 enabled: opened.whatIf.moved
                 onClicked: opened.whatIf.back()
+            }
+            DayPicture {
+                day: opened.day
+                Layout.fillWidth: true
             }
             // Cards stay while they are told something else: a new one for each would cost the finger its answer.
             Repeater {
