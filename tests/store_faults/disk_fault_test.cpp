@@ -153,7 +153,7 @@ TEST_P(DiskFaultTest, at_any_moment_of_a_visit_loses_nothing_acknowledged_and_is
 }
 
 TEST_P(DiskFaultTest, at_any_moment_of_a_migration_loses_nothing_and_is_said) {
-    for (std::size_t version = 1; version < store_detail::released_migrations().size(); ++version) {
+    for (const auto version : older_versions()) {
         const auto counts = break_every(fails(), for_ever(), version, visit_after_migration());
         tell(("from schema " + std::to_string(version)).c_str(), counts);
     }

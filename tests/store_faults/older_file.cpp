@@ -21,4 +21,8 @@ void make_older_file(const std::filesystem::path& file, std::size_t version) {
     db.exec("PRAGMA journal_mode=WAL");
 }
 
+std::vector<std::size_t> older_versions() {
+    return {1, store_detail::released_migrations().size() - 1};
+}
+
 }  // namespace wetfront::test

@@ -118,7 +118,7 @@ TEST_F(PowerCutTest, leaves_what_was_entered_in_a_folder_that_was_just_made) {
 }
 
 TEST_F(PowerCutTest, at_any_moment_of_a_migration_leaves_every_record_and_only_whole_copies) {
-    for (std::size_t version = 1; version < store_detail::released_migrations().size(); ++version) {
+    for (const auto version : older_versions()) {
         const StoreFolder place;
         const StoreFolder twin;
         make_older_file(place.file(), version);
